@@ -1,0 +1,24 @@
+import { plantCautions } from "./plant.ts";
+import { soilCautions } from "./soil.ts";
+import type { Caution } from "./types.ts";
+import { warmthCautions } from "./warmth.ts";
+import { waterCautions } from "./water.ts";
+
+/** Every caution, by id. */
+export const cautions: ReadonlyMap<string, Caution> = new Map(
+  [...plantCautions, ...warmthCautions, ...waterCautions, ...soilCautions].map((c) => [c.id, c]),
+);
+
+const SEVERITY_ORDER = { danger: 0, warning: 1, care: 2 } as const;
+
+/** The cautions of an advice, worst first; the standing one about local rules always comes last. Unknown ids throw. */
+export function cautionsFor(...ids: string[]): Caution[] {
+  const wanted = [...new Set([...ids, "local-rules-first"])];
+  return wanted
+    .map((id) => {
+      const caution = cautions.get(id);
+      if (!caution) throw new Error(`no caution "${id}"`);
+      return caution;
+    })
+    .sort((a, b) => SEVERITY_ORDER[a.severity] - SEVERITY_ORDER[b.severity]);
+}

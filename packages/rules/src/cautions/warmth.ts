@@ -1,0 +1,3 @@
+import type { Caution } from "./types.ts";
+
+export const warmthCautions: Caution[] = [];

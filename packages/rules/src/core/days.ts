@@ -1,0 +1,41 @@
+import { Temporal } from "temporal-polyfill";
+import { refuse } from "./errors.ts";
+
+const MS_PER_DAY = 86_400_000;
+
+/** Whole days since 1970-01-01 of a calendar day `YYYY-MM-DD`. Integers, so that loops over seasons stay fast. */
+export function epochDay(day: string): number {
+  const ms = Date.parse(`${day}T00:00:00Z`);
+  if (Number.isNaN(ms)) refuse("date", "must be a calendar day", "YYYY-MM-DD", day);
+  return ms / MS_PER_DAY;
+}
+
+/** The calendar day of an epoch day. */
+export const dayOf = (epoch: number): string => new Date(epoch * MS_PER_DAY).toISOString().slice(0, 10);
+
+/** The calendar day `n` days later (earlier where negative). */
+export const addDays = (day: string, n: number): string => dayOf(epochDay(day) + n);
+
+/** Days from `a` to `b`; positive where `b` is later. */
+export const daysBetween = (a: string, b: string): number => epochDay(b) - epochDay(a);
+
+/** Day of the year, 1 January = 1 (FAO-56 Annex 2, Table 2.5). */
+export const dayOfYear = (day: string): number => daysBetween(`${day.slice(0, 4)}-01-01`, day) + 1;
+
+/** The site's local calendar day at an instant. */
+export const localDay = (instant: string, timeZone: string): string =>
+  Temporal.Instant.from(instant).toZonedDateTimeISO(timeZone).toPlainDate().toString();
+
+/** The site's local hour of the day (0-23) at an instant. */
+export const localHour = (instant: string, timeZone: string): number =>
+  Temporal.Instant.from(instant).toZonedDateTimeISO(timeZone).hour;
+
+/** Whether the runtime knows an IANA zone name. */
+export function isTimeZone(name: string): boolean {
+  try {
+    new Intl.DateTimeFormat("en", { timeZone: name });
+    return true;
+  } catch {
+    return false;
+  }
+}

@@ -1,0 +1,121 @@
+import type { Caution } from "../cautions/types.ts";
+import type { Grade } from "../evidence/types.ts";
+import type { StateOf, SubjectKind } from "../states/states.ts";
+import type { Message } from "../text/message.ts";
+import type { FieldProblem } from "./errors.ts";
+import type { Estimated, WorkingLine } from "./working.ts";
+
+/** What "done" is prefilled with, so that the farmer corrects numbers and does not type them. */
+export interface Expected {
+  kind: "application" | "watering" | "setting-out" | "look";
+  date: string;
+  materialId?: string;
+  amountKg?: number;
+  areaM2?: number;
+  minutes?: number;
+  netMm?: number;
+  nKgPerHa?: number;
+}
+
+/** One thing to do, in units a grower can measure. */
+export interface Step {
+  text: Message;
+}
+
+/** What to do if something nobody has told us is so. */
+export interface Case {
+  when: Message;
+  decision: Message;
+  steps: Step[];
+}
+
+/** Numbers to draw, with everything a text alternative and a data table need. */
+export interface Chart {
+  id: string;
+  title: Message;
+  x: { name: Message; kind: "date" | "hour" | "number" };
+  y: { name: Message; unit: string };
+  series: {
+    id: string;
+    name: Message;
+    style: "line" | "area" | "bars" | "limit";
+    points: [string | number, number | null][];
+  }[];
+}
+
+/** How much depends on acting, and until when. */
+export interface Stakes {
+  /** Share of the planting's worth at risk if nothing is done, 0 to 1. */
+  harm: number;
+  reason: Message;
+  /** Last instant at which acting still helps; null where nothing presses. */
+  actBy: string | null;
+}
+
+/** A rule's advice for one subject at one time. */
+export interface AdviceBody {
+  kind: "advice";
+  decision: { code: string; text: Message };
+  steps: Step[];
+  /** Days it holds for; `endsBy` says what ends it. */
+  window: { from: string | null; to: string | null; endsBy: Message };
+  stakes: Stakes;
+  working: WorkingLine[];
+  estimated: Estimated[];
+  /** Ids of claims in the evidence register. */
+  evidence: string[];
+  grade: Grade;
+  /** Where the evidence does not apply here. */
+  limits: Message[];
+  /** Whole, with version and text: never separated from the advice. */
+  cautions: Caution[];
+  wouldChange: Message[];
+  /** Filled where advice of ours was never answered: what then, either way. */
+  cases: Case[];
+  expected: Expected | null;
+  /** The numbers that a change of decides whether a draft is replaced. */
+  amounts: Record<string, number>;
+  charts: Chart[];
+}
+
+/** Cannot say yet: which measurement would settle it. */
+export interface NeedsMoreBody {
+  kind: "needs-more";
+  missing: { field: string; measure: Message; couldMove: Message }[];
+  working: WorkingLine[];
+  estimated: Estimated[];
+}
+
+/** The question does not arise here. */
+export interface DoesNotApplyBody {
+  kind: "does-not-apply";
+  reason: Message;
+}
+
+/** What came in cannot be; says what to fix. Shown and stored like any answer. */
+export interface RefusedBody {
+  kind: "refused";
+  problems: FieldProblem[];
+}
+
+export type AnswerBody = AdviceBody | NeedsMoreBody | DoesNotApplyBody | RefusedBody;
+
+/** An answer with whose it is. */
+export type Answer = AnswerBody & {
+  rule: { id: string; version: number };
+  subject: { kind: SubjectKind; id: string };
+  asOf: string;
+};
+export type Advice = Extract<Answer, { kind: "advice" }>;
+
+/** One question with a version. */
+export interface Rule<K extends SubjectKind = SubjectKind> {
+  id: string;
+  /** Bumped when a coefficient, an equation or a decision changes. */
+  version: number;
+  question: string;
+  subject: K;
+  /** What it reads, in the trade's words. */
+  needs: string[];
+  run(state: StateOf<K>): AnswerBody;
+}

@@ -1,0 +1,3 @@
+import type { Claim } from "../types.ts";
+
+export const feedingClaims: Claim[] = [];

@@ -1,0 +1,31 @@
+import { coldRecordClaims } from "./claims/cold-record.ts";
+import { feedingClaims } from "./claims/feeding.ts";
+import { irrigateClaims } from "./claims/irrigate.ts";
+import { setOutClaims } from "./claims/set-out.ts";
+import { settingDepthClaims } from "./claims/setting-depth.ts";
+import { soilReadingClaims } from "./claims/soil-reading.ts";
+import { plantSources } from "./sources/plant.ts";
+import { soilSources } from "./sources/soil.ts";
+import { warmthSources } from "./sources/warmth.ts";
+import { waterSources } from "./sources/water.ts";
+import type { Claim, Source } from "./types.ts";
+
+/** Every source that a rule, a quantity or a table names, by id. */
+export const sources: ReadonlyMap<string, Source> = new Map(
+  [...plantSources, ...warmthSources, ...waterSources, ...soilSources].map((s) => [s.id, s]),
+);
+
+/** Every claim that a rule leans on, by id. */
+export const claims: ReadonlyMap<string, Claim> = new Map(
+  [
+    ...setOutClaims,
+    ...coldRecordClaims,
+    ...settingDepthClaims,
+    ...irrigateClaims,
+    ...soilReadingClaims,
+    ...feedingClaims,
+  ].map((c) => [c.id, c]),
+);
+
+/** The claims of one rule, in the register's order. */
+export const claimsOf = (ruleId: string): Claim[] => [...claims.values()].filter((c) => c.rule === ruleId);

@@ -1,0 +1,3 @@
+import type { Source } from "../types.ts";
+
+export const waterSources: Source[] = [];

@@ -1,0 +1,18 @@
+export * from "./advise.ts";
+export { cautions, cautionsFor } from "./cautions/register.ts";
+export type { Caution, Severity } from "./cautions/types.ts";
+export * from "./core/days.ts";
+export * from "./core/errors.ts";
+export { parseAtTheDoor, problemsOf } from "./core/fields.ts";
+export { type InputListing, listInputs, type Quantity, type QuantityAnswer } from "./core/quantity.ts";
+export type * from "./core/rule.ts";
+export type { Estimated, SourceRef, WorkingLine } from "./core/working.ts";
+export { claims, claimsOf, sources } from "./evidence/register.ts";
+export type { Claim, Grade, Source } from "./evidence/types.ts";
+export { quantities } from "./quantities/index.ts";
+export { rules } from "./rules/index.ts";
+export * from "./states/parts.ts";
+export * from "./states/states.ts";
+export type { Measure, MeasureUnit, Message, Param } from "./text/message.ts";
+export { type Reader, render, renderWord } from "./text/render.ts";
+export { formatMeasure, shownUnit, type UnitSystem } from "./text/units.ts";

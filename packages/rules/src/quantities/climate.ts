@@ -1,0 +1,2 @@
+/** The climate quantities, in the order of the list. */
+export const climateQuantities = [];

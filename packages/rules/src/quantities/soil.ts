@@ -1,0 +1,2 @@
+/** The soil quantities, in the order of the list. */
+export const soilQuantities = [];

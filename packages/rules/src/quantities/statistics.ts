@@ -1,0 +1,2 @@
+/** The statistics quantities, in the order of the list. */
+export const statisticsQuantities = [];

@@ -1,0 +1,2 @@
+/** The water quantities, in the order of the list. */
+export const waterQuantities = [];

@@ -1,0 +1,360 @@
+import { z } from "zod";
+import { isTimeZone } from "../core/days.ts";
+import { day, flag, int, num, word } from "../core/fields.ts";
+
+/**
+ * The parts that subjects' states are made of. A state holds everything the rules read about a subject, no names and
+ * no free text (the ledger stores it), SI units, and missing is missing: a field left out, never a zero.
+ */
+
+const id = z.string().min(1).max(64);
+
+export const SiteSchema = z.strictObject({
+  latitudeDeg: num("latitude, north positive", "deg", -90, 90),
+  longitudeDeg: num("longitude, east positive", "deg", -180, 180),
+  elevationM: num("height above sea level", "m", -430, 6000),
+  timeZone: z.string().refine(isTimeZone, "must be an IANA time zone, e.g. America/Chicago"),
+  coastal: flag("within reach of a large water's air").optional(),
+  /** How much colder (negative) the site's nights are than its station's, from paired minima. */
+  stationOffset: z
+    .strictObject({
+      minC: num("mean of site minus station daily minima", "C", -15, 15),
+      sdC: num("standard deviation of that difference", "C", 0, 10),
+      nights: int("paired nights", "nights", 1, 20_000),
+    })
+    .optional(),
+});
+export type Site = z.infer<typeof SiteSchema>;
+
+/** One day of weather in the open, at the site's station. A real maximum above 60 C or minimum below -70 C has never been recorded. */
+export const WeatherDaySchema = z
+  .strictObject({
+    date: day("local day"),
+    tMaxC: num("maximum air temperature", "C", -70, 60).optional(),
+    tMinC: num("minimum air temperature", "C", -70, 60).optional(),
+    rainMm: num("rain", "mm", 0, 2000).optional(),
+    rhMaxPct: num("maximum relative humidity", "%", 0, 100).optional(),
+    rhMinPct: num("minimum relative humidity", "%", 0, 100).optional(),
+    rhMeanPct: num("mean relative humidity", "%", 0, 100).optional(),
+    dewPointC: num("dew point", "C", -70, 40).optional(),
+    windMPerS: num("mean wind speed", "m/s", 0, 60).optional(),
+    windHeightM: num("height of the anemometer", "m", 0.5, 50).optional(),
+    rsMjPerM2Day: num("solar radiation", "MJ/m2/day", 0, 45).optional(),
+    sunshineH: num("bright sunshine", "h", 0, 24).optional(),
+  })
+  .refine((d) => d.tMaxC === undefined || d.tMinC === undefined || d.tMaxC >= d.tMinC, {
+    path: ["tMaxC"],
+    error: "must not be below tMinC",
+  });
+export type WeatherDay = z.infer<typeof WeatherDaySchema>;
+
+export const ForecastSchema = z.strictObject({
+  issuedAt: z.iso.datetime({ offset: true }),
+  days: z.array(WeatherDaySchema).max(16),
+});
+export type Forecast = z.infer<typeof ForecastSchema>;
+
+/** Daily minima and maxima of whole years, index 0 = 1 January; null where the day is missing. */
+export const ClimatologySchema = z.strictObject({
+  stationId: id,
+  years: z
+    .array(
+      z.strictObject({
+        year: int("calendar year", "year", 1800, 2200),
+        tMinC: z.array(z.number().min(-70).max(60).nullable()).min(365).max(366),
+        tMaxC: z.array(z.number().min(-70).max(60).nullable()).min(365).max(366),
+      }),
+    )
+    .max(200),
+});
+export type Climatology = z.infer<typeof ClimatologySchema>;
+
+/** A temperature measured at the plants, under whatever cover stands there. */
+export const PlantTemperatureSchema = z.strictObject({
+  at: z.iso.datetime({ offset: true }),
+  temperatureC: num("air temperature at the plants", "C", -50, 70),
+});
+
+export const TEXTURES = [
+  "sand",
+  "loamy-sand",
+  "sandy-loam",
+  "loam",
+  "silt-loam",
+  "silt",
+  "silty-clay-loam",
+  "silty-clay",
+  "clay",
+] as const;
+
+export const SoilSchema = z.strictObject({
+  /** Classes of FAO-56 Table 19. */
+  texture: word("texture class", TEXTURES).optional(),
+  fieldCapacity: num("water content at field capacity", "m3/m3", 0.02, 0.7).optional(),
+  wiltingPoint: num("water content at wilting point", "m3/m3", 0.01, 0.5).optional(),
+  bulkDensityKgPerM3: num("dry bulk density", "kg/m3", 100, 2000).optional(),
+});
+export type Soil = z.infer<typeof SoilSchema>;
+
+export const EXTRACTANTS = [
+  "mehlich-1",
+  "mehlich-3",
+  "olsen",
+  "bray-1",
+  "ammonium-acetate",
+  "modified-morgan",
+  "dtpa",
+  "hot-water",
+  "kcl",
+] as const;
+export const NUTRIENTS = ["P", "K", "Ca", "Mg", "S", "Zn", "Cu", "Mn", "Fe", "B", "Na", "NO3-N"] as const;
+export const EC_EXTRACTIONS = ["saturated-paste", "1:1", "1:2", "1:5"] as const;
+export const BUFFER_METHODS = [
+  "mehlich",
+  "adams-evans",
+  "smp",
+  "sikora",
+  "modified-mehlich",
+  "woodruff",
+] as const;
+
+export const SoilTestSchema = z.strictObject({
+  id,
+  sampledOn: day("day the sample was taken"),
+  depthCm: num("sampling depth", "cm", 1, 100),
+  medium: word("what was sampled", ["mineral-soil", "organic-soil", "potting-medium"]),
+  waterPh: num("pH in water", "pH", 2, 12).optional(),
+  bufferPh: z
+    .strictObject({ method: word("buffer method", BUFFER_METHODS), value: num("buffer pH", "pH", 3, 9) })
+    .optional(),
+  organicMatterPct: num("organic matter", "%", 0, 100).optional(),
+  cecCmolPerKg: num("cation exchange capacity as reported", "cmol/kg", 0, 200).optional(),
+  acidityCmolPerKg: num("exchangeable acidity", "cmol/kg", 0, 50).optional(),
+  ec: z
+    .strictObject({
+      dSPerM: num("electrical conductivity", "dS/m", 0, 50),
+      /** Left out where the report does not say; such a value is not read. */
+      extraction: word("extraction", EC_EXTRACTIONS).optional(),
+    })
+    .optional(),
+  values: z
+    .array(
+      z.strictObject({
+        nutrient: word("nutrient", NUTRIENTS),
+        /** Left out where the report does not say; such a value is refused, not guessed. */
+        extractant: word("extractant", EXTRACTANTS).optional(),
+        mgPerKg: num("content", "mg/kg", 0, 100_000),
+      }),
+    )
+    .max(40),
+});
+export type SoilTest = z.infer<typeof SoilTestSchema>;
+
+export const COVERS = ["none", "fleece", "low-tunnel", "high-tunnel", "heated-house"] as const;
+export const MULCHES = ["none", "black", "clear", "white", "silver", "organic"] as const;
+export type Cover = (typeof COVERS)[number];
+export type Mulch = (typeof MULCHES)[number];
+
+const period = { from: day("first day"), to: day("last day; left out while it still stands").optional() };
+
+export const BedSchema = z.strictObject({
+  id,
+  kind: word("ground or containers", ["ground", "containers"]),
+  lengthM: num("length of the bed", "m", 0.2, 2000),
+  widthM: num("width of the bed", "m", 0.1, 200),
+  /** Bed centre to bed centre, alley included; a rate per hectare refers to this ground. */
+  spacingM: num("bed centre to bed centre", "m", 0.2, 200),
+  soil: SoilSchema,
+  covers: z.array(z.strictObject({ cover: word("cover", COVERS), ...period })).max(50),
+  mulches: z.array(z.strictObject({ mulch: word("mulch", MULCHES), ...period })).max(50),
+  certification: word("certification of the bed", ["none", "transition", "certified"]),
+  containers: z
+    .strictObject({
+      count: int("containers", "containers", 1, 100_000),
+      volumeL: num("volume of one", "L", 0.05, 1000),
+    })
+    .optional(),
+});
+export type Bed = z.infer<typeof BedSchema>;
+
+export const SPECIES = ["annuum", "chinense", "baccatum", "frutescens", "pubescens"] as const;
+export const MARKET_TYPES = [
+  "bell",
+  "sweet-long",
+  "mini-sweet",
+  "pimiento",
+  "padron-type",
+  "poblano-type",
+  "anaheim-type",
+  "jalapeno-type",
+  "serrano-type",
+  "cayenne-type",
+  "thai-type",
+  "paprika",
+  "habanero-type",
+  "aji-type",
+  "rocoto-type",
+  "ornamental",
+] as const;
+
+export const PlantingSchema = z
+  .strictObject({
+    id,
+    species: word("species of Capsicum", SPECIES),
+    marketType: word("market type", MARKET_TYPES),
+    sownOn: day("sowing day"),
+    /** Left out until the plants stand in the bed. */
+    setOutOn: day("day the plants were set out").optional(),
+    plannedSetOutOn: day("day the grower has in mind").optional(),
+    endedOn: day("day the planting was cleared").optional(),
+    plants: int("plants", "plants", 1, 1_000_000),
+    rowsPerBed: int("rows in the bed", "rows", 1, 40),
+    plantSpacingM: num("plant to plant in the row", "m", 0.05, 3),
+    staked: flag("on stakes or strings").optional(),
+    grafted: flag("grafted").optional(),
+    overwintered: flag("deliberately kept over winter").optional(),
+    yieldGoalTPerHa: num("yield goal, fresh fruit", "t/ha", 0.5, 250).optional(),
+    /** As the seed list prints it. */
+    daysToMaturity: z
+      .strictObject({
+        days: int("days", "days", 30, 250),
+        from: word("counted from", ["sowing", "transplanting"]),
+        to: word("counted to", ["green", "colour"]),
+      })
+      .optional(),
+    baseTemperatureC: num("base temperature for heat units", "C", 4, 20).optional(),
+  })
+  .refine((p) => p.setOutOn === undefined || p.setOutOn >= p.sownOn, {
+    path: ["setOutOn"],
+    error: "must not be before sownOn",
+  })
+  .refine((p) => p.plannedSetOutOn === undefined || p.plannedSetOutOn >= p.sownOn, {
+    path: ["plannedSetOutOn"],
+    error: "must not be before sownOn",
+  });
+export type Planting = z.infer<typeof PlantingSchema>;
+
+export const NOTE_KINDS = [
+  "true-leaves",
+  "height-cm",
+  "stem-diameter-mm",
+  "soil-temperature-10cm-c",
+  "buds-visible",
+  "first-flower",
+  "fruit-set",
+  "first-pick",
+  "stem-green",
+  "stem-woody",
+  "leggy",
+  "hardened",
+  "growing-point-dead",
+  "growing-point-alive",
+  "new-leaf",
+  "no-new-leaf",
+  "wilting-at-dawn",
+  "end-rot",
+  "sunscald",
+  "disease-signs",
+  "container-drains",
+] as const;
+
+/** What a person saw, without the words they used for it. */
+export const FieldNoteSchema = z.strictObject({
+  on: day("day seen"),
+  kind: word("what was seen", NOTE_KINDS),
+  /** The count or measure where the kind has one. */
+  value: num("value", "as the kind says", -50, 1000).optional(),
+});
+export type FieldNote = z.infer<typeof FieldNoteSchema>;
+
+export const MATERIAL_KINDS = [
+  "ammonium-sulfate",
+  "urea",
+  "ammonium-nitrate",
+  "calcium-nitrate",
+  "potassium-nitrate",
+  "potassium-sulfate",
+  "potassium-chloride",
+  "langbeinite",
+  "triple-superphosphate",
+  "monoammonium-phosphate",
+  "diammonium-phosphate",
+  "monopotassium-phosphate",
+  "compound",
+  "compost",
+  "manure",
+  "poultry-manure",
+  "blood-meal",
+  "bone-meal",
+  "feather-meal",
+  "soybean-meal",
+  "cottonseed-meal",
+  "fish",
+  "kelp",
+  "wood-ash",
+  "other",
+] as const;
+export type MaterialKind = (typeof MATERIAL_KINDS)[number];
+
+export const MaterialSchema = z.strictObject({
+  id,
+  kind: word("kind of material", MATERIAL_KINDS),
+  nPct: num("total nitrogen", "% N", 0, 100),
+  p2o5Pct: num("phosphate", "% P2O5", 0, 100),
+  k2oPct: num("potash", "% K2O", 0, 100),
+  soluble: flag("dissolves fully and may go through drip lines"),
+  bulkDensityKgPerL: num("bulk density", "kg/L", 0.05, 3).optional(),
+  /** What may be done with it on certified ground. */
+  certifiedUse: word("use on certified beds", ["allowed", "restricted", "prohibited", "unknown"]),
+  stockKg: num("in the shed", "kg", 0, 1_000_000).optional(),
+  pricePerKg: num("price", "money/kg", 0, 10_000).optional(),
+});
+export type Material = z.infer<typeof MaterialSchema>;
+
+/** What was really given. */
+export const ApplicationSchema = z.strictObject({
+  on: day("day"),
+  materialId: id,
+  nPct: num("total nitrogen", "% N", 0, 100),
+  p2o5Pct: num("phosphate", "% P2O5", 0, 100),
+  k2oPct: num("potash", "% K2O", 0, 100),
+  amountKg: num("amount", "kg", 0, 1_000_000),
+  areaM2: num("area it went on", "m2", 0.01, 10_000_000),
+});
+
+/** What was really watered: by minutes of the valve, or by meter. */
+export const WateringSchema = z
+  .strictObject({
+    on: day("day"),
+    minutes: num("run time", "min", 0, 2880).optional(),
+    litres: num("by meter", "L", 0, 100_000_000).optional(),
+  })
+  .refine((w) => w.minutes !== undefined || w.litres !== undefined, {
+    path: ["minutes"],
+    error: "minutes or litres must be given",
+  });
+
+/** An issued advice nobody has answered: unknown whether it was done. */
+export const UnansweredSchema = z.strictObject({
+  rule: id,
+  issuedOn: day("day it was issued"),
+  due: day("day it should have been done"),
+  minutes: num("advised run time", "min", 0, 2880).optional(),
+  netMm: num("advised net depth", "mm", 0, 500).optional(),
+  materialId: id.optional(),
+  amountKg: num("advised amount", "kg", 0, 1_000_000).optional(),
+  nKgPerHa: num("nitrogen in it", "kg/ha", 0, 1000).optional(),
+});
+
+/** What the office has set; left out means the rule's stated default. */
+export const SettingsSchema = z.strictObject({
+  coldFloorC: num("floor below which cold counts", "C", 0, 20).optional(),
+  indoorNightFloorC: num("night floor for plants raised indoors", "C", 5, 25).optional(),
+  setOutAllowedDegreeHours: num("degree-hours below the floor the office accepts", "C h", 0, 1000).optional(),
+  setOutAllowedNights: num("nights below the floor the office accepts", "nights", 0, 30).optional(),
+  setOutAcceptedRisk: num("accepted probability of a dose above that", "fraction", 0.01, 0.5).optional(),
+  setOutFrostRisk: num("accepted probability of frost", "fraction", 0.001, 0.5).optional(),
+  firstPickLabourPerHour: num("labour", "money/h", 0, 1000).optional(),
+  soilGuide: id.optional(),
+});
+export type Settings = z.infer<typeof SettingsSchema>;

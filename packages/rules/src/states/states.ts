@@ -1,0 +1,145 @@
+import { z } from "zod";
+import { flag, num, word } from "../core/fields.ts";
+import {
+  ApplicationSchema,
+  BedSchema,
+  ClimatologySchema,
+  FieldNoteSchema,
+  ForecastSchema,
+  MaterialSchema,
+  PlantingSchema,
+  PlantTemperatureSchema,
+  SettingsSchema,
+  SiteSchema,
+  SoilTestSchema,
+  UnansweredSchema,
+  WateringSchema,
+  WeatherDaySchema,
+} from "./parts.ts";
+
+const head = {
+  /** Of this shape. A change to what a field means makes a new number. */
+  version: z.literal(1),
+  /** The instant the advice is for. Rules have no other clock. */
+  asOf: z.iso.datetime({ offset: true }),
+  settings: SettingsSchema,
+};
+const id = z.string().min(1).max(64);
+
+/** How water reaches a planting, where the valve is known. */
+const waterSource = z
+  .strictObject({ nitrateNMgPerL: num("nitrate-N in the irrigation water", "mg/L", 0, 500).optional() })
+  .optional();
+
+/** Nitrogen expected from elsewhere, low and high, as the agent judged it. */
+const credit = z
+  .strictObject({
+    kind: word("credit", [
+      "legume",
+      "manure",
+      "compost",
+      "organic-matter",
+      "irrigation-water",
+      "soil-nitrate",
+    ]),
+    nKgPerHaLow: num("nitrogen, low", "kg/ha", 0, 500),
+    nKgPerHaHigh: num("nitrogen, high", "kg/ha", 0, 500),
+  })
+  .refine((c) => c.nKgPerHaHigh >= c.nKgPerHaLow, {
+    path: ["nKgPerHaHigh"],
+    error: "must not be below nKgPerHaLow",
+  });
+
+/** Everything the rules read about one planting. */
+export const PlantingStateSchema = z.strictObject({
+  kind: z.literal("planting"),
+  ...head,
+  site: SiteSchema,
+  bed: BedSchema,
+  planting: PlantingSchema,
+  notes: z.array(FieldNoteSchema).max(2000),
+  weather: z.array(WeatherDaySchema).max(800),
+  plantTemperatures: z.array(PlantTemperatureSchema).max(20_000),
+  forecast: ForecastSchema.optional(),
+  climatology: ClimatologySchema.optional(),
+  soilTests: z.array(SoilTestSchema).max(50),
+  feeding: z.strictObject({
+    /** The one material the grower or agent chose to feed from. */
+    materialId: id.optional(),
+    method: word("how it is given", ["broadcast", "banded", "drip", "watered-in"]),
+    credits: z.array(credit).max(10),
+  }),
+  shed: z.array(MaterialSchema).max(500),
+  applications: z.array(ApplicationSchema).max(2000),
+  unanswered: z.array(UnansweredSchema).max(200),
+  water: waterSource,
+});
+export type PlantingState = z.infer<typeof PlantingStateSchema>;
+
+/** Everything the rules read about one valve and the plantings it waters. */
+export const ValveStateSchema = z.strictObject({
+  kind: z.literal("valve"),
+  ...head,
+  id,
+  site: SiteSchema,
+  valve: z.strictObject({
+    method: word("how water is given", ["drip", "sprinkler", "furrow", "hand"]),
+    flowLPerH: num("total flow of the valve", "L/h", 1, 1_000_000),
+    efficiency: num("application efficiency", "fraction", 0.2, 1),
+  }),
+  /** One a planting that stands on the valve now. */
+  zones: z
+    .array(
+      z.strictObject({
+        bed: BedSchema,
+        planting: PlantingSchema,
+        notes: z.array(FieldNoteSchema).max(2000),
+        rootDepthM: num("rooting depth, if somebody dug", "m", 0.05, 2).optional(),
+        rainReaches: flag("rain reaches this bed's soil; left out: decided from cover and mulch").optional(),
+      }),
+    )
+    .min(1)
+    .max(100),
+  /** From the day the soil was last known to be full, or from setting out. */
+  weather: z.array(WeatherDaySchema).max(800),
+  forecast: ForecastSchema.optional(),
+  waterings: z.array(WateringSchema).max(2000),
+  unanswered: z.array(UnansweredSchema).max(200),
+});
+export type ValveState = z.infer<typeof ValveStateSchema>;
+
+/** Everything the rules read about one bed or set of containers. */
+export const BedStateSchema = z.strictObject({
+  kind: z.literal("bed"),
+  ...head,
+  site: SiteSchema,
+  bed: BedSchema,
+  soilTests: z.array(SoilTestSchema).max(50),
+});
+export type BedState = z.infer<typeof BedStateSchema>;
+
+/** A farm's season: its plantings in one shed. Stock is spent once over all of them. */
+export const FarmSeasonStateSchema = z.strictObject({
+  kind: z.literal("farm-season"),
+  ...head,
+  id,
+  season: z.int().min(1900).max(2200),
+  shed: z.array(MaterialSchema).max(500),
+  /** Each with an empty shed of its own. */
+  plantings: z.array(PlantingStateSchema).max(1000),
+});
+export type FarmSeasonState = z.infer<typeof FarmSeasonStateSchema>;
+
+export const StateSchema = z.discriminatedUnion("kind", [
+  PlantingStateSchema,
+  ValveStateSchema,
+  BedStateSchema,
+  FarmSeasonStateSchema,
+]);
+export type State = z.infer<typeof StateSchema>;
+export type SubjectKind = State["kind"];
+export type StateOf<K extends SubjectKind> = Extract<State, { kind: K }>;
+
+/** The id of the subject a state is about. */
+export const subjectIdOf = (state: State): string =>
+  state.kind === "planting" ? state.planting.id : state.kind === "bed" ? state.bed.id : state.id;

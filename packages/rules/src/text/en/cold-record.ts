@@ -1,0 +1,2 @@
+/** What cold-record says, in English. Keys start with the rule's id. */
+export const coldRecord: Record<string, string> = {};

@@ -1,0 +1,4 @@
+/** Words that several rules use, in English. */
+export const common: Record<string, string> = {
+  "common.whole-season": "the whole season",
+};

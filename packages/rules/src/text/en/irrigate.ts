@@ -1,0 +1,2 @@
+/** What irrigate says, in English. Keys start with the rule's id. */
+export const irrigate: Record<string, string> = {};

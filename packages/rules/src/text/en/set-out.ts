@@ -1,0 +1,2 @@
+/** What set-out says, in English. Keys start with the rule's id. */
+export const setOut: Record<string, string> = {};

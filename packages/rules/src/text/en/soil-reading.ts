@@ -1,0 +1,2 @@
+/** What soil-reading says, in English. Keys start with the rule's id. */
+export const soilReading: Record<string, string> = {};

@@ -1,0 +1,59 @@
+/** Units a message parameter may carry; SI inside, converted only when it is rendered for a reader. */
+export type MeasureUnit =
+  | "C"
+  | "C-difference"
+  | "C-hours"
+  | "mm"
+  | "cm"
+  | "m"
+  | "m2"
+  | "ha"
+  | "g"
+  | "kg"
+  | "mL"
+  | "L"
+  | "L/h"
+  | "minutes"
+  | "hours"
+  | "days"
+  | "kg/ha"
+  | "kg/m2"
+  | "g/m2"
+  | "g/m"
+  | "kg/m"
+  | "g/plant"
+  | "t/ha"
+  | "mg/kg"
+  | "mg/L"
+  | "dS/m"
+  | "kPa"
+  | "pct"
+  | "W"
+  | "kWh";
+
+/** A number with its unit, as a message parameter. */
+export interface Measure {
+  value: number;
+  unit: MeasureUnit;
+}
+
+/** A parameter of a message. A `day` is a calendar day; a `word` is itself a key of the text catalogue. */
+export type Param = string | number | Measure | { day: string } | { word: string };
+
+/** Words for people, kept as a key and its numbers, so that they can be said in any language and unit. */
+export interface Message {
+  key: string;
+  params: Record<string, Param>;
+}
+
+/** Builds a message. `key` stands in `text/en/*.ts`. */
+export const say = (key: string, params: Record<string, Param> = {}): Message => ({ key, params });
+
+/** A measure for a message. */
+export const measure = (value: number, unit: MeasureUnit): Measure => ({ value, unit });
+
+/** A calendar day for a message. */
+export const onDay = (day: string): { day: string } => ({ day });
+
+/** A word that the text catalogue translates, e.g. a cover or a material kind. */
+export const wordOf = (key: string): { word: string } => ({ word: key });

@@ -1,0 +1,48 @@
+import { IntlMessageFormat } from "intl-messageformat";
+import { en } from "./en/index.ts";
+import type { Message, Param } from "./message.ts";
+import { formatMeasure, type UnitSystem } from "./units.ts";
+
+/** Who reads. */
+export interface Reader {
+  language: "en";
+  units: UnitSystem;
+}
+
+const catalogues: Record<Reader["language"], Record<string, string>> = { en };
+const compiled = new Map<string, IntlMessageFormat>();
+
+/** Says a message in the reader's language and units. An unknown key is a fault of ours and throws. */
+export function render(message: Message, reader: Reader): string {
+  const values: Record<string, string | number> = {};
+  for (const [name, param] of Object.entries(message.params)) values[name] = renderParam(param, reader);
+  return formatOf(message.key, reader).format(values) as string;
+}
+
+/** Says a catalogue word. */
+export const renderWord = (key: string, reader: Reader): string => formatOf(key, reader).format() as string;
+
+function renderParam(param: Param, reader: Reader): string | number {
+  if (typeof param === "string" || typeof param === "number") return param;
+  if ("word" in param) return renderWord(param.word, reader);
+  if ("day" in param) {
+    const format = new Intl.DateTimeFormat(reader.language, {
+      day: "numeric",
+      month: "long",
+      timeZone: "UTC",
+    });
+    return format.format(new Date(`${param.day}T00:00:00Z`));
+  }
+  return formatMeasure(param, reader.units, reader.language);
+}
+
+function formatOf(key: string, reader: Reader): IntlMessageFormat {
+  const id = `${reader.language}:${key}`;
+  const known = compiled.get(id);
+  if (known) return known;
+  const text = catalogues[reader.language][key];
+  if (text === undefined) throw new Error(`no text for "${key}" in ${reader.language}`);
+  const format = new IntlMessageFormat(text, reader.language);
+  compiled.set(id, format);
+  return format;
+}

@@ -1,0 +1,40 @@
+import { defineConfig } from "vitest/config";
+
+/** One project for what needs nothing, one for what needs the database, one for what needs the browser. */
+export default defineConfig({
+  test: {
+    projects: [
+      {
+        test: {
+          name: "rules",
+          root: import.meta.dirname,
+          include: ["reference/**/*.test.ts", "rules/**/*.test.ts"],
+          benchmark: { include: ["bench/rules/**/*.bench.ts"] },
+        },
+      },
+      {
+        test: {
+          name: "service",
+          root: import.meta.dirname,
+          include: ["api/**/*.test.ts", "tenancy/**/*.test.ts", "ledger/**/*.test.ts", "faults/**/*.test.ts"],
+          benchmark: { include: ["bench/service/**/*.bench.ts"] },
+          globalSetup: ["./support/postgres.ts"],
+          testTimeout: 60_000,
+          hookTimeout: 120_000,
+        },
+      },
+      {
+        test: {
+          name: "browser",
+          root: import.meta.dirname,
+          include: ["browser/**/*.test.ts"],
+          benchmark: { include: [] },
+          globalSetup: ["./support/stack.ts"],
+          testTimeout: 120_000,
+          hookTimeout: 300_000,
+          fileParallelism: false,
+        },
+      },
+    ],
+  },
+});
