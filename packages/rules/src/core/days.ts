@@ -39,3 +39,10 @@ export function isTimeZone(name: string): boolean {
     return false;
   }
 }
+
+/** The instant at which a local day's hour begins at the site. */
+export const instantAt = (day: string, hour: number, timeZone: string): string =>
+  Temporal.PlainDate.from(day)
+    .toZonedDateTime({ timeZone, plainTime: Temporal.PlainTime.from({ hour }) })
+    .toInstant()
+    .toString();
