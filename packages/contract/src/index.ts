@@ -1,1 +1,21 @@
-export {};
+export * from "./answer.ts";
+export { ApiProblem, type Client, type ClientOptions, createClient } from "./client.ts";
+export { type FieldProblem, type Problem, ProblemSchema } from "./problem.ts";
+export type { Actual, Advisory, AdvisoryDetail, Draft, DraftDetail, LedgerEntry } from "./routes/advice.ts";
+export * as adviceRoutes from "./routes/advice.ts";
+export type { Bed, Farm, FarmDetail, Material, Office, Planting, Site, Valve } from "./routes/farms.ts";
+export * as farmRoutes from "./routes/farms.ts";
+export type { Column, Import } from "./routes/imports.ts";
+export * as importRoutes from "./routes/imports.ts";
+export type { Claim, Me, Source } from "./routes/open.ts";
+export * as openRoutes from "./routes/open.ts";
+export type {
+  Application,
+  Harvest,
+  Note,
+  Records,
+  SoilTest,
+  Watering,
+  WeatherDay,
+} from "./routes/records.ts";
+export * as recordRoutes from "./routes/records.ts";

@@ -1,0 +1,258 @@
+import { createRoute, z } from "@hono/zod-openapi";
+import {
+  BED_CERTIFICATIONS,
+  COVERS,
+  MARKET_TYPES,
+  MATERIAL_KINDS,
+  MULCHES,
+  SettingsSchema,
+  SoilSchema,
+  SPECIES,
+  VALVE_METHODS,
+} from "../rulesWords.ts";
+import { body, Day, farmPath, Id, Instant, json, officePath, problems } from "../shapes.ts";
+
+/** The client, its places, its ground and what stands on it. */
+
+const name = z.string().trim().min(1).max(80);
+
+export const OfficeSchema = z
+  .object({ id: Id, name, county: z.string(), settings: SettingsSchema })
+  .openapi("Office");
+
+export const FarmSchema = z
+  .object({
+    id: Id,
+    name,
+    contactName: z.string().max(80).nullable(),
+    phone: z.string().max(40).nullable(),
+    email: z.email().nullable(),
+    units: z.enum(["metric", "us"]),
+    plantings: z.number().int().describe("plantings that stand now"),
+    openDrafts: z.number().int(),
+    unanswered: z.number().int().describe("issued and not yet answered"),
+  })
+  .openapi("Farm");
+
+export const SiteSchema = z
+  .object({
+    id: Id,
+    name,
+    latitudeDeg: z.number().min(-90).max(90),
+    longitudeDeg: z.number().min(-180).max(180),
+    elevationM: z.number().min(-430).max(6000),
+    timeZone: z.string().min(1).max(64),
+    coastal: z.boolean(),
+    stationId: z.string().max(40).nullable(),
+    stationOffset: z
+      .object({ minC: z.number().min(-15).max(15), sdC: z.number().min(0).max(10), nights: z.int().min(1) })
+      .nullable(),
+    weather: z
+      .object({ from: Day, to: Day, days: z.number().int(), forecastIssuedAt: Instant.nullable() })
+      .nullable(),
+  })
+  .openapi("Site");
+
+export const ValveSchema = z
+  .object({
+    id: Id,
+    siteId: Id,
+    name,
+    method: z.enum(VALVE_METHODS),
+    flowLPerH: z.number().min(1).max(1_000_000),
+    efficiency: z.number().min(0.2).max(1),
+  })
+  .openapi("Valve");
+
+const period = { from: Day, to: Day.nullable() };
+
+export const BedSchema = z
+  .object({
+    id: Id,
+    siteId: Id,
+    valveId: Id.nullable(),
+    name,
+    kind: z.enum(["ground", "containers"]),
+    lengthM: z.number().min(0.2).max(2000),
+    widthM: z.number().min(0.1).max(200),
+    spacingM: z.number().min(0.2).max(200),
+    soil: SoilSchema,
+    covers: z.array(z.object({ cover: z.enum(COVERS), ...period })).max(50),
+    mulches: z.array(z.object({ mulch: z.enum(MULCHES), ...period })).max(50),
+    certification: z.enum(BED_CERTIFICATIONS),
+    certifier: z.string().max(80).nullable(),
+    containers: z
+      .object({ count: z.int().min(1).max(100_000), volumeL: z.number().min(0.05).max(1000) })
+      .nullable(),
+  })
+  .openapi("Bed");
+
+export const CreditSchema = z.object({
+  kind: z.enum(["legume", "manure", "compost", "organic-matter", "irrigation-water", "soil-nitrate"]),
+  nKgPerHaLow: z.number().min(0).max(500),
+  nKgPerHaHigh: z.number().min(0).max(500),
+});
+
+export const PlantingSchema = z
+  .object({
+    id: Id,
+    bedId: Id,
+    varietyName: name,
+    species: z.enum(SPECIES),
+    marketType: z.enum(MARKET_TYPES),
+    sownOn: Day,
+    plannedSetOutOn: Day.nullable(),
+    setOutOn: Day.nullable(),
+    endedOn: Day.nullable(),
+    plants: z.int().min(1).max(1_000_000),
+    rowsPerBed: z.int().min(1).max(40),
+    plantSpacingM: z.number().min(0.05).max(3),
+    staked: z.boolean(),
+    grafted: z.boolean(),
+    overwintered: z.boolean(),
+    yieldGoalTPerHa: z.number().min(0.5).max(250).nullable(),
+    daysToMaturity: z
+      .object({
+        days: z.int().min(30).max(250),
+        from: z.enum(["sowing", "transplanting"]),
+        to: z.enum(["green", "colour"]),
+      })
+      .nullable(),
+    feeding: z.object({
+      materialId: Id.nullable(),
+      method: z.enum(["broadcast", "banded", "drip", "watered-in"]),
+      credits: z.array(CreditSchema).max(10),
+    }),
+  })
+  .openapi("Planting");
+
+export const MaterialSchema = z
+  .object({
+    id: Id,
+    kind: z.enum(MATERIAL_KINDS),
+    name,
+    nPct: z.number().min(0).max(100),
+    p2o5Pct: z.number().min(0).max(100),
+    k2oPct: z.number().min(0).max(100),
+    soluble: z.boolean(),
+    bulkDensityKgPerL: z.number().min(0.05).max(3).nullable(),
+    certifiedUse: z.enum(["allowed", "restricted", "prohibited", "unknown"]),
+    stockKg: z.number().min(0).max(1_000_000).nullable(),
+    pricePerKg: z.number().min(0).max(10_000).nullable(),
+  })
+  .openapi("Material");
+
+export type Office = z.infer<typeof OfficeSchema>;
+export type Farm = z.infer<typeof FarmSchema>;
+export type Site = z.infer<typeof SiteSchema>;
+export type Valve = z.infer<typeof ValveSchema>;
+export type Bed = z.infer<typeof BedSchema>;
+export type Planting = z.infer<typeof PlantingSchema>;
+export type Material = z.infer<typeof MaterialSchema>;
+
+const NewFarm = FarmSchema.pick({ name: true, contactName: true, phone: true, email: true, units: true });
+const NewSite = SiteSchema.omit({ id: true, weather: true });
+const NewValve = ValveSchema.omit({ id: true });
+const NewBed = BedSchema.omit({ id: true });
+const NewPlanting = PlantingSchema.omit({ id: true });
+const NewMaterial = MaterialSchema.omit({ id: true });
+
+export const FarmDetailSchema = z
+  .object({
+    farm: FarmSchema,
+    sites: z.array(SiteSchema),
+    valves: z.array(ValveSchema),
+    beds: z.array(BedSchema),
+    plantings: z.array(PlantingSchema),
+    materials: z.array(MaterialSchema),
+  })
+  .openapi("FarmDetail");
+export type FarmDetail = z.infer<typeof FarmDetailSchema>;
+
+const tags = ["farms"];
+
+export const getOffice = createRoute({
+  method: "get",
+  path: "/v1/offices/{officeId}",
+  tags,
+  summary: "The office and its settings",
+  request: { params: officePath },
+  responses: { 200: json(OfficeSchema, "The office"), ...problems },
+});
+
+export const changeOfficeSettings = createRoute({
+  method: "patch",
+  path: "/v1/offices/{officeId}/settings",
+  tags,
+  summary: "Change floors, accepted risk and guide; open drafts are computed again",
+  request: { params: officePath, body: body(SettingsSchema) },
+  responses: { 200: json(OfficeSchema, "The office as it is now"), ...problems },
+});
+
+export const listFarms = createRoute({
+  method: "get",
+  path: "/v1/offices/{officeId}/farms",
+  tags,
+  summary: "The farms this person may see",
+  request: { params: officePath },
+  responses: { 200: json(z.object({ farms: z.array(FarmSchema) }), "The farms"), ...problems },
+});
+
+export const addFarm = createRoute({
+  method: "post",
+  path: "/v1/offices/{officeId}/farms",
+  tags,
+  summary: "Add a client farm",
+  request: { params: officePath, body: body(NewFarm) },
+  responses: { 201: json(FarmSchema, "The farm"), ...problems },
+});
+
+export const getFarm = createRoute({
+  method: "get",
+  path: "/v1/offices/{officeId}/farms/{farmId}",
+  tags,
+  summary: "One farm with its sites, valves, beds, plantings and shed",
+  request: { params: farmPath },
+  responses: { 200: json(FarmDetailSchema, "The farm"), ...problems },
+});
+
+export const changeFarm = createRoute({
+  method: "patch",
+  path: "/v1/offices/{officeId}/farms/{farmId}",
+  tags,
+  summary: "Change a farm's name, contact or units",
+  request: { params: farmPath, body: body(NewFarm.partial()) },
+  responses: { 200: json(FarmSchema, "The farm"), ...problems },
+});
+
+/** Adding and changing are alike for everything that belongs to a farm. */
+const things = <P extends string, S extends z.ZodType, F extends z.ZodType, C extends z.ZodType>(
+  one: string,
+  path: P,
+  answer: S,
+  fresh: F,
+  change: C,
+) => ({
+  add: createRoute({
+    method: "post",
+    path: `/v1/offices/{officeId}/farms/{farmId}/${path}`,
+    tags,
+    summary: `Add a ${one}`,
+    request: { params: farmPath, body: body(fresh) },
+    responses: { 201: json(answer, `The ${one}`), ...problems },
+  }),
+  change: createRoute({
+    method: "patch",
+    path: `/v1/offices/{officeId}/farms/{farmId}/${path}/{id}`,
+    tags,
+    summary: `Change a ${one}; what depends on it is advised again`,
+    request: { params: farmPath.extend({ id: Id }), body: body(change) },
+    responses: { 200: json(answer, `The ${one}`), ...problems },
+  }),
+});
+
+export const sites = things("site", "sites", SiteSchema, NewSite, NewSite.partial());
+export const valves = things("valve", "valves", ValveSchema, NewValve, NewValve.partial());
+export const beds = things("bed", "beds", BedSchema, NewBed, NewBed.partial());
+export const plantings = things("planting", "plantings", PlantingSchema, NewPlanting, NewPlanting.partial());
+export const materials = things("material", "materials", MaterialSchema, NewMaterial, NewMaterial.partial());

@@ -1,0 +1,173 @@
+import { createRoute, z } from "@hono/zod-openapi";
+import { NOTE_KINDS } from "../rulesWords.ts";
+import { body, Day, DoneSchema, farmPath, Id, Instant, json, problems } from "../shapes.ts";
+
+/** What was really done and seen. */
+
+const minutesOfLabour = z.number().min(0).max(10_000).nullable();
+
+export const NoteSchema = z
+  .object({
+    id: Id,
+    plantingId: Id,
+    on: Day,
+    kind: z.enum(NOTE_KINDS),
+    value: z.number().min(-50).max(1000).nullable(),
+    text: z.string().max(2000).nullable(),
+  })
+  .openapi("FieldNote");
+
+export const ApplicationSchema = z
+  .object({
+    id: Id,
+    plantingId: Id,
+    materialId: Id,
+    on: Day,
+    lot: z.string().max(60).nullable(),
+    amountKg: z.number().min(0).max(1_000_000),
+    areaM2: z.number().min(0.01).max(10_000_000),
+    minutesOfLabour,
+  })
+  .openapi("Application");
+
+export const WateringSchema = z
+  .object({
+    id: Id,
+    valveId: Id,
+    on: Day,
+    minutes: z.number().min(0).max(2880).nullable(),
+    litres: z.number().min(0).max(100_000_000).nullable(),
+  })
+  .openapi("Watering");
+
+export const HarvestSchema = z
+  .object({
+    id: Id,
+    plantingId: Id,
+    on: Day,
+    lot: z.string().max(60).nullable(),
+    kg: z.number().min(0).max(1_000_000),
+    marketableKg: z.number().min(0).max(1_000_000).nullable(),
+    culls: z.array(
+      z.object({
+        cause: z.enum([
+          "end-rot",
+          "sunscald",
+          "cracked",
+          "misshapen",
+          "insect",
+          "disease",
+          "too-small",
+          "other",
+        ]),
+        kg: z.number().min(0).max(1_000_000),
+      }),
+    ),
+    hours: z.number().min(0).max(1000).nullable(),
+    pricePerKg: z.number().min(0).max(10_000).nullable(),
+  })
+  .openapi("Harvest");
+
+export const SoilTestSchema = z
+  .object({
+    id: Id,
+    bedId: Id,
+    sampledOn: Day,
+    depthCm: z.number(),
+    medium: z.enum(["mineral-soil", "organic-soil", "potting-medium"]),
+    labName: z.string().nullable(),
+    sampleRef: z.string(),
+    waterPh: z.number().nullable(),
+    bufferPh: z.object({ method: z.string(), value: z.number() }).nullable(),
+    organicMatterPct: z.number().nullable(),
+    cecCmolPerKg: z.number().nullable(),
+    ec: z.object({ dSPerM: z.number(), extraction: z.string().nullable() }).nullable(),
+    values: z.array(
+      z.object({ nutrient: z.string(), extractant: z.string().nullable(), mgPerKg: z.number() }),
+    ),
+  })
+  .openapi("SoilTest");
+
+export const WeatherDaySchema = z
+  .object({
+    date: Day,
+    tMaxC: z.number().nullable(),
+    tMinC: z.number().nullable(),
+    rainMm: z.number().nullable(),
+    rhMeanPct: z.number().nullable(),
+    windMPerS: z.number().nullable(),
+    rsMjPerM2Day: z.number().nullable(),
+  })
+  .openapi("WeatherDay");
+
+export type Note = z.infer<typeof NoteSchema>;
+export type Application = z.infer<typeof ApplicationSchema>;
+export type Watering = z.infer<typeof WateringSchema>;
+export type Harvest = z.infer<typeof HarvestSchema>;
+export type SoilTest = z.infer<typeof SoilTestSchema>;
+export type WeatherDay = z.infer<typeof WeatherDaySchema>;
+
+export const RecordsSchema = z
+  .object({
+    notes: z.array(NoteSchema),
+    applications: z.array(ApplicationSchema),
+    waterings: z.array(WateringSchema),
+    harvests: z.array(HarvestSchema),
+    soilTests: z.array(SoilTestSchema),
+  })
+  .openapi("Records");
+export type Records = z.infer<typeof RecordsSchema>;
+
+const tags = ["records"];
+const farm = "/v1/offices/{officeId}/farms/{farmId}" as const;
+
+export const getRecords = createRoute({
+  method: "get",
+  path: `${farm}/records`,
+  tags,
+  summary: "Notes, applications, waterings, harvests and soil tests of a farm, newest first",
+  request: { params: farmPath, query: z.object({ plantingId: Id.optional() }) },
+  responses: { 200: json(RecordsSchema, "The records"), ...problems },
+});
+
+export const getWeather = createRoute({
+  method: "get",
+  path: `${farm}/sites/{siteId}/weather`,
+  tags,
+  summary: "Daily weather of a site",
+  request: { params: farmPath.extend({ siteId: Id }), query: z.object({ from: Day, to: Day }) },
+  responses: {
+    200: json(
+      z.object({
+        days: z.array(WeatherDaySchema),
+        forecast: z.object({ issuedAt: Instant, days: z.array(WeatherDaySchema) }).nullable(),
+      }),
+      "The days, oldest first; a day without a record is not in the list",
+    ),
+    ...problems,
+  },
+});
+
+const record = <P extends string, S extends z.ZodObject>(one: string, path: P, schema: S) => ({
+  add: createRoute({
+    method: "post",
+    path: `${farm}/${path}`,
+    tags,
+    summary: `Record a ${one}; what depends on it is advised again`,
+    request: { params: farmPath, body: body(schema.omit({ id: true })) },
+    responses: { 201: json(schema, `The ${one}`), ...problems },
+  }),
+  remove: createRoute({
+    method: "delete",
+    path: `${farm}/${path}/{id}`,
+    tags,
+    summary: `Take back a ${one} entered by mistake`,
+    request: { params: farmPath.extend({ id: Id }) },
+    responses: { 200: json(DoneSchema, "It is taken back"), ...problems },
+  }),
+});
+
+export const notes = record("field note", "notes", NoteSchema);
+export const applications = record("application", "applications", ApplicationSchema);
+export const waterings = record("watering", "waterings", WateringSchema);
+export const harvests = record("harvest", "harvests", HarvestSchema);

@@ -1,0 +1,13 @@
+/** Words and small shapes that the wire shares with the rules, so that neither can drift. */
+export {
+  COVERS,
+  MARKET_TYPES,
+  MATERIAL_KINDS,
+  MULCHES,
+  NOTE_KINDS,
+  SettingsSchema,
+  SoilSchema,
+  SPECIES,
+} from "@pith/rules";
+export const VALVE_METHODS = ["drip", "sprinkler", "furrow", "hand"] as const;
+export const BED_CERTIFICATIONS = ["none", "transition", "certified"] as const;
