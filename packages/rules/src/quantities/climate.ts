@@ -1,2 +1,28 @@
+import { airPressure } from "./climate/airPressure.ts";
+import { degreeDays } from "./climate/degreeDays.ts";
+import { et0DailyQuantity } from "./climate/et0Daily.ts";
+import { extraterrestrialRadiation } from "./climate/extraterrestrialRadiation.ts";
+import { frostDate } from "./climate/frostDate.ts";
+import { hourlyTemperatures } from "./climate/hourlyTemperatures.ts";
+import { netRadiation } from "./climate/netRadiation.ts";
+import { psychrometricConstant } from "./climate/psychrometricConstant.ts";
+import { saturationVapourPressure } from "./climate/saturationVapourPressure.ts";
+import { solarRadiation } from "./climate/solarRadiation.ts";
+import { vapourPressure } from "./climate/vapourPressure.ts";
+import { windAt2m } from "./climate/windAt2m.ts";
+
 /** The climate quantities, in the order of the list. */
-export const climateQuantities = [];
+export const climateQuantities = [
+  airPressure,
+  psychrometricConstant,
+  saturationVapourPressure,
+  vapourPressure,
+  windAt2m,
+  extraterrestrialRadiation,
+  solarRadiation,
+  netRadiation,
+  et0DailyQuantity,
+  degreeDays,
+  hourlyTemperatures,
+  frostDate,
+];

@@ -1,3 +1,105 @@
 import type { Source } from "../types.ts";
 
-export const warmthSources: Source[] = [];
+export const warmthSources: Source[] = [
+  {
+    id: "psu-row-covers-2020",
+    cite: "Penn State Extension, educator note on row covers and frost protection, 2020.",
+    kind: "extension",
+    year: 2020,
+    status: "seen",
+  },
+  {
+    id: "trade-row-cover-2020",
+    cite: "Trade magazine article on row-cover weights, warming and light, December 2020. A weak source.",
+    kind: "extension",
+    year: 2020,
+    status: "seen",
+  },
+  {
+    id: "row-cover-guides",
+    cite: "Extension guides on row covers: light 2-4 F, medium 4-6 F, heavy 6-8 F. Recalled, not re-read.",
+    kind: "extension",
+    status: "memory",
+  },
+  {
+    id: "savage-1980",
+    cite: "Savage, M.J., 1980. Plastic tunnels: a study of air temperature. Agrochemophysica 12:5-13. Abstract.",
+    kind: "trial",
+    year: 1980,
+    status: "seen",
+  },
+  {
+    id: "ucanr-7217",
+    cite: "University of California Agriculture and Natural Resources, publication 7217, Bell pepper production in California.",
+    kind: "extension",
+    status: "seen",
+  },
+  {
+    id: "ucanr-chile",
+    cite: "University of California Agriculture and Natural Resources, Chile pepper production in California.",
+    kind: "extension",
+    status: "seen",
+  },
+  {
+    id: "parton-logan-1981",
+    cite: "Parton, W.J., Logan, J.A. (1981). A model for diurnal variation in soil and air temperature. Agricultural Meteorology 23:205-216. Coefficients for air at 150 cm recalled, not re-read.",
+    kind: "trial",
+    year: 1981,
+    doi: "10.1016/0002-1571(81)90105-9",
+    status: "memory",
+  },
+  {
+    id: "baskerville-emin-1969",
+    cite: "Baskerville, G.L., Emin, P. (1969). Rapid estimation of heat accumulation from maximum and minimum temperatures. Ecology 50(3):514-517.",
+    kind: "trial",
+    year: 1969,
+    doi: "10.2307/1933912",
+    status: "secondary",
+  },
+  {
+    id: "sevacherian-1977",
+    cite: "Sevacherian, V., Stern, V.M., Mueller, A.J. (1977). Heat accumulation for timing Lygus control measures in a safflower-cotton complex. Journal of Economic Entomology 70(4):399-402.",
+    kind: "trial",
+    year: 1977,
+    status: "secondary",
+  },
+  {
+    id: "zalom-1983",
+    cite: "Zalom, F.G., Goodell, P.B., Wilson, L.T., Barnett, W.W., Bentley, W.J. (1983). Degree-days: the calculation and use of heat units in pest management. University of California Division of Agriculture and Natural Resources Leaflet 21373.",
+    kind: "extension",
+    year: 1983,
+    status: "secondary",
+  },
+  {
+    id: "roltsch-1999",
+    cite: "Roltsch, W.J., Zalom, F.G., Strawn, A.J., Strand, J.F., Pitcairn, M.J. (1999). Evaluation of several degree-day estimation methods in California climates. International Journal of Biometeorology 42:169-176.",
+    kind: "trial",
+    year: 1999,
+    status: "secondary",
+  },
+  {
+    id: "thom-shaw-1958",
+    cite: "Thom, H.C.S., Shaw, R.H. (1958). Climatological analysis of freeze data for Iowa. Monthly Weather Review 86:251-257.",
+    kind: "trial",
+    year: 1958,
+    status: "memory",
+  },
+  {
+    id: "us-normals-freeze",
+    cite: "National Centers for Environmental Information. Freeze and frost probabilities of the United States climate normals: description of the product in the data catalogue.",
+    kind: "data",
+    status: "seen",
+  },
+  {
+    id: "pepper-low-night-flowers",
+    cite: "Low night temperature and flowers of the hot peppers 'Beldi' and 'Baklouti' (25/10 against 25/20 C). Abstract.",
+    kind: "trial",
+    status: "seen",
+  },
+  {
+    id: "sweet-pepper-pollen-14c",
+    cite: "Low night temperature, flower parts and pollen of sweet pepper ('Mazurka', line 899). Journal of Horticultural Science and Biotechnology. Abstract.",
+    kind: "trial",
+    status: "seen",
+  },
+];
