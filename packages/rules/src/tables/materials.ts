@@ -14,10 +14,10 @@ export type MaterialCaution =
 
 /** The usual grade of a kind of material, for a form's first offer. The label or an analysis always wins. */
 export interface MaterialFacts {
-  /** [%] on the label: total N, P2O5, K2O. */
+  /** [%] on the label: total N, P2O5, K2O. Null where the table does not say. */
   nPct: Range;
-  p2o5Pct: Range;
-  k2oPct: Range;
+  p2o5Pct: Range | null;
+  k2oPct: Range | null;
   grade: { source: SourceRef; status: "seen" | "secondary" | "memory" };
   /** Equal weight, sodium nitrate = 100. Source: page citing Mortvedt 2001 (SN-721, secondary). */
   saltIndex?: number;
@@ -161,8 +161,8 @@ export const MATERIAL_FACTS: Partial<Record<MaterialKind, MaterialFacts>> = {
   },
   "feather-meal": {
     nPct: pct(15.3),
-    p2o5Pct: pct(0),
-    k2oPct: pct(0),
+    p2o5Pct: null,
+    k2oPct: null,
     grade: seen("ncsu-organic-table-1-1", "SN-716, feathers"),
     cautions: [],
   },
