@@ -9,4 +9,20 @@ export const plantCautions: Caution[] = [
       en: "Local codes, product labels and licensed practice come first. This advice informs and does not replace them.",
     },
   },
+  {
+    id: "graft-union-above-soil",
+    version: 1,
+    severity: "warning",
+    text: {
+      en: "Keep the graft union clear of the soil and of mulch heaped around it. If the top roots there, the rootstock protects nothing.",
+    },
+  },
+  {
+    id: "stake-ends",
+    version: 1,
+    severity: "care",
+    text: {
+      en: "Stakes at face height injure eyes. Cap the ends, or cut them below or well above face height.",
+    },
+  },
 ];

@@ -1,4 +1,7 @@
 import type { Rule } from "../core/rule.ts";
+import { coldRecordRule } from "./cold-record/index.ts";
+import { setOutRule } from "./set-out/index.ts";
+import { settingDepthRule } from "./setting-depth/index.ts";
 
-/** Every rule, in the order of the catalogue. */
-export const rules: Rule[] = [];
+/** Every rule, in the order of the catalogue. The cast holds because a rule is only handed states of its own subject. */
+export const rules = [setOutRule, coldRecordRule, settingDepthRule] as Rule[];

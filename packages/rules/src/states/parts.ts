@@ -251,6 +251,7 @@ export const NOTE_KINDS = [
   "growing-point-alive",
   "new-leaf",
   "no-new-leaf",
+  "spare-plants",
   "wilting-at-dawn",
   "end-rot",
   "sunscald",

@@ -1,3 +1,72 @@
 import type { Claim } from "../types.ts";
 
-export const settingDepthClaims: Claim[] = [];
+export const settingDepthClaims: Claim[] = [
+  {
+    id: "setting-depth.trade-rule",
+    rule: "setting-depth",
+    finding:
+      "The trade's rule is not to bury peppers: they root poorly along the stem and a buried woody stem rots.",
+    sources: [{ key: "common-practice" }, { key: "depth-guides" }],
+    design: "Practice of the trade; guides from memory allow the seed leaves or first true leaf",
+    size: null,
+    effect: null,
+    grade: "practice",
+    limits: "No trial of buried stem rot in pepper was found.",
+    conflicts: ["setting-depth.lodging", "setting-depth.georgia"],
+    wouldChange: "A trial that counts rot and roots on buried stems.",
+  },
+  {
+    id: "setting-depth.lodging",
+    rule: "setting-depth",
+    finding:
+      "Set to the seed leaves or first true leaf, peppers lodged less than at the top of the root ball; yield in Massachusetts did not change.",
+    sources: [{ key: "hortscience-35-593", locator: "abstract" }],
+    design: "Field trials of three depths in Florida and Massachusetts, three cultivars",
+    size: "five trials",
+    effect: "More red fruit in one of two years; soil at the roots colder the deeper they stood.",
+    grade: "moderate",
+    limits: "Green-stemmed transplants. In a cool spring the deeper soil is colder.",
+    conflicts: ["setting-depth.trade-rule"],
+    wouldChange: "Trials in cool, windy places that report soil temperature and lodging together.",
+  },
+  {
+    id: "setting-depth.georgia",
+    rule: "setting-depth",
+    finding:
+      "'Jupiter' yielded more per plant when set to the seed leaves or first true leaf; 'Camelot' showed a trend only.",
+    sources: [{ key: "tifton-1994", locator: "abstract" }],
+    design: "Two sites, three replications, five plants a plot",
+    size: "one season",
+    effect: null,
+    grade: "weak",
+    limits: "A warm spring; one season.",
+    conflicts: ["setting-depth.trade-rule"],
+    wouldChange: "More seasons, and cooler ones.",
+  },
+  {
+    id: "setting-depth.stem-roots",
+    rule: "setting-depth",
+    finding: "No study of roots growing from buried pepper stems was found. Extra roots are not promised.",
+    sources: [{ key: "common-practice" }],
+    design: "A gap in the literature seen",
+    size: null,
+    effect: null,
+    grade: "practice",
+    limits: "Absence of a study is no proof either way.",
+    conflicts: [],
+    wouldChange: "A study that digs and counts.",
+  },
+  {
+    id: "setting-depth.cold-soil",
+    rule: "setting-depth",
+    finding: "Guides ask for 16-18 C at 10 cm; the warm end is taken before a stem goes deeper.",
+    sources: [{ key: "transplanting-guides" }, { key: "hortscience-35-593" }],
+    design: "Guides from memory; one trial measured colder soil at depth",
+    size: null,
+    effect: null,
+    grade: "practice",
+    limits: "No source sets a temperature for deep setting.",
+    conflicts: [],
+    wouldChange: "A trial of depth by soil temperature.",
+  },
+];

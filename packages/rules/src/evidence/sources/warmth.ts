@@ -102,4 +102,18 @@ export const warmthSources: Source[] = [
     kind: "trial",
     status: "seen",
   },
+  {
+    id: "asae-ep406",
+    cite: "American Society of Agricultural and Biological Engineers. ANSI/ASAE EP406: Heating, ventilating and cooling greenhouses. Recalled, not re-read; the form agrees with university greenhouse notes.",
+    kind: "standard",
+    status: "memory",
+  },
+  {
+    id: "wichura-1988",
+    cite: "Wichura, M.J. (1988). Algorithm AS 241: the percentage points of the normal distribution. Applied Statistics 37(3):477-484.",
+    kind: "trial",
+    year: 1988,
+    doi: "10.2307/2347330",
+    status: "secondary",
+  },
 ];

@@ -1,2 +1,105 @@
 /** What set-out says, in English. Keys start with the rule's id. */
-export const setOut: Record<string, string> = {};
+export const setOut: Record<string, string> = {
+  "set-out.not.ended": "This planting has ended.",
+  "set-out.not.already-out": "These plants already stand in the bed.",
+  "set-out.not.unsown": "These seeds are not sown yet.",
+  "set-out.not.too-far": "The planned day is more than 90 days away. Ask again nearer to it.",
+
+  "set-out.decision.go": "Set them out on {day}.",
+  "set-out.decision.protect": "On {day} only with {protection} over them; without it wait until {open}.",
+  "set-out.decision.protect-only":
+    "On {day} only with {protection} over them; without it no date in the next 90 days is within the accepted risk.",
+  "set-out.decision.wait": "Wait. The earliest date within the accepted risk is {day}.",
+  "set-out.decision.none": "Wait. No date in the next {days} is within the accepted risk.",
+
+  "set-out.protection.heavy-fleece": "a heavy row cover",
+  "set-out.protection.fleece-and-plastic": "a row cover and plastic on hoops over it",
+
+  "set-out.ends.colder": "A forecast of frost, or of a run of nights colder than usual, ends this.",
+  "set-out.ends.none": "Nothing opens before the 90 days are over; ask again each week.",
+
+  "set-out.stakes.delay": "Each day of waiting costs a day of the season, and no plant.",
+  "set-out.stakes.cold":
+    "Going out bare on the planned day: {beyond} chance of more cold than these plants should meet, {frost} chance of frost.",
+
+  "set-out.step.keep-warm": "Keep the plants inside; hold at least {c} at night.",
+  "set-out.step.harden":
+    "Harden them first: {days} of cooler, drier air and some wind, out by day and in at night. They are ready on {day}.",
+  "set-out.step.leaves":
+    "They have {leaves, plural, one {# true leaf} other {# true leaves}}; wait for {ready}. Small plants stand less cold.",
+  "set-out.step.warm-soil":
+    "The soil is at {c} and should be at {floor} or more. Black or clear film laid two weeks ahead warms it.",
+  "set-out.step.soil-thermometer":
+    "Push a thermometer 10 cm (4 in) into the bed at breakfast time on three mornings. Plant when the mean is {c} or more.",
+  "set-out.step.earlier-with": "With {protection} they could go out from {day}.",
+  "set-out.step.ask-again": "Look again when the forecast is new: a warm spell may open a date sooner.",
+  "set-out.step.put-up":
+    "Put up {protection} the same day; it holds the night about {c} above the air outside.",
+  "set-out.step.evening": "Plant late in the day or under cloud, and water each plant in.",
+  "set-out.step.vent":
+    "Uncover or vent by the time the air inside reaches {c}; on a sunny day that is often before nine. Close again before sunset.",
+  "set-out.step.uncover":
+    "Take the cover off for good by {day}, or when the first flower opens, whichever comes first.",
+  "set-out.step.uncover-flowers": "Take the cover off for good when the first flower opens.",
+  "set-out.step.chance":
+    "Set out on {day}, plants would have met more than {nights, plural, one {# night} other {# nights}} or {degreeHours} below {floor} within two weeks in {hits} of {n} years, read as a chance of {beyond} (between {low} and {high}). Frost: {frosts} of {n}.",
+
+  "set-out.missing.years":
+    "Daily minima and maxima of a nearby station for at least {fewest} years; there {n, plural, =0 {are none} one {is # whole year} other {are # whole years}}.",
+  "set-out.missing.years-move":
+    "From {n, plural, =0 {no years} one {# year} other {# years}} the risk on any date may be anything up to {high}, even if none of them was cold; eight would bring that down to {enough}. The answer can move from go to wait.",
+  "set-out.missing.heat": "Temperatures logged in the heated house for a week, at plant height.",
+  "set-out.missing.heat-move":
+    "If the heater holds the floor they may go in today; if it does not, they have the nights outside. Nothing published stands between.",
+
+  "set-out.limit.line-is-practice":
+    "The floor, the allowed nights and degree-hours and the accepted risk are the office's own line or common practice. No trial sets them.",
+  "set-out.limit.few-years":
+    "Only {n} years stand behind these chances. Fewer than 20 say little about rare cold, so read the interval and not the middle.",
+  "set-out.limit.no-forecast": "No forecast was given: the next two weeks are taken from past years alone.",
+  "set-out.limit.blend":
+    "How much the forecast counts by day ahead is common practice, and is not fitted to this forecast's record here.",
+  "set-out.limit.no-offset":
+    "Nobody has compared this site's nights with the station's. It may be {c} colder or warmer, and the interval is that much wider.",
+  "set-out.limit.cover":
+    "The warmth under a cover is a published figure for some nights elsewhere. In still, clear or windy nights it may be less.",
+  "set-out.limit.soil-memory":
+    "The soil floor is the usual figure of growers' guides, and was not re-read for this advice.",
+
+  "set-out.change.forecast": "A forecast not older than a day.",
+  "set-out.change.offset":
+    "Ten or more nights of minima at the bed beside the station's: the earliest date lies between {early} and {late} until then.",
+  "set-out.change.offset-open":
+    "Ten or more nights of minima at the bed beside the station's: the earliest date may be {early}, or beyond the 90 days.",
+  "set-out.change.offset-none":
+    "Ten or more nights of minima at the bed beside the station's; no date opens yet at either end of the interval.",
+  "set-out.change.soil": "Three mornings with a soil thermometer at 10 cm (4 in).",
+  "set-out.change.years": "A station with more than {n} years of daily minima and maxima.",
+  "set-out.change.hardened": "Word that the plants are hardened.",
+  "set-out.change.leaves": "A count of true leaves.",
+  "set-out.change.inside": "A week of minima under the cover beside those outside.",
+
+  "set-out.case.done": "If they did go out on {day}",
+  "set-out.case.done-decision": "They have met the nights since; what those did is for the cold record.",
+  "set-out.case.done-step": "Note the day they went out, and count leaves and look at the growing points.",
+  "set-out.case.not-done": "If they are still inside",
+  "set-out.case.not-done-decision": "Today's answer above holds.",
+
+  "set-out.chart.risk": "Chance of too much cold, by setting-out date",
+  "set-out.chart.dose": "Cold in the two weeks after setting out, by date",
+  "set-out.chart.date": "Setting-out date",
+  "set-out.chart.chance": "Chance",
+  "set-out.chart.degree-hours": "Degree-hours below the floor",
+  "set-out.chart.low": "Low end of the interval",
+  "set-out.chart.high": "High end of the interval",
+  "set-out.chart.beyond": "More cold than allowed",
+  "set-out.chart.protected": "The same with the added cover",
+  "set-out.chart.frost": "Frost",
+  "set-out.chart.one-night": "One night below the floor (does not decide)",
+  "set-out.chart.accepted": "Accepted risk",
+  "set-out.chart.p10": "Warmest tenth of years",
+  "set-out.chart.p50": "Middle year",
+  "set-out.chart.p90": "Coldest tenth of years",
+  "set-out.chart.nights": "Nights below the floor, middle year",
+  "set-out.chart.allowed": "Allowed",
+};

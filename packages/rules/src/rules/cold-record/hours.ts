@@ -1,0 +1,134 @@
+import { addDays, dayOfYear, epochDay, localDay } from "../../core/days.ts";
+import type { SourceRef } from "../../core/working.ts";
+import { hourlyTemperaturesC } from "../../quantities/climate/hourlyTemperatures.ts";
+import type { WeatherDay } from "../../states/parts.ts";
+import type { PlantingState } from "../../states/states.ts";
+import { coverOver } from "../../warmth/coverOver.ts";
+import { localHourReader } from "../../warmth/localHours.ts";
+import { siteShift } from "../../warmth/siteShift.ts";
+
+/** The hours at the plants, one after another on the site's clock. A missing hour is NaN and stays missing. */
+export interface Hours {
+  firstDay: string;
+  /** `[0]` is 00:00 of the first day. */
+  temperatureC: Float64Array;
+  measured: number;
+  reconstructed: number;
+  missing: number;
+  /** The lowest daily minimum used; an hour's mean may lie above it. */
+  lowestMinimumC: number;
+  /** Days with a minimum at or below freezing. */
+  frostDays: Set<string>;
+  /** Covers whose published offset stands in for a thermometer. */
+  estimatedUnder: { covers: string[]; offsetC: number; source: SourceRef } | null;
+  siteShiftC: number | null;
+  /** A heated house without readings inside: nothing outside tells. */
+  unknownCover: boolean;
+}
+
+/** From when on the plants' cold counts: out of doors since setting out, indoors since the first reading. */
+export function recordStart(state: PlantingState, indoors: boolean, today: string): string | null {
+  if (!indoors) return state.planting.setOutOn ?? state.planting.sownOn;
+  const first = state.plantTemperatures.reduce<string | null>(
+    (a, r) => (a === null || Date.parse(r.at) < Date.parse(a) ? r.at : a),
+    null,
+  );
+  const day = first === null ? null : localDay(first, state.site.timeZone);
+  return day === null || day > today ? null : day;
+}
+
+/**
+ * The hours from the first day to now: measured at the plants where anybody measured in that hour (the mean of its
+ * readings), else for plants out of doors reconstructed from the day's extremes, else missing.
+ */
+export function hoursAtPlants(state: PlantingState, firstDay: string, indoors: boolean): Hours {
+  const read = localHourReader(state.site.timeZone);
+  const start = epochDay(firstDay) * 24;
+  const length = Math.max(0, read(state.asOf) - start);
+  const hours: Hours = {
+    firstDay,
+    temperatureC: new Float64Array(length).fill(Number.NaN),
+    measured: 0,
+    reconstructed: 0,
+    missing: 0,
+    lowestMinimumC: Number.POSITIVE_INFINITY,
+    frostDays: new Set(),
+    estimatedUnder: null,
+    siteShiftC: null,
+    unknownCover: false,
+  };
+  putMeasured(state, hours, start, read);
+  if (!indoors) putReconstructed(state, hours);
+  hours.missing = length - hours.measured - hours.reconstructed;
+  return hours;
+}
+
+function putMeasured(
+  state: PlantingState,
+  hours: Hours,
+  start: number,
+  read: (instant: string) => number,
+): void {
+  const sums = new Map<number, { sum: number; n: number }>();
+  for (const reading of state.plantTemperatures) {
+    const i = read(reading.at) - start;
+    if (i < 0 || i >= hours.temperatureC.length) continue;
+    const cell = sums.get(i) ?? { sum: 0, n: 0 };
+    cell.sum += reading.temperatureC;
+    cell.n += 1;
+    sums.set(i, cell);
+    noteMinimum(hours, addDays(hours.firstDay, Math.floor(i / 24)), reading.temperatureC);
+  }
+  for (const [i, { sum, n }] of sums) hours.temperatureC[i] = sum / n;
+  hours.measured = sums.size;
+}
+
+function putReconstructed(state: PlantingState, hours: Hours): void {
+  const byDay = new Map(state.weather.map((d) => [d.date, d]));
+  const shiftC = siteShift(state.site, 1).shiftC;
+  const length = hours.temperatureC.length;
+  for (let d = 0; d * 24 < length; d++) {
+    const day = addDays(hours.firstDay, d);
+    const from = d * 24;
+    const to = Math.min(from + 24, length);
+    if (hours.temperatureC.subarray(from, to).every((t) => !Number.isNaN(t))) continue;
+    const today = byDay.get(day);
+    if (today?.tMinC === undefined || today.tMaxC === undefined) continue;
+    const cover = coverOver(state.bed, day);
+    if (cover.offsetC === null) {
+      hours.unknownCover = true;
+      continue;
+    }
+    const liftC = shiftC + cover.offsetC;
+    const tMinC = today.tMinC + liftC;
+    const after = byDay.get(addDays(day, 1))?.tMinC;
+    const course = hourlyTemperaturesC({
+      latitudeDeg: state.site.latitudeDeg,
+      dayOfYear: dayOfYear(day),
+      tMinC,
+      tMaxC: Math.max(today.tMaxC, tMinC),
+      previousTMaxC: maximumOf(byDay.get(addDays(day, -1))),
+      nextTMinC: after === undefined ? undefined : after + liftC,
+    });
+    let used = 0;
+    for (let i = from; i < to; i++) {
+      if (!Number.isNaN(hours.temperatureC[i])) continue;
+      hours.temperatureC[i] = course[i - from] as number;
+      used += 1;
+    }
+    hours.reconstructed += used;
+    // Where the plants' own thermometer ran through most of the day, it knows the minimum better than the station.
+    if (used > 12) noteMinimum(hours, day, tMinC);
+    if (cover.offsetC !== 0 && cover.source) {
+      hours.estimatedUnder = { covers: cover.covers, offsetC: cover.offsetC, source: cover.source };
+    }
+    if (state.site.stationOffset) hours.siteShiftC = shiftC;
+  }
+}
+
+const maximumOf = (day: WeatherDay | undefined): number | undefined => day?.tMaxC;
+
+function noteMinimum(hours: Hours, day: string, temperatureC: number): void {
+  if (temperatureC < hours.lowestMinimumC) hours.lowestMinimumC = temperatureC;
+  if (temperatureC <= 0) hours.frostDays.add(day);
+}

@@ -1,0 +1,254 @@
+import { cautionsFor } from "../../cautions/register.ts";
+import { addDays, instantAt, localDay } from "../../core/days.ts";
+import { refuse } from "../../core/errors.ts";
+import type { AdviceBody, AnswerBody, NeedsMoreBody, Rule, Step } from "../../core/rule.ts";
+import type { PlantingState } from "../../states/states.ts";
+import { type Message, measure, say, wordOf } from "../../text/message.ts";
+import { climatologyYears } from "../../warmth/climatologyYears.ts";
+import { refuseFahrenheit, refuseFahrenheitYears } from "../../warmth/plausibleTemperatures.ts";
+import { coldChart } from "./chart.ts";
+import { type Hours, hoursAtPlants, recordStart } from "./hours.ts";
+import {
+  canStartAgain,
+  type Decision,
+  isBeyond,
+  isSpoiled,
+  judge,
+  type Records,
+  recordsOf,
+} from "./judge.ts";
+import { FORTNIGHT_DAYS } from "./record.ts";
+import { type Signs, signsOf, WARM_DAYS_TO_JUDGE } from "./signs.ts";
+import { type Thresholds, thresholdsOf } from "./thresholds.ts";
+import { coldWorking } from "./working.ts";
+
+/** What has the cold done to these plants? */
+export const coldRecordRule: Rule<"planting"> = {
+  id: "cold-record",
+  version: 1,
+  question: "What has the cold done to these plants?",
+  subject: "planting",
+  needs: [
+    "temperatures measured at the plants, else daily minima and maxima of the site",
+    "covers with dates",
+    "notes on the growing point and on new leaves",
+    "spare plants",
+  ],
+  run: runColdRecord,
+};
+
+/** Share of the last fortnight's hours that must be known before a planting is called unharmed (cp). */
+const ENOUGH_KNOWN = 0.8;
+/** Days until the plants are looked at again (cp). */
+const LOOK_AGAIN_DAYS = 7;
+
+function runColdRecord(state: PlantingState): AnswerBody {
+  const today = localDay(state.asOf, state.site.timeZone);
+  const { planting } = state;
+  if (planting.endedOn !== undefined && planting.endedOn <= today) return no("cold-record.not.ended");
+  if (planting.sownOn > today) return no("cold-record.not.unsown");
+  const thresholds = thresholdsOf(state, today);
+  const indoors = thresholds.phase === "indoors";
+  if (!indoors && Math.abs(state.site.latitudeDeg) > 65) {
+    refuse(
+      "site.latitudeDeg",
+      "the course of a day is only reconstructed where the sun sets each day of the year",
+      "-65 to 65",
+      state.site.latitudeDeg,
+    );
+  }
+  if (state.climatology) refuseFahrenheitYears(state.climatology);
+  refuseFahrenheit(state.weather, "weather", state.climatology && climatologyYears(state.climatology));
+  const firstDay = recordStart(state, indoors, today);
+  if (firstDay === null) return missing("plantTemperatures", "indoors", FORTNIGHT_DAYS * 24, thresholds);
+  const hours = hoursAtPlants(state, firstDay, indoors);
+  const records = recordsOf(hours, thresholds);
+  const signs = signsOf(state, hours, records.whole.coldestDay, today);
+  const decision = judge(records, signs, thresholds);
+  const span = records.latest.knownHours + records.latest.missingHours;
+  if (
+    records.whole.knownHours === 0 ||
+    (decision === "carry-on" && records.latest.knownHours < ENOUGH_KNOWN * span)
+  ) {
+    const where = indoors ? "indoors" : hours.unknownCover ? "house" : "outdoors";
+    const field = where === "outdoors" ? "weather" : "plantTemperatures";
+    return missing(field, where, records.latest.missingHours, thresholds);
+  }
+  return adviceFrom(state, { today, thresholds, hours, records, signs, decision });
+}
+
+const no = (key: string): AnswerBody => ({ kind: "does-not-apply", reason: say(key) });
+
+/** What the missing hours could hide: each of them down to freezing. */
+function missing(
+  field: string,
+  where: "indoors" | "outdoors" | "house",
+  hours: number,
+  thresholds: Thresholds,
+): NeedsMoreBody {
+  const hidden = hours * Math.max(0, thresholds.floorC);
+  return {
+    kind: "needs-more",
+    missing: [
+      {
+        field,
+        measure: say(`cold-record.missing.${where}`),
+        couldMove: say("cold-record.missing.move", {
+          hours: measure(hours, "hours"),
+          degreeHours: measure(hidden, "C-hours"),
+          allowed: measure(thresholds.allowedDegreeHours, "C-hours"),
+        }),
+      },
+    ],
+    working: [
+      {
+        symbol: "D_hidden",
+        meaning: "degree-hours that the missing hours could hide, each down to freezing",
+        expression: `${hours} h × (${thresholds.floorC} - 0) C`,
+        value: hidden,
+        unit: "C h",
+        source: null,
+      },
+    ],
+    estimated: [],
+  };
+}
+
+/** Everything an answer is made of. */
+export interface Judged {
+  today: string;
+  thresholds: Thresholds;
+  hours: Hours;
+  records: Records;
+  signs: Signs;
+  decision: Decision;
+}
+
+function adviceFrom(state: PlantingState, j: Judged): AdviceBody {
+  const { records, hours, decision } = j;
+  const { working, estimated } = coldWorking(j);
+  return {
+    kind: "advice",
+    decision: { code: decision, text: decisionText(j) },
+    steps: stepsOf(j),
+    window: {
+      from: j.today,
+      to: addDays(j.today, LOOK_AGAIN_DAYS),
+      endsBy: say("cold-record.ends"),
+    },
+    stakes: stakesOf(state, j),
+    working,
+    estimated,
+    evidence: [
+      "cold-record.low-nights",
+      "cold-record.flowers",
+      "cold-record.parthenocarpic",
+      "cold-record.stunting",
+      "cold-record.thresholds",
+      "cold-record.hours",
+    ],
+    grade: hours.reconstructed === 0 ? "moderate" : "weak",
+    limits: limitsOf(j),
+    cautions: cautionsFor(
+      ...(decision === "carry-on" ? [] : ["cold-look-alikes"]),
+      ...(hours.estimatedUnder ? ["cover-overheats"] : []),
+    ),
+    wouldChange: wouldChange(j),
+    cases: [],
+    expected: decision === "carry-on" ? null : { kind: "look", date: addDays(j.today, 1) },
+    amounts: { hoursBelow: records.whole.hoursBelow, degreeHours: records.whole.degreeHours },
+    charts: [coldChart(hours, j.thresholds)],
+  };
+}
+
+function decisionText({ decision, records, thresholds, signs }: Judged): Message {
+  const seen = records.latest;
+  if (decision === "start-again" || decision === "keep-what-lives") {
+    return say(`cold-record.decision.${decision}`, {
+      sign: wordOf(signs.growingPointDead ? "cold-record.sign.dead" : "cold-record.sign.no-leaf"),
+    });
+  }
+  if (decision === "warmer-nights") {
+    return say("cold-record.decision.warmer-nights", { floor: measure(thresholds.nightFloorC ?? 0, "C") });
+  }
+  return say(`cold-record.decision.${decision}`, {
+    hours: measure(decision === "carry-on" ? seen.hoursBelow : records.worst.hoursBelow, "hours"),
+    floor: measure(thresholds.floorC, "C"),
+  });
+}
+
+function stepsOf(j: Judged): Step[] {
+  const { decision, thresholds, hours, records, today } = j;
+  const again = { day: { day: addDays(today, LOOK_AGAIN_DAYS) } };
+  const byDecision: Record<Decision, Message[]> = {
+    "carry-on": [say("cold-record.step.carry-on")],
+    "warmer-nights": [
+      say("cold-record.step.heat", {
+        floor: measure(thresholds.nightFloorC ?? 0, "C"),
+        hours: measure(records.latest.coolNightHours, "hours"),
+      }),
+    ],
+    "hold-back-and-look": [
+      say("cold-record.step.look"),
+      ...(records.whole.frostDays > 0 ? [say("cold-record.step.frost")] : []),
+      say(thresholds.phase === "overwintered" ? "cold-record.step.wood" : "cold-record.step.hold-back"),
+      say("cold-record.step.again", again),
+    ],
+    "keep-what-lives": [say("cold-record.step.keep"), say("cold-record.step.again", again)],
+    "start-again": [
+      say(
+        (j.signs.sparePlants ?? 0) > 0 ? "cold-record.step.replace" : "cold-record.step.sow",
+        (j.signs.sparePlants ?? 0) > 0
+          ? { spare: j.signs.sparePlants ?? 0 }
+          : { days: measure(j.signs.daysToSpare ?? 0, "days") },
+      ),
+      say("cold-record.step.leave-some"),
+    ],
+  };
+  const record = say("cold-record.step.record", {
+    hours: measure(records.whole.hoursBelow, "hours"),
+    degreeHours: measure(records.whole.degreeHours, "C-hours"),
+    floor: measure(thresholds.floorC, "C"),
+    spell: measure(records.whole.longestSpellH, "hours"),
+    minimum: measure(hours.lowestMinimumC, "C"),
+    frosts: records.whole.frostDays,
+    missing: hours.missing,
+  });
+  return [...byDecision[decision], record].map((text) => ({ text }));
+}
+
+/** Shares of a planting's worth (cp): a frost may take most of it, a heavy dose of cold about a third. */
+function stakesOf(state: PlantingState, { decision, records, today }: Judged): AdviceBody["stakes"] {
+  const tomorrowNoon = instantAt(addDays(today, 1), 12, state.site.timeZone);
+  if (decision === "carry-on") return { harm: 0, reason: say("cold-record.stakes.none"), actBy: null };
+  if (decision === "warmer-nights") return { harm: 0.1, reason: say("cold-record.stakes.slow"), actBy: null };
+  if (decision === "hold-back-and-look") {
+    const harm = records.worst.frostDays > 0 ? 0.6 : 0.3;
+    return { harm, reason: say("cold-record.stakes.look"), actBy: tomorrowNoon };
+  }
+  return { harm: 0.8, reason: say("cold-record.stakes.season"), actBy: tomorrowNoon };
+}
+
+function limitsOf({ hours, thresholds, records }: Judged): Message[] {
+  return [
+    say("cold-record.limit.practice"),
+    ...(hours.reconstructed > 0 ? [say("cold-record.limit.reconstructed")] : []),
+    ...(hours.estimatedUnder ? [say("cold-record.limit.cover")] : []),
+    ...(records.whole.missingHours > 0
+      ? [say("cold-record.limit.gaps", { hours: measure(records.whole.missingHours, "hours") })]
+      : []),
+    ...(thresholds.phase === "established" ? [say("cold-record.limit.established")] : []),
+    ...(thresholds.phase === "overwintered" ? [say("cold-record.limit.overwintered")] : []),
+  ];
+}
+
+function wouldChange({ hours, signs, thresholds, records }: Judged): Message[] {
+  const spoiled = isSpoiled(signs);
+  return [
+    ...(hours.measured === 0 ? [say("cold-record.change.measure")] : []),
+    ...(spoiled || !isBeyond(records.worst, thresholds)
+      ? []
+      : [say("cold-record.change.signs", { days: measure(WARM_DAYS_TO_JUDGE, "days") })]),
+    ...(spoiled && canStartAgain(signs) === null ? [say("cold-record.change.spare")] : []),
+  ];
+}

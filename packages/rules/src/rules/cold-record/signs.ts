@@ -1,0 +1,77 @@
+import type { FieldNote } from "../../states/parts.ts";
+import type { PlantingState } from "../../states/states.ts";
+import { climatologyYears, sameDayIn } from "../../warmth/climatologyYears.ts";
+import { quantileOfSorted } from "../../warmth/shareOfYears.ts";
+import type { Hours } from "./hours.ts";
+import { warmDaysBetween } from "./record.ts";
+
+/** Warm days without a new leaf after which a seedling is taken as stunted (cp). */
+export const WARM_DAYS_TO_JUDGE = 14;
+/** Weeks from seed to a plant for the bed (guides, from memory: 6 to 8). */
+const RAISING_DAYS = 56;
+/** A first frost sooner than this after sowing is a spring frost and not the autumn's. */
+const SPRING_DAYS = 60;
+/** Fewer years with an autumn frost on record say nothing of its date. */
+const FEWEST_YEARS = 8;
+
+/** What people saw, and whether starting again is possible. */
+export interface Signs {
+  growingPointDead: boolean;
+  /** Warm days after the coldest day with a note of no new leaf at their end; null where nobody looked. */
+  warmDaysWithoutLeaf: number | null;
+  newLeafSince: boolean;
+  sparePlants: number | null;
+  /** Days left between green fruit on plants sown today and the middle year's first autumn frost; null where it cannot be said. */
+  daysToSpare: number | null;
+}
+
+/** Reads the notes made since the coldest day. Of two notes that contradict each other the later counts. */
+export function signsOf(state: PlantingState, hours: Hours, coldestDay: string | null, today: string): Signs {
+  const notes = state.notes.filter((n) => n.on <= today);
+  const since = coldestDay === null ? [] : notes.filter((n) => n.on >= coldestDay);
+  const point = latest(since, ["growing-point-dead", "growing-point-alive"]);
+  const leaf = latest(since, ["new-leaf", "no-new-leaf"]);
+  const spare = latest(notes, ["spare-plants"]);
+  return {
+    growingPointDead: point?.kind === "growing-point-dead",
+    warmDaysWithoutLeaf:
+      leaf?.kind === "no-new-leaf" && coldestDay !== null
+        ? warmDaysBetween(hours, coldestDay, leaf.on)
+        : null,
+    newLeafSince: leaf?.kind === "new-leaf",
+    sparePlants: spare?.value ?? null,
+    daysToSpare: daysToSpare(state, today),
+  };
+}
+
+function latest(notes: FieldNote[], kinds: FieldNote["kind"][]): FieldNote | undefined {
+  return notes
+    .filter((n) => kinds.includes(n.kind))
+    .reduce<FieldNote | undefined>((a, b) => (a && a.on > b.on ? a : b), undefined);
+}
+
+/** Room between a plant sown today reaching green fruit and the middle year's first frost after it. */
+function daysToSpare(state: PlantingState, today: string): number | null {
+  const list = state.planting.daysToMaturity;
+  if (list?.to !== "green" || !state.climatology) return null;
+  const needed = list.from === "sowing" ? list.days : RAISING_DAYS + list.days;
+  const years = climatologyYears(state.climatology);
+  const firstFrosts = years.years.flatMap((year) => {
+    const start = sameDayIn(year, today);
+    for (let d = SPRING_DAYS; d < 300; d++) {
+      const t = years.at(start + d).tMinC;
+      if (Number.isNaN(t)) return [];
+      if (t <= 0) return [d];
+    }
+    return [];
+  });
+  if (firstFrosts.length < FEWEST_YEARS) return null;
+  return (
+    Math.floor(
+      quantileOfSorted(
+        firstFrosts.sort((a, b) => a - b),
+        0.5,
+      ),
+    ) - needed
+  );
+}

@@ -1,0 +1,55 @@
+import { epochDay } from "../core/days.ts";
+import type { Climatology } from "../states/parts.ts";
+
+/** Extremes of one day; NaN where the station has none. */
+export interface Extremes {
+  tMinC: number;
+  tMaxC: number;
+}
+
+/** A station's days in one row, so that a window may cross New Year. */
+export interface ClimatologyYears {
+  years: number[];
+  at(epoch: number): Extremes;
+}
+
+/**
+ * Length of a climatological normal: longer ones carry a climate that has gone, shorter ones too few cold springs.
+ * Source: WMO-No. 1203, from memory.
+ */
+export const NORMAL_YEARS = 30;
+
+/** The latest {@link NORMAL_YEARS} years of a station, day by day. */
+export function climatologyYears(climatology: Climatology): ClimatologyYears {
+  const sorted = [...climatology.years].sort((a, b) => a.year - b.year).slice(-NORMAL_YEARS);
+  const first = firstDay(sorted[0]?.year ?? 0);
+  const length = firstDay((sorted.at(-1)?.year ?? 0) + 1) - first;
+  const tMinC = new Float64Array(length).fill(Number.NaN);
+  const tMaxC = new Float64Array(length).fill(Number.NaN);
+  for (const year of sorted) {
+    const start = firstDay(year.year);
+    // A row of 366 in a common year must not run into the next one.
+    const days = firstDay(year.year + 1) - start;
+    for (let i = 0; i < days; i++) {
+      const min = year.tMinC[i] ?? Number.NaN;
+      const max = year.tMaxC[i] ?? Number.NaN;
+      tMinC[start - first + i] = min;
+      tMaxC[start - first + i] = max < min ? Number.NaN : max;
+    }
+  }
+  return {
+    years: sorted.map((y) => y.year),
+    at: (epoch) => ({ tMinC: tMinC[epoch - first] ?? Number.NaN, tMaxC: tMaxC[epoch - first] ?? Number.NaN }),
+  };
+}
+
+/** The same calendar day in another year; 29 February becomes 28 February where there is none. */
+export function sameDayIn(year: number, day: string): number {
+  const monthDay = day.slice(5);
+  const leap = epochDay(`${isoYear(year)}-03-01`) - epochDay(`${isoYear(year)}-02-28`) === 2;
+  return epochDay(`${isoYear(year)}-${monthDay === "02-29" && !leap ? "02-28" : monthDay}`);
+}
+
+const isoYear = (year: number): string => String(year).padStart(4, "0");
+
+const firstDay = (year: number): number => epochDay(`${isoYear(year)}-01-01`);

@@ -1,0 +1,38 @@
+/** A probability learned from `n` years, with the interval that so few years leave. */
+export interface ShareOfYears {
+  hits: number;
+  n: number;
+  /** Centre of the interval: a share of 0 in 8 years is not proof of 0. */
+  estimate: number;
+  low: number;
+  high: number;
+}
+
+/** Standard normal quantile of a two-sided 80 % interval. */
+const Z_80 = 1.2815515655446004;
+
+/**
+ * Share of years with its 80 % score interval.
+ *
+ *   centre = (x + z²/2) / (n + z²);  half = z √(x (n - x) / n + z²/4) / (n + z²)
+ *
+ * Source: Wilson 1927.
+ *
+ * @param hits years in which it happened, 0 to n
+ * @param n years looked at, at least 1
+ */
+export function shareOfYears(hits: number, n: number): ShareOfYears {
+  const z2 = Z_80 * Z_80;
+  const estimate = (hits + z2 / 2) / (n + z2);
+  const half = (Z_80 * Math.sqrt((hits * (n - hits)) / n + z2 / 4)) / (n + z2);
+  return { hits, n, estimate, low: Math.max(0, estimate - half), high: Math.min(1, estimate + half) };
+}
+
+/** Quantile of a sorted list by linear interpolation between order statistics (Hyndman and Fan 1996, type 7). */
+export function quantileOfSorted(sorted: readonly number[], p: number): number {
+  const at = (sorted.length - 1) * p;
+  const below = Math.floor(at);
+  const low = sorted[below] ?? Number.NaN;
+  const high = sorted[Math.min(below + 1, sorted.length - 1)] ?? Number.NaN;
+  return low + (high - low) * (at - below);
+}

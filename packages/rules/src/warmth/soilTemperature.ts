@@ -1,0 +1,149 @@
+import { addDays } from "../core/days.ts";
+import type { SourceRef } from "../core/working.ts";
+import type { Bed, FieldNote, WeatherDay } from "../states/parts.ts";
+import { MULCH_WARMTH } from "../tables/mulchWarmth.ts";
+import { type ClimatologyYears, type Extremes, sameDayIn } from "./climatologyYears.ts";
+import { mulchOn } from "./coverOver.ts";
+import { quantileOfSorted } from "./shareOfYears.ts";
+
+/** Soil at 10 cm in the morning, mean of three days [C]. */
+export interface SoilReading {
+  morningC: number;
+  how: "measured" | "modelled";
+  /** Mornings measured, or days of weather behind the model. */
+  days: number;
+}
+
+/** A reading is of today for this many days, the trade's mean of three mornings (cp). */
+const MORNINGS = 3;
+/** Days over which the model forgets where it started: (1 - 0.20)^20 = 1 %. */
+const SPIN_UP_DAYS = 20;
+
+const KATTERER: SourceRef = {
+  key: "katterer-andren-2009",
+  locator: "surface and damping equations, no leaf cover",
+};
+
+/**
+ * Share of the gap between surface and soil closed in a day at depth z:  0.24 exp(-0.017 z), z in cm; 0.202 at 10 cm.
+ * Source: Kätterer and Andrén 2009, for arable soils in cold temperate regions, leaf area 0.
+ */
+export const SOIL_RATE_10CM = 0.24 * Math.exp(-0.017 * 10);
+
+/**
+ * Daily mean temperature of a bare soil's surface.
+ *
+ *   Ts = T (0.95 + 0.05 exp(-0.4 (LAI - 3))) above freezing, 0.20 T below; LAI = 0
+ *
+ * Source: Kätterer and Andrén 2009.
+ */
+export const soilSurfaceC = (airMeanC: number): number =>
+  airMeanC < 0 ? 0.2 * airMeanC : airMeanC * (0.95 + 0.05 * Math.exp(1.2));
+
+/**
+ * How far the morning lies below the day's mean at 10 cm: half the air's daily range, damped by exp(-z/d) with a daily
+ * damping depth d of 10 cm. Damping depth: Jacobs et al. 2011. The air's range standing in for the surface's is (cp).
+ */
+const morningBelowMean = (day: Extremes): number => ((day.tMaxC - day.tMinC) / 2) * Math.exp(-1);
+
+/** Mean of the mornings noted in the last three days, or nothing. */
+export function measuredSoil(notes: FieldNote[], today: string): SoilReading | null {
+  const from = addDays(today, -(MORNINGS - 1));
+  const values = notes.flatMap((n) =>
+    n.kind === "soil-temperature-10cm-c" && n.value !== undefined && n.on >= from && n.on <= today
+      ? [n.value]
+      : [],
+  );
+  if (values.length === 0) return null;
+  return { morningC: mean(values), how: "measured", days: values.length };
+}
+
+/** Modelled from the days before today; nothing where one of the last twenty lacks an extreme. */
+export function modelledSoil(weather: WeatherDay[], bed: Bed, today: string): SoilReading | null {
+  const byDay = new Map(weather.map((d) => [d.date, d]));
+  const days: Extremes[] = [];
+  for (let back = SPIN_UP_DAYS; back >= 1; back--) {
+    const day = byDay.get(addDays(today, -back));
+    if (day?.tMinC === undefined || day.tMaxC === undefined) return null;
+    days.push({ tMinC: day.tMinC, tMaxC: day.tMaxC });
+  }
+  const morningC = mornings(days)[0] as number;
+  return { morningC: morningC + mulchC(bed, today), how: "modelled", days: SPIN_UP_DAYS };
+}
+
+/** Measured where somebody measured, else modelled, else nothing. */
+export const soilNow = (
+  state: { notes: FieldNote[]; weather: WeatherDay[]; bed: Bed },
+  today: string,
+): SoilReading | null => measuredSoil(state.notes, today) ?? modelledSoil(state.weather, state.bed, today);
+
+/** The middle of the years' modelled mornings on each of the coming days; NaN where no year has the days before it. */
+function normalSoilAhead(years: ClimatologyYears, bed: Bed, today: string, days: number): number[] {
+  const byYear = years.years.map((year) => {
+    const start = sameDayIn(year, today) - SPIN_UP_DAYS;
+    return mornings(Array.from({ length: SPIN_UP_DAYS + days - 1 }, (_, i) => years.at(start + i)));
+  });
+  return Array.from({ length: days }, (_, lead) => {
+    const values = byYear.map((m) => m[lead] as number).filter((c) => !Number.isNaN(c));
+    if (values.length === 0) return Number.NaN;
+    return (
+      quantileOfSorted(
+        values.sort((a, b) => a - b),
+        0.5,
+      ) + mulchC(bed, addDays(today, lead))
+    );
+  });
+}
+
+/**
+ * Soil on each of the coming days, today first; NaN where neither measured nor modelled.
+ *
+ * The normal, plus what today's soil differs from its own normal, forgotten at the model's rate: exact for the model
+ * where the air between is normal, because the model is linear.
+ */
+export function soilAhead(
+  years: ClimatologyYears,
+  bed: Bed,
+  now: SoilReading | null,
+  today: string,
+  days: number,
+): number[] {
+  const normals = normalSoilAhead(years, bed, today, days);
+  if (!now) return normals;
+  const departure = now.morningC - (normals[0] ?? Number.NaN);
+  return normals.map((normal, lead) => {
+    if (lead === 0) return now.morningC;
+    return Number.isNaN(departure) ? normal : normal + departure * (1 - SOIL_RATE_10CM) ** lead;
+  });
+}
+
+/** Where the model's numbers come from, for the working. */
+export const soilModelSource = KATTERER;
+
+/**
+ * The three-day mean of the morning soil after each day from the twentieth on; NaN while one of the last twenty days
+ * is missing.
+ */
+function mornings(days: Extremes[]): number[] {
+  const out: number[] = [];
+  let soil = Number.NaN;
+  let whole = 0;
+  let last: number[] = [];
+  days.forEach((day, i) => {
+    const surface = soilSurfaceC((day.tMinC + day.tMaxC) / 2);
+    if (Number.isNaN(surface)) {
+      whole = 0;
+      soil = Number.NaN;
+    } else {
+      soil = whole === 0 ? surface : soil + (surface - soil) * SOIL_RATE_10CM;
+      whole += 1;
+      last = [...last.slice(-(MORNINGS - 1)), soil - morningBelowMean(day)];
+    }
+    if (i >= SPIN_UP_DAYS - 1) out.push(whole >= SPIN_UP_DAYS ? mean(last) : Number.NaN);
+  });
+  return out;
+}
+
+const mulchC = (bed: Bed, day: string): number => MULCH_WARMTH[mulchOn(bed, day)]?.offsetC ?? 0;
+
+const mean = (values: number[]): number => values.reduce((sum, v) => sum + v, 0) / values.length;
