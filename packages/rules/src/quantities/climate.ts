@@ -1,8 +1,11 @@
 import { airPressure } from "./climate/airPressure.ts";
 import { degreeDays } from "./climate/degreeDays.ts";
 import { et0DailyQuantity } from "./climate/et0Daily.ts";
+import { et0Hargreaves } from "./climate/et0Hargreaves.ts";
+import { et0HourlyQuantity } from "./climate/et0Hourly.ts";
 import { extraterrestrialRadiation } from "./climate/extraterrestrialRadiation.ts";
 import { frostDate } from "./climate/frostDate.ts";
+import { greenhouseHeat } from "./climate/greenhouseHeat.ts";
 import { hourlyTemperatures } from "./climate/hourlyTemperatures.ts";
 import { netRadiation } from "./climate/netRadiation.ts";
 import { psychrometricConstant } from "./climate/psychrometricConstant.ts";
@@ -22,7 +25,10 @@ export const climateQuantities = [
   solarRadiation,
   netRadiation,
   et0DailyQuantity,
+  et0HourlyQuantity,
+  et0Hargreaves,
   degreeDays,
   hourlyTemperatures,
   frostDate,
+  greenhouseHeat,
 ];

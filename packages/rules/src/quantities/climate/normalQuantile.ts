@@ -24,7 +24,7 @@ const TAIL: Ratio = {
   ],
 };
 
-const valueOf = ({ over, under }: Ratio, r: number): number => {
+const ratioAt = ({ over, under }: Ratio, r: number): number => {
   const at = (coefficients: readonly number[]) => coefficients.reduce((sum, c) => sum * r + c, 0);
   return at(over) / at(under);
 };
@@ -39,7 +39,7 @@ export function normalQuantile(p: number): number {
   if (!(p >= 1e-10 && p <= 1 - 1e-10))
     refuse("probability", "must be between 0 and 1", "1e-10 to 1 - 1e-10", p);
   const q = p - 0.5;
-  if (Math.abs(q) <= 0.425) return q * valueOf(CENTRE, 0.180625 - q * q);
-  const z = valueOf(TAIL, Math.sqrt(-Math.log(q < 0 ? p : 1 - p)) - 1.6);
+  if (Math.abs(q) <= 0.425) return q * ratioAt(CENTRE, 0.180625 - q * q);
+  const z = ratioAt(TAIL, Math.sqrt(-Math.log(q < 0 ? p : 1 - p)) - 1.6);
   return q < 0 ? -z : z;
 }
