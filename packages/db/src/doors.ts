@@ -1,0 +1,59 @@
+import { sql } from "drizzle-orm";
+import { type Db, poolOf, type Tx } from "./open.ts";
+
+/** As whom a transaction acts. A farmer acts on the farms named; an agent, or a job of the office, on all or some. */
+export type Acting = {
+  officeId: string;
+  /** Null for a job of the office. */
+  userId: string | null;
+} & ({ role: "agent"; farmIds: "*" | string[] } | { role: "farmer"; farmIds: string[] });
+
+/**
+ * The one way to a tenant's rows: a transaction that sees and writes what this office, role and these farms may.
+ * The settings end with the transaction, so a pooled connection leaks nothing.
+ *
+ * Throws before it connects where an id is not a UUID, or a farmer asks for all farms. Writing what policy forbids
+ * fails with SQLSTATE 42501 (in the error's `cause.code`); reading it gives no rows.
+ */
+export async function withOffice<T>(db: Db, acting: Acting, work: (tx: Tx) => Promise<T>): Promise<T> {
+  const { officeId, role, farmIds, userId } = acting;
+  mustBeUuid("officeId", officeId);
+  if (userId !== null) mustBeUuid("userId", userId);
+  if (role !== "agent" && role !== "farmer") throw new TypeError(`role must be agent or farmer: ${role}`);
+  if (farmIds !== "*") for (const id of farmIds) mustBeUuid("farmIds", id);
+  else if (role !== "agent") throw new TypeError("farmIds must name a farmer's farms; only an agent has all");
+  return transactionWith(
+    db,
+    { officeId, role, farmIds: farmIds === "*" ? "*" : farmIds.join(","), userId },
+    work,
+  );
+}
+
+/** Before the tenant is known: a transaction that can read this person's memberships, in every office, and no more. */
+export async function withUser<T>(db: Db, userId: string, work: (tx: Tx) => Promise<T>): Promise<T> {
+  mustBeUuid("userId", userId);
+  return transactionWith(db, { officeId: "", role: "", farmIds: "", userId }, work);
+}
+
+interface Settings {
+  officeId: string;
+  role: string;
+  farmIds: string;
+  userId: string | null;
+}
+
+const transactionWith = <T>(db: Db, settings: Settings, work: (tx: Tx) => Promise<T>): Promise<T> =>
+  poolOf(db).transaction(async (tx) => {
+    await tx.execute(sql`select
+      set_config('app.office_id', ${settings.officeId}, true),
+      set_config('app.role', ${settings.role}, true),
+      set_config('app.farm_ids', ${settings.farmIds}, true),
+      set_config('app.user_id', ${settings.userId ?? ""}, true)`);
+    return work(tx);
+  });
+
+const UUID = /^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$/i;
+
+function mustBeUuid(field: string, value: string): void {
+  if (!UUID.test(value)) throw new TypeError(`${field} must be a UUID: ${JSON.stringify(value)}`);
+}

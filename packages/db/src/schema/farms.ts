@@ -1,0 +1,126 @@
+import { boolean, integer, jsonb, pgTable, text, uuid } from "drizzle-orm/pg-core";
+import { day, farmId, instant, instantOrNow, number, ofFarm, officeId, ofOffice } from "./columns.ts";
+import type { BedContainers, BedSoil, DaysToMaturity, Feeding, StationOffset } from "./shapes.ts";
+import {
+  BED_KINDS,
+  CERTIFICATIONS,
+  CERTIFIED_USES,
+  COVERS,
+  MARKET_TYPES,
+  MATERIAL_KINDS,
+  MULCHES,
+  SPECIES,
+  UNITS,
+  WATERING_METHODS,
+} from "./words.ts";
+
+/** A client. Put away by `archivedAt`, never deleted: what was issued to it stays. */
+export const farms = pgTable("farms", {
+  ...ofOffice(),
+  name: text("name").notNull(),
+  contactName: text("contact_name"),
+  phone: text("phone"),
+  email: text("email"),
+  units: text("units", { enum: UNITS }).notNull().default("metric"),
+  language: text("language").notNull().default("en"),
+  createdAt: instantOrNow("created_at"),
+  archivedAt: instant("archived_at"),
+});
+
+/** A place with one climate. */
+export const sites = pgTable("sites", {
+  ...ofFarm(),
+  name: text("name").notNull(),
+  latitudeDeg: number("latitude_deg").notNull(),
+  longitudeDeg: number("longitude_deg").notNull(),
+  elevationM: number("elevation_m").notNull(),
+  timeZone: text("time_zone").notNull(),
+  coastal: boolean("coastal").notNull().default(false),
+  stationId: text("station_id"),
+  stationOffset: jsonb("station_offset").$type<StationOffset>(),
+});
+
+export const valves = pgTable("valves", {
+  ...ofFarm(),
+  siteId: uuid("site_id").notNull(),
+  name: text("name").notNull(),
+  method: text("method", { enum: WATERING_METHODS }).notNull(),
+  flowLPerH: number("flow_l_per_h").notNull(),
+  efficiency: number("efficiency").notNull(),
+});
+
+/** A piece of ground or a set of containers with one soil and at most one valve. */
+export const beds = pgTable("beds", {
+  ...ofFarm(),
+  siteId: uuid("site_id").notNull(),
+  valveId: uuid("valve_id"),
+  name: text("name").notNull(),
+  kind: text("kind", { enum: BED_KINDS }).notNull(),
+  lengthM: number("length_m").notNull(),
+  widthM: number("width_m").notNull(),
+  /** Bed centre to bed centre, alley included. */
+  spacingM: number("spacing_m").notNull(),
+  soil: jsonb("soil").$type<BedSoil>().notNull().default({}),
+  containers: jsonb("containers").$type<BedContainers>(),
+  certification: text("certification", { enum: CERTIFICATIONS }).notNull().default("none"),
+  certifier: text("certifier"),
+  position: integer("position").notNull().default(0),
+});
+
+/** What stood over a bed, from a day, to a day or until now. */
+export const bedCovers = pgTable("bed_covers", {
+  officeId: officeId(),
+  farmId: farmId(),
+  bedId: uuid("bed_id").notNull(),
+  cover: text("cover", { enum: COVERS }).notNull(),
+  fromDay: day("from_day").notNull(),
+  toDay: day("to_day"),
+});
+
+/** What lay on a bed, from a day, to a day or until now. */
+export const bedMulches = pgTable("bed_mulches", {
+  officeId: officeId(),
+  farmId: farmId(),
+  bedId: uuid("bed_id").notNull(),
+  mulch: text("mulch", { enum: MULCHES }).notNull(),
+  fromDay: day("from_day").notNull(),
+  toDay: day("to_day"),
+});
+
+/** One variety in one bed in one season. */
+export const plantings = pgTable("plantings", {
+  ...ofFarm(),
+  bedId: uuid("bed_id").notNull(),
+  varietyName: text("variety_name").notNull(),
+  species: text("species", { enum: SPECIES }).notNull(),
+  marketType: text("market_type", { enum: MARKET_TYPES }).notNull(),
+  sownOn: day("sown_on").notNull(),
+  plannedSetOutOn: day("planned_set_out_on"),
+  setOutOn: day("set_out_on"),
+  endedOn: day("ended_on"),
+  plants: integer("plants").notNull(),
+  rowsPerBed: integer("rows_per_bed").notNull(),
+  plantSpacingM: number("plant_spacing_m").notNull(),
+  staked: boolean("staked").notNull().default(false),
+  grafted: boolean("grafted").notNull().default(false),
+  overwintered: boolean("overwintered").notNull().default(false),
+  yieldGoalTPerHa: number("yield_goal_t_per_ha"),
+  daysToMaturity: jsonb("days_to_maturity").$type<DaysToMaturity>(),
+  baseTemperatureC: number("base_temperature_c"),
+  feeding: jsonb("feeding").$type<Feeding>().notNull(),
+});
+
+/** What a grower has in the shed. */
+export const materials = pgTable("materials", {
+  ...ofFarm(),
+  kind: text("kind", { enum: MATERIAL_KINDS }).notNull(),
+  name: text("name").notNull(),
+  nPct: number("n_pct").notNull(),
+  p2o5Pct: number("p2o5_pct").notNull(),
+  k2oPct: number("k2o_pct").notNull(),
+  soluble: boolean("soluble").notNull(),
+  bulkDensityKgPerL: number("bulk_density_kg_per_l"),
+  certifiedUse: text("certified_use", { enum: CERTIFIED_USES }).notNull().default("unknown"),
+  stockKg: number("stock_kg"),
+  pricePerKg: number("price_per_kg"),
+});

@@ -1,0 +1,7 @@
+export * from "./advice.ts";
+export * from "./auth.ts";
+export * from "./farms.ts";
+export * from "./ledger.ts";
+export * from "./measured.ts";
+export * from "./offices.ts";
+export * from "./records.ts";

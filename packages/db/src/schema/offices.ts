@@ -1,0 +1,23 @@
+import { jsonb, pgTable, text, uuid } from "drizzle-orm/pg-core";
+import { instantOrNow, ofOffice } from "./columns.ts";
+import { ROLES, UNITS } from "./words.ts";
+
+/** The tenant. Its own id is its key. */
+export const offices = pgTable("offices", {
+  id: uuid("id").notNull().defaultRandom(),
+  name: text("name").notNull(),
+  county: text("county").notNull(),
+  units: text("units", { enum: UNITS }).notNull().default("metric"),
+  settings: jsonb("settings").$type<Record<string, unknown>>().notNull().default({}),
+  createdAt: instantOrNow("created_at"),
+});
+
+/** Who may act in an office, as what, and a farmer's farms. */
+export const memberships = pgTable("memberships", {
+  ...ofOffice(),
+  userId: uuid("user_id").notNull(),
+  role: text("role", { enum: ROLES }).notNull(),
+  farmIds: uuid("farm_ids").array().notNull().default([]),
+  name: text("name").notNull(),
+  email: text("email"),
+});

@@ -1,0 +1,54 @@
+/** What the jsonb columns hold. The rules and the wire check it; these types only say it. */
+
+/** Anything that JSON can say. `unknown` inside, so that the rules' own types fit without a cast. */
+export type Json = Record<string, unknown> | unknown[];
+
+/** How much colder (negative) the site's nights are than its station's. */
+export interface StationOffset {
+  minC: number;
+  sdC: number;
+  nights: number;
+}
+
+export interface BedSoil {
+  texture?:
+    | "sand"
+    | "loamy-sand"
+    | "sandy-loam"
+    | "loam"
+    | "silt-loam"
+    | "silt"
+    | "silty-clay-loam"
+    | "silty-clay"
+    | "clay";
+  fieldCapacity?: number;
+  wiltingPoint?: number;
+  bulkDensityKgPerM3?: number;
+}
+
+export interface BedContainers {
+  count: number;
+  volumeL: number;
+}
+
+/** As the seed list prints it. */
+export interface DaysToMaturity {
+  days: number;
+  from: "sowing" | "transplanting";
+  to: "green" | "colour";
+}
+
+export interface Feeding {
+  materialId?: string | null;
+  method: "broadcast" | "banded" | "drip" | "watered-in";
+  credits: {
+    kind: "legume" | "manure" | "compost" | "organic-matter" | "irrigation-water" | "soil-nitrate";
+    nKgPerHaLow: number;
+    nKgPerHaHigh: number;
+  }[];
+}
+
+export interface Cull {
+  cause: "end-rot" | "sunscald" | "cracked" | "misshapen" | "insect" | "disease" | "too-small" | "other";
+  kg: number;
+}

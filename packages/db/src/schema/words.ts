@@ -1,0 +1,99 @@
+/**
+ * The words that columns hold. They repeat the rules' and the wire's, because this package imports nothing of ours; a
+ * test holds them to each other and to the CHECK constraints.
+ */
+export const ROLES = ["agent", "farmer"] as const;
+export const UNITS = ["metric", "us"] as const;
+export const WATERING_METHODS = ["drip", "sprinkler", "furrow", "hand"] as const;
+export const BED_KINDS = ["ground", "containers"] as const;
+export const CERTIFICATIONS = ["none", "transition", "certified"] as const;
+export const CERTIFIED_USES = ["allowed", "restricted", "prohibited", "unknown"] as const;
+export const COVERS = ["none", "fleece", "low-tunnel", "high-tunnel", "heated-house"] as const;
+export const MULCHES = ["none", "black", "clear", "white", "silver", "organic"] as const;
+export const SPECIES = ["annuum", "chinense", "baccatum", "frutescens", "pubescens"] as const;
+export const MEDIA = ["mineral-soil", "organic-soil", "potting-medium"] as const;
+export const IMPORT_KINDS = ["soil-tests", "weather", "forecast"] as const;
+export const IMPORT_STATUSES = ["staged", "saved", "discarded"] as const;
+export const SUBJECT_KINDS = ["planting", "valve", "bed", "farm-season"] as const;
+export const ANSWER_KINDS = ["advice", "needs-more", "does-not-apply", "refused"] as const;
+export const FARMER_ANSWERS = ["done", "not-done", "cannot"] as const;
+export const ADVISORY_STATUSES = [
+  "issued",
+  "read",
+  "done",
+  "not-done",
+  "cannot",
+  "withdrawn",
+  "superseded",
+] as const;
+
+// Lists that grow with the rules: the rules check them at the door, so the database has no CHECK to keep in step.
+export const MARKET_TYPES = [
+  "bell",
+  "sweet-long",
+  "mini-sweet",
+  "pimiento",
+  "padron-type",
+  "poblano-type",
+  "anaheim-type",
+  "jalapeno-type",
+  "serrano-type",
+  "cayenne-type",
+  "thai-type",
+  "paprika",
+  "habanero-type",
+  "aji-type",
+  "rocoto-type",
+  "ornamental",
+] as const;
+export const NOTE_KINDS = [
+  "true-leaves",
+  "height-cm",
+  "stem-diameter-mm",
+  "soil-temperature-10cm-c",
+  "buds-visible",
+  "first-flower",
+  "fruit-set",
+  "first-pick",
+  "stem-green",
+  "stem-woody",
+  "leggy",
+  "hardened",
+  "growing-point-dead",
+  "growing-point-alive",
+  "new-leaf",
+  "no-new-leaf",
+  "spare-plants",
+  "wilting-at-dawn",
+  "end-rot",
+  "sunscald",
+  "disease-signs",
+  "container-drains",
+] as const;
+export const MATERIAL_KINDS = [
+  "ammonium-sulfate",
+  "urea",
+  "ammonium-nitrate",
+  "calcium-nitrate",
+  "potassium-nitrate",
+  "potassium-sulfate",
+  "potassium-chloride",
+  "langbeinite",
+  "triple-superphosphate",
+  "monoammonium-phosphate",
+  "diammonium-phosphate",
+  "monopotassium-phosphate",
+  "compound",
+  "compost",
+  "manure",
+  "poultry-manure",
+  "blood-meal",
+  "bone-meal",
+  "feather-meal",
+  "soybean-meal",
+  "cottonseed-meal",
+  "fish",
+  "kelp",
+  "wood-ash",
+  "other",
+] as const;
