@@ -1,6 +1,6 @@
 export * from "./answer.ts";
 export { ApiProblem, type Client, type ClientOptions, createClient } from "./client.ts";
-export { type FieldProblem, type Problem, ProblemSchema } from "./problem.ts";
+export { DomainError, type FieldProblem, type Problem, ProblemSchema, problemsOf } from "./problem.ts";
 export type { Actual, Advisory, AdvisoryDetail, Draft, DraftDetail, LedgerEntry } from "./routes/advice.ts";
 export * as adviceRoutes from "./routes/advice.ts";
 export type { Bed, Farm, FarmDetail, Material, Office, Planting, Site, Valve } from "./routes/farms.ts";

@@ -1,5 +1,8 @@
 import { z } from "@hono/zod-openapi";
 
+/** What the rules say of wrong input becomes the `errors` of a problem document. */
+export { DomainError, problemsOf } from "@pith/rules";
+
 /** One field that was wrong, as every problem document lists it. */
 export const FieldProblemSchema = z.object({
   field: z.string(),

@@ -26,7 +26,15 @@ export const ImportSchema = z
     createdAt: Instant,
     columns: z.array(ColumnSchema),
     /** What must be answered before it can be saved: ambiguous units are asked, never guessed. */
-    questions: z.array(z.object({ header: z.string(), ask: z.string(), choices: z.array(z.string()) })),
+    questions: z.array(
+      z.object({
+        header: z.string(),
+        /** Which of the column's two open places the answer goes to. */
+        about: z.enum(["unit", "extractant"]),
+        ask: z.string(),
+        choices: z.array(z.string()),
+      }),
+    ),
     acceptedCount: z.number().int(),
     refusedCount: z.number().int(),
     /** At most the first 50, as they will be stored. */
