@@ -32,6 +32,7 @@ export function openFamily({ folder, signal }) {
   const accountPath = join(folder, "processes.json");
   /** @type {Map<number, Member>} */
   const members = new Map();
+  let closed = false;
 
   const writeAccount = () => {
     const next = `${accountPath}.next`;
@@ -46,7 +47,11 @@ export function openFamily({ folder, signal }) {
     members.set(pid, { name, pid, identity: identityOf(pid) ?? "" });
     child.once("exit", () => {
       members.delete(pid);
-      writeAccount();
+      try {
+        if (!closed) writeAccount();
+      } catch {
+        // A full disk. The account then names a process that is gone, which does no harm.
+      }
     });
     writeAccount();
   };
@@ -142,6 +147,7 @@ export function openFamily({ folder, signal }) {
 
     /** Ends every member, at the same time and within a bound. */
     async endAll() {
+      closed = true;
       await Promise.all(
         [...members.keys()].map((pid) => endProcess(pid, GENTLY_THEN_NOT, { wholeGroup: true })),
       );

@@ -12,8 +12,10 @@ const seconds = (sinceMs) => `${((Date.now() - sinceMs) / 1000).toFixed(1)} s`;
 export function openProgress(out = process.stdout) {
   // The terminal may be gone when the last lines are written: closing it is one of the ways to stop.
   out.on("error", () => {});
+  /** @type {NodeJS.Timeout | undefined} */
+  let clock;
   /** @param {string} text */
-  const line = (text) => void out.write(`${text}\n`);
+  const line = (text) => void out.write(`${clock ? "\r\x1b[2K" : ""}${text}\n`);
 
   return {
     line,
@@ -29,14 +31,13 @@ export function openProgress(out = process.stdout) {
       const label = `  ${name.padEnd(10)}`;
       let done = "ready";
       const show = () => out.write(`\r\x1b[2K${label} ${doing}, ${seconds(began)}`);
-      const clock = out.isTTY ? setInterval(show, 500) : undefined;
+      clock = out.isTTY ? setInterval(show, 500) : undefined;
       if (clock) show();
       else line(`${label} ${doing} ...`);
       try {
         const result = await work((words) => {
           done = words;
         });
-        if (clock) out.write("\r\x1b[2K");
         line(`${label} ${done} (${seconds(began)})`);
         return result;
       } catch (error) {
@@ -44,6 +45,7 @@ export function openProgress(out = process.stdout) {
         throw error;
       } finally {
         clearInterval(clock);
+        clock = undefined;
       }
     },
   };

@@ -1,0 +1,47 @@
+// @ts-check
+import { randomBytes } from "node:crypto";
+import { chmodSync, existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+
+/** The repository's own folder. */
+export const ROOT = fileURLToPath(new URL("..", import.meta.url)).replace(/\/$/, "");
+
+/**
+ * Opens the folder where a running Pith keeps its data, logs and secrets: `.pith` of the project, or PITH_HOME.
+ *
+ * @returns {string}
+ */
+export function openHome() {
+  const home = process.env.PITH_HOME || join(ROOT, ".pith");
+  // Our own new folder: a database server that must run as another user may pass through, nobody may look around.
+  if (mkdirSync(home, { recursive: true }) !== undefined) chmodSync(home, 0o711);
+  return home;
+}
+
+/**
+ * What the parts of one installation know each other by.
+ * @typedef {{ appPassword: string, authPassword: string, authSecret: string }} Secrets
+ */
+
+/** @returns {Secrets} */
+export const newSecrets = () => {
+  const secret = () => randomBytes(32).toString("base64url");
+  return { appPassword: secret(), authPassword: secret(), authSecret: secret() };
+};
+
+/**
+ * Reads the secrets of this installation; they are made once, and only their owner may read them.
+ *
+ * @param {string} home
+ * @returns {Secrets}
+ */
+export function openSecrets(home) {
+  const path = join(home, "secrets.json");
+  if (existsSync(path)) return JSON.parse(readFileSync(path, "utf8"));
+  const secrets = newSecrets();
+  const next = `${path}.next`;
+  writeFileSync(next, JSON.stringify(secrets), { mode: 0o600 });
+  renameSync(next, path); // whole or not there
+  return secrets;
+}
