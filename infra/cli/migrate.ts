@@ -1,4 +1,4 @@
-import { migrate } from "@pith/db";
+import { migrate } from "@pith/db/migrate";
 
 /**
  * Brings the tables, roles and policies of a database up to date.
