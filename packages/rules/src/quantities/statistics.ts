@@ -1,2 +1,6 @@
+import { anovaQuantity } from "./statistics/anova.ts";
+import { blocksForPowerQuantity } from "./statistics/blocksForPower.ts";
+import { pairedTQuantity } from "./statistics/pairedT.ts";
+
 /** The statistics quantities, in the order of the list. */
-export const statisticsQuantities = [];
+export const statisticsQuantities = [anovaQuantity, pairedTQuantity, blocksForPowerQuantity];
