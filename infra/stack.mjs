@@ -153,9 +153,13 @@ async function failureOf(said, doing, logPath) {
   );
 }
 
-/** The first line in which a program names its error.
+/** The line in which a program names its error, or else its last words that are not a line of a log.
  * @param {string} said */
-const reasonIn = (said) => /^\s*(?:\w*Error)(?: \[\w+\])?: (.+)$/m.exec(said)?.[1]?.replace(/\.$/, "") ?? "";
+function reasonIn(said) {
+  const named = /^\s*\w*Error(?: \[\w+\])?: (.+)$/m.exec(said)?.[1];
+  const spoken = said.split("\n").findLast((line) => /^[A-Z]/.test(line));
+  return (named ?? spoken ?? "").trim().replace(/\.$/, "");
+}
 
 /** @param {string} out the seeding's output; the sign-ins are its last line
  * @returns {{ agent: SignIn, farmer: SignIn }} */

@@ -27,6 +27,9 @@ for (const name of /** @type {const} */ (["SIGINT", "SIGTERM", "SIGHUP"]))
   process.on(name, () => stopping.abort(name)); // npm passes on what the terminal already sent: twice is once
 const stopped = new Promise((resolve) => signal.addEventListener("abort", () => resolve(undefined)));
 
+/** Somebody else looks after the server of DATABASE_URL. @type {Promise<undefined>} */
+const never = new Promise(() => {});
+
 /** What to undo at the end, last thing first. @type {Array<() => unknown>} */
 const undo = [];
 
@@ -61,13 +64,14 @@ async function run(home) {
       await installPackages(family);
       tell("installed");
     });
+  if (given) await requireUsable(given);
   if (!dashboardIsBuilt())
     await progress.step("dashboard", "building, about half a minute", async (tell) => {
       await buildDashboard(family, signal);
       tell("built");
     });
 
-  const database = given ? await useGiven(given) : await startOwn(home);
+  const database = given ? { adminUrl: given, broken: never } : await startOwn(home);
   const stack = await startStack({
     family,
     progress,
@@ -87,13 +91,6 @@ async function run(home) {
   const broken = await Promise.race([stopped, stack.broken, database.broken]);
   if (broken && !signal.aborted) throw broken;
 }
-
-/** @param {string} url */
-const useGiven = (url) =>
-  progress.step("database", "looking at the one of DATABASE_URL", async () => {
-    await requireUsable(url);
-    return { adminUrl: url, broken: new Promise(() => {}) };
-  });
 
 /** @param {string} home */
 const startOwn = (home) =>
