@@ -180,18 +180,23 @@ function decisionText({ decision, records, thresholds, signs }: Judged): Message
 function stepsOf(j: Judged): Step[] {
   const { decision, thresholds, hours, records, today } = j;
   const again = { day: { day: addDays(today, LOOK_AGAIN_DAYS) } };
+  const heat =
+    thresholds.nightFloorC !== null && records.latest.coolNightHours > 0
+      ? [
+          say("cold-record.step.heat", {
+            floor: measure(thresholds.nightFloorC, "C"),
+            hours: measure(records.latest.coolNightHours, "hours"),
+          }),
+        ]
+      : [];
   const byDecision: Record<Decision, Message[]> = {
     "carry-on": [say("cold-record.step.carry-on")],
-    "warmer-nights": [
-      say("cold-record.step.heat", {
-        floor: measure(thresholds.nightFloorC ?? 0, "C"),
-        hours: measure(records.latest.coolNightHours, "hours"),
-      }),
-    ],
+    "warmer-nights": heat,
     "hold-back-and-look": [
       say("cold-record.step.look"),
       ...(records.whole.frostDays > 0 ? [say("cold-record.step.frost")] : []),
       say(thresholds.phase === "overwintered" ? "cold-record.step.wood" : "cold-record.step.hold-back"),
+      ...heat,
       say("cold-record.step.again", again),
     ],
     "keep-what-lives": [say("cold-record.step.keep"), say("cold-record.step.again", again)],

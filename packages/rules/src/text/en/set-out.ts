@@ -6,14 +6,14 @@ export const setOut: Record<string, string> = {
   "set-out.not.too-far": "The planned day is more than 90 days away. Ask again nearer to it.",
 
   "set-out.decision.go": "Set them out on {day}.",
-  "set-out.decision.protect": "On {day} only with {protection} over them; without it wait until {open}.",
+  "set-out.decision.protect": "On {day} only under {protection}; without it wait until {open}.",
   "set-out.decision.protect-only":
-    "On {day} only with {protection} over them; without it no date in the next 90 days is within the accepted risk.",
+    "On {day} only under {protection}; without it no date in the next 90 days is within the accepted risk.",
   "set-out.decision.wait": "Wait. The earliest date within the accepted risk is {day}.",
   "set-out.decision.none": "Wait. No date in the next {days} is within the accepted risk.",
 
   "set-out.protection.heavy-fleece": "a heavy row cover",
-  "set-out.protection.fleece-and-plastic": "a row cover and plastic on hoops over it",
+  "set-out.protection.fleece-and-plastic": "a row cover with plastic on hoops above it",
 
   "set-out.ends.colder": "A forecast of frost, or of a run of nights colder than usual, ends this.",
   "set-out.ends.none": "Nothing opens before the 90 days are over; ask again each week.",
@@ -31,7 +31,7 @@ export const setOut: Record<string, string> = {
     "The soil is at {c} and should be at {floor} or more. Black or clear film laid two weeks ahead warms it.",
   "set-out.step.soil-thermometer":
     "Push a thermometer 10 cm (4 in) into the bed at breakfast time on three mornings. Plant when the mean is {c} or more.",
-  "set-out.step.earlier-with": "With {protection} they could go out from {day}.",
+  "set-out.step.earlier-with": "Under {protection} they could go out from {day}.",
   "set-out.step.ask-again": "Look again when the forecast is new: a warm spell may open a date sooner.",
   "set-out.step.put-up":
     "Put up {protection} the same day; it holds the night about {c} above the air outside.",
