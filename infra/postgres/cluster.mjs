@@ -18,6 +18,9 @@ import { MAJOR_VERSION } from "./binaries.mjs";
 /** Written as the very last thing of making a data folder: a folder without it was never finished. */
 const FINISHED = "pith-finished";
 
+/** A killed run's initdb may go on for a moment and write into what is being removed. */
+const STUBBORNLY = { recursive: true, force: true, maxRetries: 20, retryDelay: 100 };
+
 export const SUPERUSER = "postgres";
 
 /** @typedef {import("./place.mjs").Place} Place */
@@ -45,7 +48,7 @@ export function stateOf(dataDir) {
 export function removeUnfinished(dataDir) {
   const prefix = `${basename(dataDir)}.new-`;
   for (const name of readdirSync(dirname(dataDir)))
-    if (name.startsWith(prefix)) rmSync(join(dirname(dataDir), name), { recursive: true, force: true });
+    if (name.startsWith(prefix)) rmSync(join(dirname(dataDir), name), STUBBORNLY);
 }
 
 /**
@@ -92,7 +95,7 @@ export async function makeCluster({ binaries, dataDir, account }, { password, th
     giveTo(join(unfinished, FINISHED), account);
     renameSync(unfinished, dataDir);
   } finally {
-    rmSync(unfinished, { recursive: true, force: true });
+    rmSync(unfinished, STUBBORNLY);
     rmSync(passwordFile, { force: true });
   }
 }
