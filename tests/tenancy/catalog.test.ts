@@ -1,0 +1,109 @@
+import postgres, { type Sql } from "postgres";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { freshDatabase, type TestDatabase } from "../support/database.ts";
+import { tableName, tablesInCatalog, tenantTables } from "./everyTable.ts";
+
+/** What the catalog itself says, so that a table added tomorrow is held to it too. */
+
+let database: TestDatabase;
+let sql: Sql;
+beforeAll(async () => {
+  database = await freshDatabase();
+  sql = postgres(database.adminUrl, { max: 1 });
+});
+afterAll(async () => {
+  await sql.end();
+  await database.drop();
+});
+
+test("every table is known to the code, and the code knows no other", async () => {
+  expect(await tablesInCatalog(sql)).toEqual(tenantTables.map(tableName).sort());
+});
+
+test("every table carries an office, row-level security that is forced, and a policy", async () => {
+  const loose = await sql`
+    select c.relname from pg_class c join pg_namespace n on n.oid = c.relnamespace
+    where n.nspname = 'public' and c.relkind in ('r', 'p', 'f') and not (
+      (c.relname = 'offices' or exists (
+        select from pg_attribute a where a.attrelid = c.oid and a.attname = 'office_id' and a.attnotnull))
+      and c.relrowsecurity and c.relforcerowsecurity
+      and exists (select from pg_policy p where p.polrelid = c.oid))`;
+  expect(loose.map((row) => row.relname)).toEqual([]);
+});
+
+test("every policy names the office, for the application's role, and none lets everything through", async () => {
+  const policies = await sql<{ name: string; roles: string; read: string | null; write: string | null }[]>`
+    select tablename || '.' || policyname as name, roles::text as roles, qual as read, with_check as write
+    from pg_policies where schemaname = 'public'`;
+  expect(policies.length).toBeGreaterThanOrEqual(tenantTables.length);
+  for (const { name, roles, read, write } of policies) {
+    expect([name, roles]).toEqual([name, "{pith_app}"]);
+    for (const condition of [read, write]) {
+      if (condition !== null)
+        expect([name, condition]).toEqual([name, expect.stringContaining("app_office()")]);
+    }
+  }
+});
+
+test("the office leads every primary key, unique constraint, unique index and foreign key", async () => {
+  const keys = await sql<{ key: string; table: string; first: string }[]>`
+    select c.conname as key, t.relname as table, a.attname as first
+    from pg_constraint c join pg_class t on t.oid = c.conrelid join pg_namespace n on n.oid = t.relnamespace
+    join pg_attribute a on a.attrelid = t.oid and a.attnum = c.conkey[1]
+    where n.nspname = 'public' and c.contype in ('p', 'u', 'f')
+    union all
+    select i.relname, t.relname, a.attname
+    from pg_index x join pg_class i on i.oid = x.indexrelid join pg_class t on t.oid = x.indrelid
+    join pg_namespace n on n.oid = t.relnamespace
+    join pg_attribute a on a.attrelid = t.oid and a.attnum = x.indkey[0]
+    where n.nspname = 'public' and x.indisunique`;
+  const withKeys = new Set(keys.map((key) => key.table));
+  expect(await tablesInCatalog(sql)).toEqual([...withKeys].sort());
+  const notLed = keys.filter((key) => key.first !== (key.table === "offices" ? "id" : "office_id"));
+  expect(notLed).toEqual([]);
+});
+
+test("a foreign key never ties a row to another office: it carries the office on both sides", async () => {
+  const loose = await sql`
+    select c.conname from pg_constraint c
+    join pg_class t on t.oid = c.conrelid join pg_namespace n on n.oid = t.relnamespace
+    join pg_attribute a on a.attrelid = c.confrelid and a.attnum = c.confkey[1]
+    join pg_class f on f.oid = c.confrelid
+    where n.nspname = 'public' and c.contype = 'f' and a.attname <> case f.relname when 'offices' then 'id' else 'office_id' end`;
+  expect(loose.map((row) => row.conname)).toEqual([]);
+});
+
+test("no view, foreign table or function of higher rank leads around the policies", async () => {
+  const ways = await sql`
+    select c.relname as name from pg_class c join pg_namespace n on n.oid = c.relnamespace
+    where n.nspname in ('public', 'auth') and c.relkind in ('v', 'm', 'f')
+    union all
+    select p.proname from pg_proc p join pg_namespace n on n.oid = p.pronamespace
+    where n.nspname in ('public', 'auth') and p.prosecdef`;
+  expect(ways.map((row) => row.name)).toEqual([]);
+});
+
+test("the two login roles own nothing, are members of nothing and have no powers", async () => {
+  const roles = await sql`
+    select r.rolname as name, r.rolcanlogin as login,
+      r.rolsuper or r.rolbypassrls or r.rolcreaterole or r.rolcreatedb or r.rolreplication as powers,
+      (select count(*)::int from pg_auth_members m where m.member = r.oid) as memberships,
+      (select count(*)::int from pg_shdepend d where d.refobjid = r.oid and d.deptype = 'o') as owned
+    from pg_roles r where r.rolname like 'pith\\_%' order by 1`;
+  expect(roles.map((row) => ({ ...row }))).toEqual([
+    { name: "pith_app", login: true, powers: false, memberships: 0, owned: 0 },
+    { name: "pith_auth", login: true, powers: false, memberships: 0, owned: 0 },
+  ]);
+});
+
+test("the application may change or remove only what is meant to change, and nothing in the ledger", async () => {
+  const grants = await sql<{ table: string; privileges: string[] }[]>`
+    select table_name as table, array_agg(privilege_type::text order by privilege_type::text) as privileges
+    from information_schema.role_table_grants where grantee = 'pith_app' and table_schema = 'public' group by 1`;
+  const of = Object.fromEntries(grants.map((row) => [row.table, row.privileges]));
+  for (const table of ["ledger_entries", "ledger_states", "audit_log", "answers", "advisories", "texts"]) {
+    expect([table, of[table]]).toEqual([table, ["INSERT", "SELECT"]]);
+  }
+  const privileges = new Set(grants.flatMap((row) => row.privileges));
+  expect([...privileges].sort()).toEqual(["DELETE", "INSERT", "SELECT", "UPDATE"]);
+});

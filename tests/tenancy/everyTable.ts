@@ -1,0 +1,165 @@
+import { randomUUID } from "node:crypto";
+import * as schema from "@pith/db";
+import { type Db, withOffice } from "@pith/db";
+import { getTableConfig, PgTable } from "drizzle-orm/pg-core";
+import type { Sql } from "postgres";
+import * as make from "../support/factories.ts";
+
+/** Two kinds of tables: a tenant's, and the sign-in library's in their own schema. */
+export const tenantTables: PgTable[] = Object.values(schema).filter((value) => value instanceof PgTable);
+export const tableName = (table: PgTable): string => getTableConfig(table).name;
+
+export interface FullOffice {
+  officeId: string;
+  agentId: string;
+  farmerId: string;
+  /** The farm with a row in every table. */
+  farmId: string;
+  /** Another farm of the same office, with its own site, bed, planting and records. */
+  otherFarmId: string;
+}
+
+const SHA = "a".repeat(64);
+export const ZEROS = "0".repeat(64);
+
+/** An office with two farms and a row of each in every tenant table that has farms, so that no check loops over nothing. */
+export async function makeFullOffice(db: Db): Promise<FullOffice> {
+  const office = await make.makeOffice(db);
+  const agent = await make.makeAgent(db, office);
+  const farm = await make.makeFarm(db, office);
+  const other = await make.makeFarm(db, office, { name: "High Fell" });
+  const farmer = await make.makeFarmer(db, farm);
+  await fillFarm(db, farm, agent.userId, 1);
+  await fillFarm(db, other, agent.userId, 2);
+  return {
+    officeId: office.id,
+    agentId: agent.userId,
+    farmerId: farmer.userId,
+    farmId: farm.id,
+    otherFarmId: other.id,
+  };
+}
+
+async function fillFarm(
+  db: Db,
+  farm: { officeId: string; id: string },
+  userId: string,
+  seq: number,
+): Promise<void> {
+  const site = await make.makeSite(db, farm);
+  const valve = await make.makeValve(db, site);
+  const bed = await make.makeBed(db, site, { valveId: valve.id });
+  const planting = await make.makePlanting(db, bed);
+  const material = await make.makeMaterial(db, farm);
+  const { officeId } = farm;
+  const mine = { officeId, farmId: farm.id };
+  const subject = {
+    ruleId: "set-out",
+    ruleVersion: 1,
+    subjectKind: "planting",
+    subjectId: planting.id,
+    plantingIds: [planting.id],
+    stateSha256: SHA,
+    answer: { kind: "advice" },
+  } as const;
+  const onDay = "2026-06-01";
+  const textId = randomUUID();
+  const advisoryId = randomUUID();
+  const hash = String(seq).repeat(64);
+
+  await withOffice(db, { officeId, role: "agent", farmIds: "*", userId }, async (tx) => {
+    await tx
+      .insert(schema.texts)
+      .values({ ...mine, id: textId, salt: new Uint8Array([1, 2]), bytes: "words" });
+    await tx.insert(schema.bedCovers).values({ ...mine, bedId: bed.id, cover: "fleece", fromDay: onDay });
+    await tx.insert(schema.bedMulches).values({ ...mine, bedId: bed.id, mulch: "black", fromDay: onDay });
+    await tx.insert(schema.imports).values({
+      ...mine,
+      kind: "weather",
+      siteId: site.id,
+      fileName: "station.csv",
+      mapping: [],
+      accepted: [],
+      refused: [],
+      acceptedCount: 0,
+      refusedCount: 0,
+      createdBy: userId,
+    });
+    await tx.insert(schema.soilTests).values({
+      ...mine,
+      bedId: bed.id,
+      sampledOn: onDay,
+      depthCm: 15,
+      medium: "mineral-soil",
+      sampleRef: "1",
+      result: { waterPh: 6.2 },
+    });
+    await tx
+      .insert(schema.weatherDays)
+      .values({ ...mine, siteId: site.id, date: onDay, tMaxC: 21, tMinC: 9 });
+    await tx
+      .insert(schema.forecasts)
+      .values({ ...mine, siteId: site.id, issuedAt: "2026-06-01T06:00:00Z", days: [] });
+    await tx
+      .insert(schema.plantTemperatures)
+      .values({ ...mine, plantingId: planting.id, at: "2026-06-01T03:00:00Z", temperatureC: 8.5 });
+    await tx.insert(schema.drafts).values({ ...mine, ...subject, kind: "advice", orderKey: 1 });
+    await tx.insert(schema.advisories).values({
+      ...mine,
+      ...subject,
+      id: advisoryId,
+      rendered: { en: {} },
+      issuedBy: userId,
+      ledgerSeq: seq,
+    });
+    await tx
+      .insert(schema.answers)
+      .values({ ...mine, advisoryId, kind: "cannot", answeredBy: userId, ledgerSeq: seq });
+    await tx
+      .insert(schema.fieldNotes)
+      .values({ ...mine, plantingId: planting.id, onDay, kind: "leggy", textId });
+    await tx.insert(schema.applications).values({
+      ...mine,
+      plantingId: planting.id,
+      bedId: bed.id,
+      materialId: material.id,
+      nPct: 15.5,
+      p2o5Pct: 0,
+      k2oPct: 0,
+      amountKg: 2,
+      areaM2: 54,
+      onDay,
+    });
+    await tx.insert(schema.waterings).values({ ...mine, valveId: valve.id, onDay, minutes: 40 });
+    await tx.insert(schema.harvests).values({ ...mine, plantingId: planting.id, onDay, kg: 12 });
+    await tx.insert(schema.ledgerStates).values({ officeId, sha256: hash, state: "{}" });
+    await tx
+      .insert(schema.auditLog)
+      .values({ officeId, action: "test.fill", entity: "farm", entityId: farm.id });
+    await tx
+      .insert(schema.idempotencyKeys)
+      .values({ officeId, userId, key: `k${seq}`, requestSha256: SHA, response: {} });
+    await tx.insert(schema.ledgerHeads).values({ officeId, seq: 0, hash: ZEROS }).onConflictDoNothing();
+    await tx.insert(schema.ledgerEntries).values({
+      ...mine,
+      seq,
+      kind: "issued",
+      body: "{}",
+      prevHash: seq === 1 ? ZEROS : String(seq - 1).repeat(64),
+      hash,
+      at: "2026-06-01T12:00:00Z",
+    });
+    await tx.update(schema.ledgerHeads).set({ seq, hash });
+  });
+}
+
+/** Every table of the schema public, from the catalog: whatever stands there holds a tenant's rows. */
+export async function tablesInCatalog(sql: Sql): Promise<string[]> {
+  const rows = await sql<{ name: string }[]>`
+    select c.relname as name from pg_class c join pg_namespace n on n.oid = c.relnamespace
+    where n.nspname = 'public' and c.relkind in ('r', 'p', 'f') order by 1`;
+  return rows.map((row) => row.name);
+}
+
+/** The column that says whose a row is. */
+export const officeColumn = (table: string): string => (table === "offices" ? "id" : "office_id");
