@@ -107,7 +107,7 @@ function putReconstructed(state: PlantingState, hours: Hours): void {
       dayOfYear: dayOfYear(day),
       tMinC,
       tMaxC: Math.max(today.tMaxC, tMinC),
-      previousTMaxC: maximumOf(byDay.get(addDays(day, -1))),
+      previousTMaxC: maximumOf(byDay.get(addDays(day, -1)), liftC),
       nextTMinC: after === undefined ? undefined : after + liftC,
     });
     let used = 0;
@@ -126,7 +126,11 @@ function putReconstructed(state: PlantingState, hours: Hours): void {
   }
 }
 
-const maximumOf = (day: WeatherDay | undefined): number | undefined => day?.tMaxC;
+/** A lifted minimum lifts a maximum that would lie below it. */
+function maximumOf(day: WeatherDay | undefined, liftC: number): number | undefined {
+  if (day?.tMaxC === undefined) return undefined;
+  return day.tMinC === undefined ? day.tMaxC : Math.max(day.tMaxC, day.tMinC + liftC);
+}
 
 function noteMinimum(hours: Hours, day: string, temperatureC: number): void {
   if (temperatureC < hours.lowestMinimumC) hours.lowestMinimumC = temperatureC;

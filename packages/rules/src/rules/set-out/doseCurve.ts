@@ -1,6 +1,7 @@
 import { addDays, dayOfYear } from "../../core/days.ts";
 import type { Members } from "../../warmth/blend.ts";
 import { type DayDose, dayDose } from "../../warmth/dose.ts";
+import { frostRisk } from "../../warmth/frostRisk.ts";
 import { quantileOfSorted, type ShareOfYears, shareOfYears } from "../../warmth/shareOfYears.ts";
 import { ESTABLISHMENT_DAYS, FEWEST_YEARS, FROST_C, HORIZON_DAYS, type Line } from "./line.ts";
 
@@ -51,7 +52,11 @@ function memberDoses(
   floorC: number,
   nightShiftC: (lead: number) => number,
 ): DayDose[] {
-  const shifted = days.map((d, i) => ({ tMaxC: d.tMaxC, tMinC: d.tMinC + nightShiftC(i - 1) }));
+  const shifted = days.map((d, i) => {
+    const tMinC = d.tMinC + nightShiftC(i - 1);
+    // On a dull day a lifted minimum may pass the maximum, which then goes with it.
+    return { tMinC, tMaxC: Math.max(d.tMaxC, tMinC) };
+  });
   const firstDayOfYear = dayOfYear(today);
   return shifted.slice(1, -1).map((day, lead) =>
     // The day's length repeats yearly, so counting past the year's end does no harm.
@@ -71,7 +76,7 @@ function dateDose(doses: DayDose[][], today: string, lead: number, line: Line): 
   const nights: number[] = [];
   const degreeHours: number[] = [];
   let beyond = 0;
-  let frost = 0;
+  const coldestC: number[] = [];
   let oneNight = 0;
   for (const member of doses) {
     let nightsBelow = 0;
@@ -88,7 +93,7 @@ function dateDose(doses: DayDose[][], today: string, lead: number, line: Line): 
     nights.push(nightsBelow);
     degreeHours.push(sum);
     if (nightsBelow > allowed.nights || sum > allowed.degreeHours) beyond += 1;
-    if (coldest <= FROST_C) frost += 1;
+    coldestC.push(coldest);
     if (nightsBelow > 0) oneNight += 1;
   }
   const n = nights.length;
@@ -101,7 +106,7 @@ function dateDose(doses: DayDose[][], today: string, lead: number, line: Line): 
     lead,
     n,
     beyond: shareOfYears(beyond, n),
-    frost: shareOfYears(frost, n),
+    frost: frostRisk(coldestC, FROST_C),
     oneNight: shareOfYears(oneNight, n),
     degreeHours: spread(degreeHours),
     nights: spread(nights),

@@ -6,7 +6,7 @@ export type Reading = "estimate" | "low" | "high";
 
 /**
  * Whether a date is within both accepted risks, and the soil (where known) is warm enough. Frost is always read at its
- * middle: at its high end even thirty frostless years would not clear one in twenty.
+ * estimate: at the high end of a counted share even thirty frostless years would not clear one in twenty.
  */
 export function isWithin(
   date: DateDose,

@@ -233,7 +233,14 @@ function dateLines(w: Working, a: Assessment): void {
     "fraction",
     WILSON,
   );
-  w.line("p_frost", `risk of frost${on}`, share(date.frost), date.frost.estimate, "fraction", WILSON);
+  w.line(
+    "p_frost",
+    `risk of frost${on}`,
+    `the larger of ${date.frost.hits} of ${date.frost.n} years and Student's t of the window's lowest minima`,
+    date.frost.estimate,
+    "fraction",
+    { key: "wilks-2011", locator: "prediction from a normal sample" },
+  );
   w.line(
     "p_one",
     `one night below the floor${on}; shown, never decides`,

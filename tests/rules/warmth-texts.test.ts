@@ -1,0 +1,39 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, test } from "vitest";
+import { coldRecord } from "../../packages/rules/src/text/en/cold-record.ts";
+import { setOut } from "../../packages/rules/src/text/en/set-out.ts";
+import { settingDepth } from "../../packages/rules/src/text/en/setting-depth.ts";
+
+const rulesFolder = join(import.meta.dirname, "../../packages/rules/src/rules");
+const sourceOf = (rule: string): string =>
+  readdirSync(join(rulesFolder, rule))
+    .map((file) => readFileSync(join(rulesFolder, rule, file), "utf8"))
+    .join("\n");
+
+describe.each([
+  ["set-out", setOut],
+  ["cold-record", coldRecord],
+  ["setting-depth", settingDepth],
+])("texts of %s", (rule, texts) => {
+  const source = sourceOf(rule);
+  const literal = new Set(
+    [...source.matchAll(new RegExp(`"(${rule}\\.[a-z0-9.-]+)"`, "g"))].map((m) => m[1] as string),
+  );
+  const prefixes = [...source.matchAll(new RegExp(`\`(${rule}\\.[a-z0-9.-]+)\\$\\{`, "g"))].map(
+    (m) => m[1] as string,
+  );
+  const evidence = (key: string) =>
+    readFileSync(join(rulesFolder, "../evidence/claims", `${rule}.ts`), "utf8").includes(`id: "${key}"`);
+
+  test("every key the rule names has a text", () => {
+    expect([...literal].filter((key) => texts[key] === undefined && !evidence(key))).toEqual([]);
+    expect(prefixes.filter((prefix) => !Object.keys(texts).some((key) => key.startsWith(prefix)))).toEqual(
+      [],
+    );
+  });
+  test("every text is named by the rule", () => {
+    const used = (key: string) => literal.has(key) || prefixes.some((prefix) => key.startsWith(prefix));
+    expect(Object.keys(texts).filter((key) => !used(key))).toEqual([]);
+  });
+});
