@@ -42,11 +42,11 @@ export const warmthSources: Source[] = [
   },
   {
     id: "parton-logan-1981",
-    cite: "Parton, W.J., Logan, J.A. (1981). A model for diurnal variation in soil and air temperature. Agricultural Meteorology 23:205-216. Coefficients for air at 150 cm recalled, not re-read.",
+    cite: "Parton, W.J., Logan, J.A. (1981). A model for diurnal variation in soil and air temperature. Agricultural Meteorology 23:205-216. Coefficients for air at 150 cm read in two public reimplementations, not in the paper.",
     kind: "trial",
     year: 1981,
     doi: "10.1016/0002-1571(81)90105-9",
-    status: "memory",
+    status: "secondary",
   },
   {
     id: "baskerville-emin-1969",

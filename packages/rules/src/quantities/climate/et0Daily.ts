@@ -6,7 +6,7 @@ import { fao56 } from "../cite.ts";
 import { airPressureKpa } from "./airPressure.ts";
 import { dayFields, dayOfYearFrom, refuseCrossedExtremes } from "./dayFields.ts";
 import { daylightH, raMjPerM2Day, solarDay } from "./extraterrestrialRadiation.ts";
-import { type NetRadiation, netRadiationOf, writeNetRadiation } from "./netRadiation.ts";
+import { type NetRadiation, netRadiationOf, refuseSunless, writeNetRadiation } from "./netRadiation.ts";
 import { psychrometricConstantKpaPerC } from "./psychrometricConstant.ts";
 import { slopeKpaPerC } from "./saturationVapourPressure.ts";
 import {
@@ -190,7 +190,9 @@ export const et0DailyQuantity = defineQuantity({
     refuseImpossibleHumidity(tMaxC, tMinC, input);
     const dayOfYear = dayOfYearFrom(input);
     const sun = solarDay(input.latitudeDeg, dayOfYear);
-    refuseImpossibleSun(input, daylightH(sun), raMjPerM2Day(sun));
+    const ra = raMjPerM2Day(sun);
+    if (!(ra > 0)) refuseSunless(input.latitudeDeg);
+    refuseImpossibleSun(input, daylightH(sun), ra);
 
     const { steps: s, ...answer } = et0Daily({ ...input, dayOfYear });
     for (const e of answer.estimated) w.estimate(e.input, e.how, e.source);

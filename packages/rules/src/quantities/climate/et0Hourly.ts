@@ -18,8 +18,8 @@ const GRASS_ALBEDO = 0.23;
 const SOIL_SHARE = { day: 0.1, night: 0.5 } as const;
 /** Rs/Rso of a night nobody saw the evening of: the top of the humid and sub-humid range 0.4 to 0.6 (FAO-56 p. 75). */
 const NIGHT_CLOUD_RATIO = 0.6;
-/** Rounding of instruments: radiation above the top of the air by less than this is not refused [MJ/(m2 h)]. */
-const RS_ROUNDING = 0.1;
+/** Eq. 28 gives 0 where the sun is down at the middle of the hour, though it may shine for some of it [MJ/(m2 h)]. */
+const RS_OF_A_DIM_HOUR = 0.1;
 
 export interface Et0HourlyInput {
   latitudeDeg: number;
@@ -121,8 +121,7 @@ export const et0HourlyQuantity = defineQuantity({
   compute(input, w) {
     const hour = et0Hourly({ ...input, dayOfYear: dayOfYear(input.date) });
     const { raMjPerM2Hour } = hour.sun;
-    // An hour whose middle is dark still has its few minutes of sun: only a share of a bright hour is accepted there.
-    const mostRs = raMjPerM2Hour + RS_ROUNDING;
+    const mostRs = raMjPerM2Hour + RS_OF_A_DIM_HOUR;
     if (input.rsMjPerM2Hour > mostRs) {
       const bound = mostRs.toFixed(2);
       const message = `must not be above extraterrestrial radiation of the hour (${bound} MJ/m2/h)`;

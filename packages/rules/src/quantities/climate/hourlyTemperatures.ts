@@ -8,7 +8,7 @@ import { daylightH, solarDay } from "./extraterrestrialRadiation.ts";
 /**
  * Coefficients of the diurnal model for air at 150 cm: the maximum comes `lagH` after solar noon less `minimumLagH`,
  * the night cools at rate `nightDecay`, the minimum comes `minimumLagH` after sunrise (negative: before).
- * Recalled from Parton and Logan 1981, not re-read: the source stands in the register as "memory".
+ * Parton and Logan 1981 (Colorado), read in public reimplementations: the source stands in the register as "secondary".
  */
 const AIR_150_CM = { lagH: 1.86, nightDecay: 2.2, minimumLagH: -0.17 } as const;
 

@@ -22,6 +22,12 @@ export interface NetRadiation {
   cloudRatio: number;
 }
 
+/** Refuses a place and day without sun. */
+export function refuseSunless(latitudeDeg?: number): never {
+  const message = "the sun does not rise here on this day, so the cloud term has no value";
+  refuse("latitudeDeg", message, "a latitude with sun on this day", latitudeDeg);
+}
+
 /**
  * Net radiation of a day over the grass reference [MJ/(m2 day)].
  *
@@ -41,13 +47,7 @@ export function netRadiationOf(input: {
   rsoMjPerM2Day: number;
   albedo?: number;
 }): NetRadiation {
-  if (!(input.rsoMjPerM2Day > 0)) {
-    refuse(
-      "latitudeDeg",
-      "the sun does not rise here on this day, so the cloud term has no value",
-      "a day with sun",
-    );
-  }
+  if (!(input.rsoMjPerM2Day > 0)) refuseSunless();
   const cloudRatio = Math.min(1, input.rsMjPerM2Day / input.rsoMjPerM2Day);
   const emitted = (SIGMA * ((input.tMaxC + 273.16) ** 4 + (input.tMinC + 273.16) ** 4)) / 2;
   const rnlMjPerM2Day = emitted * (0.34 - 0.14 * Math.sqrt(input.eaKpa)) * (1.35 * cloudRatio - 0.35);
@@ -110,6 +110,7 @@ export const netRadiation = defineQuantity({
     refuseImpossibleHumidity(input.tMaxC, input.tMinC, { eaKpa: input.eaKpa });
     const sun = solarDay(input.latitudeDeg, dayOfYearFrom(input));
     const ra = raMjPerM2Day(sun);
+    if (!(ra > 0)) refuseSunless(input.latitudeDeg);
     refuseImpossibleSun({ rsMjPerM2Day: input.rsMjPerM2Day }, daylightH(sun), ra);
     if (input.albedo === undefined) {
       w.estimate("albedo", `taken as ${GRASS_ALBEDO}, the grass reference`, fao56("p. 51"));
