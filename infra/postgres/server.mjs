@@ -204,7 +204,7 @@ async function launch({ place: { binaries, dataDir, account }, port, flags, logP
         if (gone) return "gone";
         return postmaster?.ready && postmaster.pid === child.pid ? "ready" : undefined;
       },
-      { withinMs: 60_000, signal },
+      { withinMs: 120_000, signal },
     );
     if (outcome === "ready" && child.pid) return { pid: child.pid, ended };
   } catch (aborted) {

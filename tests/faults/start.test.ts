@@ -1,6 +1,6 @@
 import { type ChildProcess, spawn } from "node:child_process";
 import { once } from "node:events";
-import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, symlinkSync } from "node:fs";
+import { chmodSync, existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, symlinkSync } from "node:fs";
 import { createServer } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -22,6 +22,7 @@ const children: ChildProcess[] = [];
 
 beforeEach(async () => {
   const folder = mkdtempSync(join(tmpdir(), "pith-start-"));
+  chmodSync(folder, 0o711); // root's database server runs as another user, who must be able to pass through
   home = join(folder, "home");
   ports = { PITH_PORT: String(await findFreePort()), PITH_API_PORT: String(await findFreePort()) };
 });
@@ -189,7 +190,7 @@ test("a second start from the same folder is refused and leaves the first alone"
   if ("release" in lock) lock.release();
 });
 
-describe("a running Pith", () => {
+describe("a running Pith", { timeout: 300_000 }, () => {
   test.each(["SIGINT", "SIGTERM", "SIGHUP"] as const)("is gone without a trace after %s", async (signal) => {
     const run = await startedRun();
     const dashboard = await fetch(`http://127.0.0.1:${ports.PITH_PORT}/healthz`);

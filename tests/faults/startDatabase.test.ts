@@ -11,7 +11,7 @@ import {
   writeFileSync,
 } from "node:fs";
 import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { dirname, join } from "node:path";
 import { afterAll, afterEach, beforeEach, describe, expect, test } from "vitest";
 import { ask } from "../../infra/postgres/connect.mjs";
 import { readPostmaster } from "../../infra/postgres/leftover.mjs";
@@ -173,6 +173,33 @@ test("the server's password is readable by its owner alone, and nobody gets in w
   );
   expect(settings).toEqual({ listens: "127.0.0.1", sockets: "" });
 });
+
+if (process.getuid?.() === 0)
+  test("in a folder only root may enter, its files stand in a system folder, and are found there again", async () => {
+    chmodSync(home, 0o700);
+    const said: string[] = [];
+    const log = (sentence: string) => said.push(sentence);
+    const first = await startServer({ dataDir, log });
+    running.push(first);
+    const folder = dirname(first.dataDir);
+    try {
+      expect(folder).toMatch(/^\/var\/lib\/pith\/[0-9a-f]{16}$/);
+      expect(said).toEqual([
+        `The database's own user may not enter this folder, so the database's files stand in ${folder}.`,
+      ]);
+      await ask(first.adminUrl, "create table kept as select 7 as n");
+      await first.stop();
+      const second = await startServer({ dataDir, log });
+      running.push(second);
+      expect(second.dataDir).toBe(first.dataDir);
+      expect(said.length).toBe(1);
+      expect(await countOf(second)).toBe(1);
+      await second.stop();
+      expect(statSync(home).mode & 0o777).toBe(0o700);
+    } finally {
+      rmSync(folder, { recursive: true, force: true });
+    }
+  });
 
 /** A disk smaller than the 40 MB of a new data folder; only root, and not in every container, may make one. */
 function mountSmallDisk(): string | undefined {
