@@ -1,3 +1,28 @@
 import type { Caution } from "./types.ts";
 
-export const waterCautions: Caution[] = [];
+export const waterCautions: Caution[] = [
+  {
+    id: "water-too-much",
+    version: 1,
+    severity: "warning",
+    text: {
+      en: "Too much water drowns roots, spreads root and crown rot and washes nitrate out. Never water soil that is still wet, and never to revive plants that wilt while the soil is moist.",
+    },
+  },
+  {
+    id: "water-quality",
+    version: 1,
+    severity: "care",
+    text: {
+      en: "Water from ponds and streams can carry germs that make people ill. Keep it off fruit that will be picked, and follow your produce-safety rule on testing.",
+    },
+  },
+  {
+    id: "water-pump",
+    version: 1,
+    severity: "danger",
+    text: {
+      en: "Electric pumps and valves in wet places can kill. Use a residual-current device, switch off before touching, and leave wiring to a licensed electrician.",
+    },
+  },
+];

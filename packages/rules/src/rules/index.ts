@@ -1,7 +1,17 @@
 import type { Rule } from "../core/rule.ts";
 import { coldRecordRule } from "./cold-record/index.ts";
+import { feedingRule } from "./feeding/index.ts";
+import { irrigateRule } from "./irrigate/index.ts";
 import { setOutRule } from "./set-out/index.ts";
 import { settingDepthRule } from "./setting-depth/index.ts";
+import { soilReadingRule } from "./soil-reading/index.ts";
 
 /** Every rule, in the order of the catalogue. The cast holds because a rule is only handed states of its own subject. */
-export const rules = [setOutRule, coldRecordRule, settingDepthRule] as Rule[];
+export const rules = [
+  setOutRule,
+  coldRecordRule,
+  irrigateRule,
+  soilReadingRule,
+  feedingRule,
+  settingDepthRule,
+] as Rule[];

@@ -28,7 +28,10 @@ const id = z.string().min(1).max(64);
 
 /** How water reaches a planting, where the valve is known. */
 const waterSource = z
-  .strictObject({ nitrateNMgPerL: num("nitrate-N in the irrigation water", "mg/L", 0, 500).optional() })
+  .strictObject({
+    nitrateNMgPerL: num("nitrate-N in the irrigation water", "mg/L", 0, 500).optional(),
+    irrigationMm: num("irrigation given and expected over the season", "mm", 0, 3000).optional(),
+  })
   .optional();
 
 /** Nitrogen expected from elsewhere, low and high, as the agent judged it. */

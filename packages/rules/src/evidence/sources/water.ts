@@ -38,4 +38,32 @@ export const waterSources: Source[] = [
     year: 1990,
     status: "secondary",
   },
+  {
+    id: "psu-drip-2013",
+    cite: "Penn State Extension (26 June 2013). Determining how long to run drip irrigation systems for vegetables.",
+    kind: "extension",
+    year: 2013,
+    status: "seen",
+  },
+  {
+    id: "usu-vegetable-irrigation-2015",
+    cite: "Utah State University Extension (March 2015). Vegetable irrigation: sweet pepper and tomato. Fact sheet.",
+    kind: "extension",
+    year: 2015,
+    status: "seen",
+  },
+  {
+    id: "georgia-pepper-irrigation-2017",
+    cite: "Trials of bell pepper irrigated at 33 to 167 % of crop evapotranspiration, Tifton, Georgia, 2001-2005. HortScience 52(5):774-781 (2017).",
+    kind: "trial",
+    year: 2017,
+    doi: "10.21273/HORTSCI11830-17",
+    status: "seen",
+  },
+  {
+    id: "fao-pepper-card",
+    cite: "FAO Land and Water. Crop water information: pepper. Read in a mirrored copy.",
+    kind: "handbook",
+    status: "secondary",
+  },
 ];

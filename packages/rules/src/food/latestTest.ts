@@ -1,0 +1,20 @@
+import { refuse } from "../core/errors.ts";
+import type { SoilTest } from "../states/parts.ts";
+
+/** The newest test up to today, with its place in the list; undefined where there is none. Refuses one from the future. */
+export function latestTest(tests: SoilTest[], today: string): { test: SoilTest; index: number } | undefined {
+  for (const [i, t] of tests.entries()) {
+    if (t.sampledOn > today) {
+      refuse(
+        `soilTests.${i}.sampledOn`,
+        "is after the day the advice is for",
+        `at most ${today}`,
+        t.sampledOn,
+      );
+    }
+  }
+  const [newest] = tests
+    .map((test, index) => ({ test, index }))
+    .toSorted((a, b) => (a.test.sampledOn < b.test.sampledOn ? 1 : -1));
+  return newest;
+}

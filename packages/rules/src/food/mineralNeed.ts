@@ -1,0 +1,62 @@
+import type { SourceRef } from "../core/working.ts";
+import { responseTo } from "../guides/responseTo.ts";
+import type { Response } from "../guides/types.ts";
+import type { SoilTest } from "../states/parts.ts";
+import { KG_PER_HA_PER_LB_PER_ACRE } from "../tables/landUnits.ts";
+import { type Range, uptakePerTonne } from "../tables/uptake.ts";
+
+/** Above this P2O5 is questionable at any test level (UC ANR, SN-208: 120 to 150 lb/A, the lower taken). */
+const MOST_P2O5_KG_PER_HA = 120 * KG_PER_HA_PER_LB_PER_ACRE;
+/** Most K2O a year for most vegetables (Midwest Vegetable Guide 2022, SN-212: 300 lb/A). */
+const MOST_K2O_KG_PER_HA = 300 * KG_PER_HA_PER_LB_PER_ACRE;
+
+/** Whether and how much of phosphate or potash to give over the season [kg/ha]. */
+export interface MineralNeed {
+  response: Response | "unknown";
+  because?: "no-extractant" | "no-guide" | "needs-cec" | "needs-ph" | "no-test";
+  /** Null where the soil was not read: nothing is advised blind. */
+  kgPerHa: number | null;
+  mgPerKg?: number;
+  sources: SourceRef[];
+}
+
+const middle = ({ low, high }: Range) => (low + high) / 2;
+
+/**
+ * What the crop takes up where the soil test says it responds; what the fruit removes where it may; none where it is
+ * unlikely. Middle of the published range per tonne, within the published ceiling.
+ */
+export function mineralNeed(
+  nutrient: "P" | "K",
+  test: SoilTest | undefined,
+  yieldGoalTPerHa: number,
+  cecCmolPerKg: number | undefined,
+): MineralNeed {
+  const values = test?.medium === "mineral-soil" ? test.values.filter((v) => v.nutrient === nutrient) : [];
+  const value = values.find((v) => v.extractant !== undefined) ?? values[0];
+  if (!value) return { response: "unknown", because: "no-test", kgPerHa: null, sources: [] };
+  const answer = responseTo(nutrient, value.extractant, value.mgPerKg, cecCmolPerKg, test?.waterPh);
+  if (answer.response === "unknown") {
+    return {
+      response: "unknown",
+      because: answer.because,
+      kgPerHa: null,
+      mgPerKg: value.mgPerKg,
+      sources: [],
+    };
+  }
+  const sources = answer.readings.map((r) => r.source);
+  const field = nutrient === "P" ? "p2o5KgPerT" : "k2oKgPerT";
+  const most = nutrient === "P" ? MOST_P2O5_KG_PER_HA : MOST_K2O_KG_PER_HA;
+  const perTonne = {
+    responds: middle(uptakePerTonne("whole-crop")[field]),
+    "may-respond": middle(uptakePerTonne("fruit")[field]),
+    unlikely: 0,
+  }[answer.response];
+  return {
+    response: answer.response,
+    kgPerHa: Math.min(most, perTonne * yieldGoalTPerHa),
+    mgPerKg: value.mgPerKg,
+    sources,
+  };
+}

@@ -1,0 +1,72 @@
+import { addDays, daysBetween } from "../../core/days.ts";
+import type { NeedsMoreBody } from "../../core/rule.ts";
+import { measure, onDay, say } from "../../text/message.ts";
+import { widestAvailableWater } from "../../water/availableWater.ts";
+import type { Demand } from "../../water/demand.ts";
+import type { StandingZone } from "../../water/zone.ts";
+import { readZone, type ValveSetting, type ZoneReading } from "./readings.ts";
+
+type Missing = NeedsMoreBody["missing"][number];
+
+/** Days without weather over which the book is not carried (common practice). */
+export const LONGEST_BRIDGE_DAYS = 3;
+
+/** What a hole in the weather leaves open; undefined where there is none that matters. */
+export function missingWeather(setting: ValveSetting, demand: Demand | undefined): Missing | undefined {
+  if (!demand) {
+    return {
+      field: "weather",
+      measure: say("irrigate.missing.weather"),
+      couldMove: say("irrigate.missing.weather-none"),
+    };
+  }
+  const lastMeasured = demand.days.findLast((d) => d.measured);
+  const silentDays = lastMeasured ? daysBetween(lastMeasured.day, addDays(setting.openDay, -1)) : 0;
+  const gap = Math.max(demand.longestGapDays, silentDays);
+  if (gap <= LONGEST_BRIDGE_DAYS) return undefined;
+  const measured = demand.days.filter((d) => d.measured).map((d) => d.et0Mm);
+  return {
+    field: "weather",
+    measure: say("irrigate.missing.weather"),
+    couldMove: say("irrigate.missing.weather-gap", {
+      days: gap,
+      limit: LONGEST_BRIDGE_DAYS,
+      low: measure(gap * Math.min(...measured), "mm"),
+      high: measure(gap * Math.max(...measured), "mm"),
+    }),
+  };
+}
+
+const nextWatering = (r: ZoneReading, setting: ValveSetting) => ({
+  day: onDay(r.due?.day ?? addDays(setting.openDay, 21)),
+  net: measure(r.due?.depletionMm ?? r.depletionMm, "mm"),
+});
+
+/** How far the answer moves between the soils of FAO-56 Table 19 that hold least and most. */
+export function missingSoil(
+  setting: ValveSetting,
+  entry: { zone: StandingZone; index: number },
+  demand: Demand,
+): Missing {
+  const { low, high } = widestAvailableWater();
+  const readAt = (m3PerM3: number) =>
+    nextWatering(
+      readZone(setting, entry, demand, { m3PerM3, how: "texture", low, high }, new Map()),
+      setting,
+    );
+  const light = readAt(low);
+  const heavy = readAt(high);
+  const { fieldCapacity, wiltingPoint } = entry.zone.bed.soil;
+  const half =
+    fieldCapacity !== undefined ? "wiltingPoint" : wiltingPoint !== undefined ? "fieldCapacity" : "texture";
+  return {
+    field: `zones.${entry.index}.bed.soil.${half}`,
+    measure: say("irrigate.missing.soil", { bed: entry.zone.bed.id }),
+    couldMove: say("irrigate.missing.soil-moves", {
+      early: light.day,
+      earlyNet: light.net,
+      late: heavy.day,
+      lateNet: heavy.net,
+    }),
+  };
+}

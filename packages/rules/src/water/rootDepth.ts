@@ -1,0 +1,33 @@
+import { daysBetween } from "../core/days.ts";
+import { PEPPER_WATER } from "../tables/cropCoefficients.ts";
+import { STAGES } from "./stages.ts";
+
+/** Effective depth of a transplant's roots on the day it is set (common practice: the depth of a deep plug). */
+export const ROOT_DEPTH_AT_SETTING_M = 0.15;
+/**
+ * FAO-56 Table 22 gives 0.5 to 1.0 m for sweet pepper; its note keeps the smaller value for irrigation scheduling
+ * (recalled, not re-read), and the smaller one never leaves a plant dry.
+ */
+export const ROOT_DEPTH_FULL_M = PEPPER_WATER.rootDepthM.low;
+
+/**
+ * Depth of the root zone on a day [m]: a straight line from setting out to full depth at the start of mid season
+ * (FAO-56 p. 279, roots grow until effective full cover). Where somebody dug, the line runs to what was found.
+ */
+export function rootDepthOn(input: {
+  day: string;
+  setOutOn: string;
+  dug?: { on: string; depthM: number };
+}): number {
+  const age = daysBetween(input.setOutOn, input.day);
+  const fullAt = STAGES.initial + STAGES.development;
+  const modelled = (a: number) =>
+    ROOT_DEPTH_AT_SETTING_M +
+    (ROOT_DEPTH_FULL_M - ROOT_DEPTH_AT_SETTING_M) * Math.min(1, Math.max(0, a / fullAt));
+  if (!input.dug) return modelled(age);
+  const found = input.dug.depthM;
+  const ageFound = Math.max(1, daysBetween(input.setOutOn, input.dug.on));
+  const start = Math.min(ROOT_DEPTH_AT_SETTING_M, found);
+  if (age <= ageFound) return start + (found - start) * Math.max(0, age / ageFound);
+  return found + Math.max(0, modelled(age) - modelled(ageFound));
+}
