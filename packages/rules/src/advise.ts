@@ -41,11 +41,20 @@ export function answerOf(rule: Rule, state: State): Answer {
   }
 }
 
-/** Plantings in the order given; what one is advised to take from the shed is gone for the next. */
-function adviseFarmSeason(farm: FarmSeasonState): Answer[] {
+const adviseFarmSeason = (farm: FarmSeasonState): Answer[] =>
+  adviseEachPlanting(farm).flatMap(({ answers }) => answers);
+
+/**
+ * A farm's season, planting by planting in the order given: what one is advised to take from the shed is gone for the
+ * next. Each comes with the state it was answered on, shed as it then was, so that one answer can be computed again.
+ */
+export function adviseEachPlanting(farm: FarmSeasonState): { state: PlantingState; answers: Answer[] }[] {
   const stock = new Map(farm.shed.map((m) => [m.id, m.stockKg]));
-  return farm.plantings.flatMap((planting) => {
-    const shed = farm.shed.map((m) => ({ ...m, stockKg: stock.get(m.id) }));
+  return farm.plantings.map((planting) => {
+    const shed = farm.shed.map(({ stockKg: _, ...m }) => {
+      const stockKg = stock.get(m.id);
+      return stockKg === undefined ? m : { ...m, stockKg };
+    });
     const state: PlantingState = { ...planting, asOf: farm.asOf, settings: farm.settings, shed };
     const answers = adviseState(state);
     for (const answer of answers) {
@@ -56,6 +65,6 @@ function adviseFarmSeason(farm: FarmSeasonState): Answer[] {
         stock.set(materialId, Math.max(0, left - (answer.amounts.seasonKg ?? amountKg ?? 0)));
       }
     }
-    return answers;
+    return { state, answers };
   });
 }

@@ -1,1 +1,21 @@
-export {};
+/** The use-cases: one verb a file, called by a route, a job and a script alike. */
+export { type Actor, type Ctx, type Memberships, resolveMemberships } from "./context.ts";
+export { adviseAgain } from "./drafts/adviseAgain.ts";
+export { type ErrorCode, ServiceError } from "./errors.ts";
+export { addBed, changeBed } from "./farms/beds.ts";
+export { addFarm, changeFarm, getFarm, listFarms } from "./farms/farms.ts";
+export { addMaterial, changeMaterial } from "./farms/materials.ts";
+export { changeOfficeSettings, getOffice } from "./farms/office.ts";
+export { addPlanting, changePlanting } from "./farms/plantings.ts";
+export { addSite, changeSite } from "./farms/sites.ts";
+export { addValve, changeValve } from "./farms/valves.ts";
+export { discardImport, getImport, listImports, previewImport, saveImport } from "./imports/index.ts";
+export { computeQuantity, listQuantities } from "./numbers/quantities.ts";
+export { adviseOnState, listRules } from "./numbers/rules.ts";
+export { addApplication, removeApplication } from "./records/applications.ts";
+export { getRecords } from "./records/getRecords.ts";
+export { getWeather } from "./records/getWeather.ts";
+export { addHarvest, removeHarvest } from "./records/harvests.ts";
+export { addNote, removeNote } from "./records/notes.ts";
+export { addWatering, removeWatering } from "./records/waterings.ts";
+export { sayAnswer } from "./saying/sayAnswer.ts";

@@ -19,6 +19,8 @@ export const drafts = pgTable("drafts", {
   ...about(),
   kind: text("kind", { enum: ANSWER_KINDS }).notNull(),
   answer: jsonb("answer").$type<Record<string, unknown>>().notNull(),
+  /** What the round shows of the answer, so that listing it need not read every answer whole. */
+  summary: jsonb("summary").$type<Record<string, unknown>>().notNull().default({}),
   stateSha256: text("state_sha256").notNull(),
   decisionCode: text("decision_code"),
   harm: number("harm").notNull().default(0),

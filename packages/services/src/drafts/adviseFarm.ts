@@ -1,0 +1,162 @@
+import { advisories, drafts, type Tx } from "@pith/db";
+import type { Answer } from "@pith/rules";
+import { and, desc, eq, inArray, notInArray, sql } from "drizzle-orm";
+import { type Ctx, nowOf } from "../context.ts";
+import { lockFarm } from "../farms/requireFarm.ts";
+import { canonicalText, sha256Hex } from "../ledger/canonical.ts";
+import { readFacts } from "../states/facts.ts";
+import { type Advised, adviseSubjects } from "./adviseSubjects.ts";
+import { isChanged } from "./isChanged.ts";
+import { roundOrder } from "./roundOrder.ts";
+import { summaryOf } from "./summary.ts";
+
+export interface AdvisedCount {
+  subjects: number;
+  replaced: number;
+  kept: number;
+}
+
+/**
+ * Runs every rule on every subject of a farm and brings its drafts up to date, in the caller's transaction: a draft is
+ * replaced only where the answer says something else, none is made where what was issued last still says the same, and
+ * drafts of subjects that are gone go too.
+ */
+export async function adviseFarm(tx: Tx, ctx: Ctx, farmId: string): Promise<AdvisedCount> {
+  // One at a time a farm: two runs side by side would each keep what the other replaces.
+  await lockFarm(tx, ctx, farmId);
+  const facts = await readFacts(tx, { officeId: ctx.officeId, farmId }, nowOf(ctx));
+  const advised = adviseSubjects(facts);
+  const known = await readKnown(tx, ctx, farmId);
+
+  const fresh: (typeof drafts.$inferInsert)[] = [];
+  const stays = new Set<string>();
+  let kept = 0;
+  for (const subject of advised) {
+    let sha256: string | undefined;
+    for (const answer of subject.answers) {
+      const key = keyOf(answer);
+      const issued = known.issued.get(key);
+      if (issued && !isChanged(issued, answer)) continue;
+      const draft = known.drafts.get(key);
+      if (draft && !isChanged(draft.answer, answer)) {
+        stays.add(draft.id);
+        kept += 1;
+        continue;
+      }
+      // The hash is only worth its time where a draft is really written.
+      sha256 ??= await sha256Hex(canonicalText(subject.state));
+      const id = draft?.id ?? globalThis.crypto.randomUUID();
+      stays.add(id);
+      fresh.push(draftRow(ctx, farmId, id, subject, answer, sha256));
+    }
+  }
+  await store(tx, ctx, farmId, fresh, [...stays]);
+  return { subjects: advised.length, replaced: fresh.length, kept };
+}
+
+/** Which draft an answer is: one a rule and subject. */
+export const keyOf = (answer: Pick<Answer, "rule" | "subject">): string =>
+  `${answer.rule.id} ${answer.subject.kind} ${answer.subject.id}`;
+
+/** The drafts and the last issued advice of a farm. Charts and working are not compared, so they are not read. */
+async function readKnown(tx: Tx, { officeId }: Ctx, farmId: string) {
+  const slim = (answer: typeof drafts.answer | typeof advisories.answer) =>
+    sql<Answer>`${answer} - 'charts' - 'working'`;
+  const open = await tx
+    .select({ id: drafts.id, answer: slim(drafts.answer) })
+    .from(drafts)
+    .where(and(eq(drafts.officeId, officeId), eq(drafts.farmId, farmId)));
+  const issued = await tx
+    .selectDistinctOn([advisories.ruleId, advisories.subjectId], { answer: slim(advisories.answer) })
+    .from(advisories)
+    .where(
+      and(
+        eq(advisories.officeId, officeId),
+        eq(advisories.farmId, farmId),
+        inArray(advisories.status, ["issued", "read", "done", "not-done", "cannot"]),
+      ),
+    )
+    .orderBy(advisories.ruleId, advisories.subjectId, desc(advisories.issuedAt), desc(advisories.ledgerSeq));
+  return {
+    drafts: new Map(open.map((d) => [keyOf(d.answer), d])),
+    issued: new Map(issued.map((i) => [keyOf(i.answer), i.answer])),
+  };
+}
+
+/** A draft as it is stored. */
+export function draftRow(
+  ctx: Ctx,
+  farmId: string,
+  id: string,
+  { plantingIds, timeZone }: Pick<Advised, "plantingIds" | "timeZone">,
+  answer: Answer,
+  stateSha256: string,
+): typeof drafts.$inferInsert {
+  const pressing =
+    answer.kind === "advice"
+      ? { harm: answer.stakes.harm, actBy: answer.stakes.actBy }
+      : { harm: 0, actBy: null };
+  return {
+    officeId: ctx.officeId,
+    id,
+    farmId,
+    ruleId: answer.rule.id,
+    ruleVersion: answer.rule.version,
+    subjectKind: answer.subject.kind,
+    subjectId: answer.subject.id,
+    plantingIds,
+    kind: answer.kind,
+    answer: { ...answer },
+    summary: { ...summaryOf(answer, timeZone) },
+    stateSha256,
+    decisionCode: answer.kind === "advice" ? answer.decision.code : null,
+    ...pressing,
+    orderKey: roundOrder(pressing),
+    madeAt: nowOf(ctx),
+    setAsideUntil: null,
+  };
+}
+
+async function store(
+  tx: Tx,
+  { officeId }: Ctx,
+  farmId: string,
+  fresh: (typeof drafts.$inferInsert)[],
+  stays: string[],
+): Promise<void> {
+  await tx
+    .delete(drafts)
+    .where(
+      and(
+        eq(drafts.officeId, officeId),
+        eq(drafts.farmId, farmId),
+        stays.length > 0 ? notInArray(drafts.id, stays) : undefined,
+      ),
+    );
+  if (fresh.length > 0) await writeDrafts(tx, fresh);
+}
+
+/** Writes drafts whole; what was there under the same id is replaced, and is not set aside any more. */
+export async function writeDrafts(tx: Tx, rows: (typeof drafts.$inferInsert)[]): Promise<void> {
+  const theNew = (column: string) => sql.raw(`excluded.${column}`);
+  await tx
+    .insert(drafts)
+    .values(rows)
+    .onConflictDoUpdate({
+      target: [drafts.officeId, drafts.id],
+      set: {
+        ruleVersion: theNew("rule_version"),
+        plantingIds: theNew("planting_ids"),
+        kind: theNew("kind"),
+        answer: theNew("answer"),
+        summary: theNew("summary"),
+        stateSha256: theNew("state_sha256"),
+        decisionCode: theNew("decision_code"),
+        harm: theNew("harm"),
+        actBy: theNew("act_by"),
+        orderKey: theNew("order_key"),
+        madeAt: theNew("made_at"),
+        setAsideUntil: theNew("set_aside_until"),
+      },
+    });
+}

@@ -1,0 +1,105 @@
+import {
+  type Answer,
+  adviseEachPlanting,
+  adviseState,
+  DomainError,
+  type PlantingState,
+  parseAtTheDoor,
+  rules,
+  type State,
+  StateSchema,
+  type SubjectKind,
+} from "@pith/rules";
+import {
+  bedState,
+  farmSeasonState,
+  placeOf,
+  plantingState,
+  plantingsOnValve,
+  valveState,
+} from "../states/assemble.ts";
+import type { FarmFacts } from "../states/facts.ts";
+
+/** One subject with the state it was advised on and every rule's answer. */
+export interface Advised {
+  state: State;
+  answers: Answer[];
+  plantingIds: string[];
+  timeZone: string;
+}
+
+/** Every subject of a farm: plantings over their shared shed, valves with something on them, beds. Pure. */
+export function adviseSubjects(facts: FarmFacts): Advised[] {
+  return [...advisePlantings(facts), ...adviseValves(facts), ...adviseBeds(facts)];
+}
+
+function advisePlantings(facts: FarmFacts): Advised[] {
+  const timeZones = new Map(
+    facts.plantings.map((p) => [p.id, placeOf(facts, p.bedId).site.row.timeZone] as const),
+  );
+  const about = (id: string) => ({ plantingIds: [id], timeZone: timeZones.get(id) ?? "UTC" });
+  const readable: PlantingState[] = [];
+  const refused: Advised[] = [];
+  for (const planting of facts.plantings) {
+    const state = plantingState(facts, planting);
+    const problem = problemOf(state);
+    if (problem)
+      refused.push({ state, answers: refusals(state, planting.id, problem), ...about(planting.id) });
+    else readable.push(state);
+  }
+  const advised = adviseEachPlanting(farmSeasonState(facts, readable)).map(({ state, answers }) => ({
+    state,
+    answers,
+    ...about(state.planting.id),
+  }));
+  return [...advised, ...refused];
+}
+
+const adviseValves = (facts: FarmFacts): Advised[] =>
+  facts.valves.flatMap((valve) => {
+    const state = valveState(facts, valve);
+    if (!state) return [];
+    const plantingIds = plantingsOnValve(facts, valve.id).map((p) => p.id);
+    return [adviseOne(state, valve.id, plantingIds)];
+  });
+
+const adviseBeds = (facts: FarmFacts): Advised[] =>
+  facts.beds.map((bed) =>
+    adviseOne(
+      bedState(facts, bed),
+      bed.id,
+      facts.plantings.filter((p) => p.bedId === bed.id).map((p) => p.id),
+    ),
+  );
+
+function adviseOne(
+  state: Exclude<State, { kind: "farm-season" }>,
+  id: string,
+  plantingIds: string[],
+): Advised {
+  const problem = problemOf(state);
+  const answers = problem ? refusals(state, id, problem) : adviseState(state);
+  return { state, answers, plantingIds, timeZone: state.site.timeZone };
+}
+
+/** Stored rows that the rules cannot read are said to be so, by every rule that asked for them. */
+const refusals = (state: State, id: string, problem: DomainError): Answer[] =>
+  rules
+    .filter((rule) => rule.subject === state.kind)
+    .map((rule) => ({
+      kind: "refused",
+      problems: problem.problems,
+      rule: { id: rule.id, version: rule.version },
+      subject: { kind: state.kind as SubjectKind, id },
+      asOf: state.asOf,
+    }));
+
+function problemOf(state: State): DomainError | undefined {
+  try {
+    parseAtTheDoor(StateSchema, state);
+    return undefined;
+  } catch (error) {
+    if (error instanceof DomainError) return error;
+    throw error;
+  }
+}

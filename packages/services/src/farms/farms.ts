@@ -1,0 +1,120 @@
+import { type Farm, type FarmDetail, farmRoutes } from "@pith/contract";
+import { advisories, answers, drafts, farms, plantings, type Tx } from "@pith/db";
+import { and, asc, eq, inArray, isNull, notExists, sql } from "drizzle-orm";
+import { recordAudit } from "../audit.ts";
+import { type Ctx, inOffice, requireAgent } from "../context.ts";
+import { found } from "../errors.ts";
+import { bodyOf } from "../wellFormed.ts";
+import { listBeds } from "./beds.ts";
+import { listMaterials } from "./materials.ts";
+import { listPlantings } from "./plantings.ts";
+import { lockFarm, requireFarm } from "./requireFarm.ts";
+import { listSites } from "./sites.ts";
+import { listValves } from "./valves.ts";
+
+/** The farms this person may see, by name. */
+export const listFarms = (ctx: Ctx): Promise<{ farms: Farm[] }> =>
+  inOffice(ctx, async (tx) => ({ farms: await readFarms(tx, ctx) }));
+
+/** One farm with everything that belongs to it. */
+export const getFarm = (ctx: Ctx, farmId: string): Promise<FarmDetail> =>
+  inOffice(ctx, async (tx) => {
+    await requireFarm(tx, ctx, farmId);
+    const at = { officeId: ctx.officeId, farmId };
+    return {
+      farm: await readFarm(tx, ctx, farmId),
+      sites: await listSites(tx, at),
+      valves: await listValves(tx, at),
+      beds: await listBeds(tx, at),
+      plantings: await listPlantings(tx, at),
+      materials: await listMaterials(tx, at),
+    };
+  });
+
+/** A new client farm. */
+export async function addFarm(ctx: Ctx, raw: unknown): Promise<Farm> {
+  requireAgent(ctx);
+  const input = bodyOf(farmRoutes.addFarm, raw);
+  return inOffice(ctx, async (tx) => {
+    const id = globalThis.crypto.randomUUID();
+    await tx.insert(farms).values({ officeId: ctx.officeId, id, ...input });
+    await recordAudit(tx, ctx, { action: "farm.add", entity: "farms", entityId: id });
+    return readFarm(tx, ctx, id);
+  });
+}
+
+/** A farm's name, contact or units. What was issued keeps the words it was issued in. */
+export async function changeFarm(ctx: Ctx, farmId: string, raw: unknown): Promise<Farm> {
+  requireAgent(ctx);
+  const input = bodyOf(farmRoutes.changeFarm, raw);
+  return inOffice(ctx, async (tx) => {
+    await lockFarm(tx, ctx, farmId);
+    if (Object.keys(input).length > 0) {
+      await tx
+        .update(farms)
+        .set(input)
+        .where(and(eq(farms.officeId, ctx.officeId), eq(farms.id, farmId)));
+    }
+    await recordAudit(tx, ctx, {
+      action: "farm.change",
+      entity: "farms",
+      entityId: farmId,
+      detail: { fields: Object.keys(input) },
+    });
+    return readFarm(tx, ctx, farmId);
+  });
+}
+
+const readFarm = async (tx: Tx, ctx: Ctx, farmId: string): Promise<Farm> =>
+  found((await readFarms(tx, ctx, farmId))[0], "farm");
+
+async function readFarms(tx: Tx, { officeId }: Ctx, farmId?: string): Promise<Farm[]> {
+  const rows = await tx
+    .select()
+    .from(farms)
+    .where(
+      and(eq(farms.officeId, officeId), isNull(farms.archivedAt), farmId ? eq(farms.id, farmId) : undefined),
+    )
+    .orderBy(asc(farms.name));
+  const count = sql<number>`count(*)::int`;
+  const standing = await tx
+    .select({ farmId: plantings.farmId, count })
+    .from(plantings)
+    .where(and(eq(plantings.officeId, officeId), isNull(plantings.endedOn)))
+    .groupBy(plantings.farmId);
+  // A farmer sees no drafts, so theirs count nothing.
+  const drafted = await tx
+    .select({ farmId: drafts.farmId, count })
+    .from(drafts)
+    .where(and(eq(drafts.officeId, officeId), eq(drafts.kind, "advice")))
+    .groupBy(drafts.farmId);
+  const unanswered = await tx
+    .select({ farmId: advisories.farmId, count })
+    .from(advisories)
+    .where(
+      and(
+        eq(advisories.officeId, officeId),
+        inArray(advisories.status, ["issued", "read"]),
+        notExists(
+          tx
+            .select({ one: sql`1` })
+            .from(answers)
+            .where(and(eq(answers.officeId, officeId), eq(answers.advisoryId, advisories.id))),
+        ),
+      ),
+    )
+    .groupBy(advisories.farmId);
+  const of = (counts: { farmId: string; count: number }[], id: string) =>
+    counts.find((c) => c.farmId === id)?.count ?? 0;
+  return rows.map(({ id, name, contactName, phone, email, units }) => ({
+    id,
+    name,
+    contactName,
+    phone,
+    email,
+    units,
+    plantings: of(standing, id),
+    openDrafts: of(drafted, id),
+    unanswered: of(unanswered, id),
+  }));
+}

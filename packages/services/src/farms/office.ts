@@ -1,0 +1,36 @@
+import { farmRoutes, type Office } from "@pith/contract";
+import { offices, type Tx } from "@pith/db";
+import { SettingsSchema } from "@pith/rules";
+import { eq } from "drizzle-orm";
+import { recordAudit } from "../audit.ts";
+import { type Ctx, inOffice, requireAgent } from "../context.ts";
+import { adviseOffice } from "../drafts/adviseAgain.ts";
+import { found } from "../errors.ts";
+import { bodyOf } from "../wellFormed.ts";
+
+/** The office and its settings. */
+export const getOffice = (ctx: Ctx): Promise<Office> => inOffice(ctx, (tx) => readOffice(tx, ctx.officeId));
+
+/** Sets floors, accepted risk and guide anew, whole, and advises every farm again. */
+export async function changeOfficeSettings(ctx: Ctx, raw: unknown): Promise<Office> {
+  requireAgent(ctx);
+  const settings = bodyOf(farmRoutes.changeOfficeSettings, raw);
+  const office = await inOffice(ctx, async (tx) => {
+    await tx.update(offices).set({ settings }).where(eq(offices.id, ctx.officeId));
+    await recordAudit(tx, ctx, {
+      action: "office.settings",
+      entity: "offices",
+      entityId: ctx.officeId,
+      detail: { settings },
+    });
+    return readOffice(tx, ctx.officeId);
+  });
+  await adviseOffice(ctx);
+  return office;
+}
+
+async function readOffice(tx: Tx, officeId: string): Promise<Office> {
+  const [row] = await tx.select().from(offices).where(eq(offices.id, officeId));
+  const { id, name, county, settings } = found(row, "office");
+  return { id, name, county, settings: SettingsSchema.parse(settings) };
+}

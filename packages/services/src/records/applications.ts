@@ -1,0 +1,101 @@
+import { type Application, recordRoutes } from "@pith/contract";
+import { applications, materials, plantings, type Tx } from "@pith/db";
+import { and, eq } from "drizzle-orm";
+import { type Ctx, nowOf } from "../context.ts";
+import { found } from "../errors.ts";
+import { belongsHere } from "../farms/belongsHere.ts";
+import { type RecordKind, verbsOf } from "./record.ts";
+import { moveStock } from "./stock.ts";
+
+type Value = Omit<Application, "id">;
+
+/**
+ * Writes an application down with the material's grades of that day and takes it from the shed. `advisoryId` names the
+ * issued advice whose answer it is.
+ */
+export async function writeApplication(
+  tx: Tx,
+  ctx: Ctx,
+  farmId: string,
+  value: Value,
+  advisoryId: string | null,
+): Promise<Application> {
+  const { officeId } = ctx;
+  const { plantingId, materialId, on, lot, amountKg, areaM2, minutesOfLabour } = value;
+  const [planting] = await tx
+    .select({ bedId: plantings.bedId })
+    .from(plantings)
+    .where(and(eq(plantings.officeId, officeId), eq(plantings.farmId, farmId), eq(plantings.id, plantingId)));
+  const [material] = await tx
+    .select({ nPct: materials.nPct, p2o5Pct: materials.p2o5Pct, k2oPct: materials.k2oPct })
+    .from(materials)
+    .where(and(eq(materials.officeId, officeId), eq(materials.farmId, farmId), eq(materials.id, materialId)));
+  const id = globalThis.crypto.randomUUID();
+  await tx.insert(applications).values({
+    officeId,
+    farmId,
+    id,
+    plantingId,
+    bedId: found(planting, "planting").bedId,
+    materialId,
+    ...found(material, "material"),
+    lot,
+    amountKg,
+    areaM2,
+    onDay: on,
+    minutesOfLabour,
+    advisoryId,
+    recordedBy: ctx.actor.userId,
+    recordedAt: nowOf(ctx),
+  });
+  await moveStock(tx, { officeId, farmId }, materialId, -amountKg);
+  return { id, ...value };
+}
+
+/** Deletes applications and gives what they took back to the shed. */
+export async function takeBackApplications(
+  tx: Tx,
+  ctx: Ctx,
+  farmId: string,
+  which: { id: string } | { advisoryId: string },
+): Promise<void> {
+  const gone = await tx
+    .delete(applications)
+    .where(
+      and(
+        eq(applications.officeId, ctx.officeId),
+        eq(applications.farmId, farmId),
+        "id" in which ? eq(applications.id, which.id) : eq(applications.advisoryId, which.advisoryId),
+      ),
+    )
+    .returning({ materialId: applications.materialId, amountKg: applications.amountKg });
+  for (const { materialId, amountKg } of gone) {
+    await moveStock(tx, { officeId: ctx.officeId, farmId }, materialId, amountKg);
+  }
+}
+
+const application: RecordKind<Application> = {
+  one: "application",
+  route: recordRoutes.applications.add,
+  async check(tx, at, { plantingId, materialId }) {
+    await belongsHere(tx, at, "planting", "plantingId", plantingId);
+    await belongsHere(tx, at, "material", "materialId", materialId);
+  },
+  add: (tx, ctx, farmId, value) => writeApplication(tx, ctx, farmId, value, null),
+  find: async (tx, at, id) =>
+    (
+      await tx
+        .select({ recordedBy: applications.recordedBy, advisoryId: applications.advisoryId })
+        .from(applications)
+        .where(
+          and(
+            eq(applications.officeId, at.officeId),
+            eq(applications.farmId, at.farmId),
+            eq(applications.id, id),
+          ),
+        )
+    )[0],
+  remove: (tx, ctx, farmId, id) => takeBackApplications(tx, ctx, farmId, { id }),
+};
+
+export const { add: addApplication, remove: removeApplication } = verbsOf(application);

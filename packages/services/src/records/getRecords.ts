@@ -1,0 +1,143 @@
+import { type Records, recordRoutes } from "@pith/contract";
+import { applications, beds, fieldNotes, harvests, plantings, soilTests, waterings } from "@pith/db";
+import { and, desc, eq, inArray } from "drizzle-orm";
+import { type Ctx, inOffice } from "../context.ts";
+import { found } from "../errors.ts";
+import { requireFarm } from "../farms/requireFarm.ts";
+import { soilTestPart } from "../states/parts.ts";
+import { readTexts } from "../texts.ts";
+import { queryOf } from "../wellFormed.ts";
+
+/** As many of each as a season of a large farm holds. */
+const MOST = 1000;
+
+/** What was done and seen on a farm, or for one planting with its bed and valve, newest first. */
+export async function getRecords(ctx: Ctx, farmId: string, rawQuery: unknown): Promise<Records> {
+  const { plantingId } = queryOf(recordRoutes.getRecords, rawQuery);
+  const { officeId } = ctx;
+  return inOffice(ctx, async (tx) => {
+    await requireFarm(tx, ctx, farmId);
+    let place: { bedId: string; valveId: string | null } | undefined;
+    if (plantingId !== undefined) {
+      const [row] = await tx
+        .select({ bedId: plantings.bedId, valveId: beds.valveId })
+        .from(plantings)
+        .innerJoin(beds, and(eq(beds.officeId, officeId), eq(beds.id, plantings.bedId)))
+        .where(
+          and(eq(plantings.officeId, officeId), eq(plantings.farmId, farmId), eq(plantings.id, plantingId)),
+        );
+      place = found(row, "planting");
+    }
+    const ofPlanting = (t: typeof fieldNotes | typeof applications | typeof harvests) =>
+      and(
+        eq(t.officeId, officeId),
+        eq(t.farmId, farmId),
+        plantingId === undefined ? undefined : eq(t.plantingId, plantingId),
+      );
+    const notes = await tx
+      .select()
+      .from(fieldNotes)
+      .where(ofPlanting(fieldNotes))
+      .orderBy(desc(fieldNotes.onDay), desc(fieldNotes.recordedAt))
+      .limit(MOST);
+    const words = await readTexts(
+      tx,
+      officeId,
+      notes.map((n) => n.textId),
+    );
+    return {
+      notes: notes.map(({ id, plantingId, onDay, kind, value, textId }) => ({
+        id,
+        plantingId,
+        on: onDay,
+        kind,
+        value,
+        text: textId === null ? null : (words.get(textId) ?? null),
+      })),
+      applications: (
+        await tx
+          .select()
+          .from(applications)
+          .where(ofPlanting(applications))
+          .orderBy(desc(applications.onDay), desc(applications.recordedAt))
+          .limit(MOST)
+      ).map(({ id, plantingId, materialId, onDay, lot, amountKg, areaM2, minutesOfLabour }) => ({
+        id,
+        plantingId,
+        materialId,
+        on: onDay,
+        lot,
+        amountKg,
+        areaM2,
+        minutesOfLabour,
+      })),
+      waterings: (
+        await tx
+          .select()
+          .from(waterings)
+          .where(
+            and(
+              eq(waterings.officeId, officeId),
+              eq(waterings.farmId, farmId),
+              place && inArray(waterings.valveId, place.valveId === null ? [] : [place.valveId]),
+            ),
+          )
+          .orderBy(desc(waterings.onDay), desc(waterings.recordedAt))
+          .limit(MOST)
+      ).map(({ id, valveId, onDay, minutes, litres }) => ({ id, valveId, on: onDay, minutes, litres })),
+      harvests: (
+        await tx
+          .select()
+          .from(harvests)
+          .where(ofPlanting(harvests))
+          .orderBy(desc(harvests.onDay), desc(harvests.recordedAt))
+          .limit(MOST)
+      ).map(({ id, plantingId, onDay, lot, kg, marketableKg, culls, hours, pricePerKg }) => ({
+        id,
+        plantingId,
+        on: onDay,
+        lot,
+        kg,
+        marketableKg,
+        culls,
+        hours,
+        pricePerKg,
+      })),
+      soilTests: (
+        await tx
+          .select()
+          .from(soilTests)
+          .where(
+            and(
+              eq(soilTests.officeId, officeId),
+              eq(soilTests.farmId, farmId),
+              place && eq(soilTests.bedId, place.bedId),
+            ),
+          )
+          .orderBy(desc(soilTests.sampledOn), desc(soilTests.id))
+          .limit(MOST)
+      ).map((row) => {
+        const read = soilTestPart(row);
+        return {
+          id: row.id,
+          bedId: row.bedId,
+          sampledOn: row.sampledOn,
+          depthCm: row.depthCm,
+          medium: row.medium,
+          labName: row.labName,
+          sampleRef: row.sampleRef,
+          waterPh: read.waterPh ?? null,
+          bufferPh: read.bufferPh ?? null,
+          organicMatterPct: read.organicMatterPct ?? null,
+          cecCmolPerKg: read.cecCmolPerKg ?? null,
+          ec: read.ec ? { dSPerM: read.ec.dSPerM, extraction: read.ec.extraction ?? null } : null,
+          values: read.values.map(({ nutrient, extractant, mgPerKg }) => ({
+            nutrient,
+            extractant: extractant ?? null,
+            mgPerKg,
+          })),
+        };
+      }),
+    };
+  });
+}

@@ -1,0 +1,62 @@
+import { recordRoutes, type WeatherDay } from "@pith/contract";
+import { forecasts, sites, weatherDays } from "@pith/db";
+import { and, asc, desc, eq, gte, lte } from "drizzle-orm";
+import { type Ctx, inOffice } from "../context.ts";
+import { found } from "../errors.ts";
+import { requireFarm } from "../farms/requireFarm.ts";
+import { forecastPart, weatherPart } from "../states/parts.ts";
+import { queryOf } from "../wellFormed.ts";
+
+/** Daily weather of a site between two days, and the newest forecast. */
+export async function getWeather(
+  ctx: Ctx,
+  farmId: string,
+  siteId: string,
+  rawQuery: unknown,
+): Promise<{ days: WeatherDay[]; forecast: { issuedAt: string; days: WeatherDay[] } | null }> {
+  const { from, to } = queryOf(recordRoutes.getWeather, rawQuery);
+  const { officeId } = ctx;
+  return inOffice(ctx, async (tx) => {
+    await requireFarm(tx, ctx, farmId);
+    const [site] = await tx
+      .select({ id: sites.id })
+      .from(sites)
+      .where(and(eq(sites.officeId, officeId), eq(sites.farmId, farmId), eq(sites.id, siteId)));
+    found(site, "site");
+    const days = await tx
+      .select()
+      .from(weatherDays)
+      .where(
+        and(
+          eq(weatherDays.officeId, officeId),
+          eq(weatherDays.siteId, siteId),
+          gte(weatherDays.date, from),
+          lte(weatherDays.date, to),
+        ),
+      )
+      .orderBy(asc(weatherDays.date));
+    const [forecast] = await tx
+      .select()
+      .from(forecasts)
+      .where(and(eq(forecasts.officeId, officeId), eq(forecasts.siteId, siteId)))
+      .orderBy(desc(forecasts.issuedAt))
+      .limit(1);
+    return {
+      days: days.map((row) => wire(weatherPart(row))),
+      forecast: forecast
+        ? { issuedAt: forecast.issuedAt, days: forecastPart(forecast).days.map(wire) }
+        : null,
+    };
+  });
+}
+
+/** Missing is null on the wire. */
+const wire = (day: ReturnType<typeof weatherPart>): WeatherDay => ({
+  date: day.date,
+  tMaxC: day.tMaxC ?? null,
+  tMinC: day.tMinC ?? null,
+  rainMm: day.rainMm ?? null,
+  rhMeanPct: day.rhMeanPct ?? null,
+  windMPerS: day.windMPerS ?? null,
+  rsMjPerM2Day: day.rsMjPerM2Day ?? null,
+});

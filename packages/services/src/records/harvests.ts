@@ -1,0 +1,44 @@
+import { type Harvest, recordRoutes } from "@pith/contract";
+import { harvests } from "@pith/db";
+import { refuse } from "@pith/rules";
+import { and, eq } from "drizzle-orm";
+import { nowOf } from "../context.ts";
+import { belongsHere } from "../farms/belongsHere.ts";
+import { type RecordKind, verbsOf } from "./record.ts";
+
+const harvest: RecordKind<Harvest> = {
+  one: "harvest",
+  route: recordRoutes.harvests.add,
+  async check(tx, at, { plantingId, kg, marketableKg }) {
+    await belongsHere(tx, at, "planting", "plantingId", plantingId);
+    if (marketableKg !== null && marketableKg > kg) {
+      refuse("marketableKg", "must not be more than kg", `at most ${kg}`, marketableKg);
+    }
+  },
+  async add(tx, ctx, farmId, { on, ...value }) {
+    const id = globalThis.crypto.randomUUID();
+    await tx.insert(harvests).values({
+      officeId: ctx.officeId,
+      farmId,
+      id,
+      onDay: on,
+      ...value,
+      recordedBy: ctx.actor.userId,
+      recordedAt: nowOf(ctx),
+    });
+    return { id, on, ...value };
+  },
+  find: async (tx, at, id) =>
+    (
+      await tx
+        .select({ recordedBy: harvests.recordedBy })
+        .from(harvests)
+        .where(and(eq(harvests.officeId, at.officeId), eq(harvests.farmId, at.farmId), eq(harvests.id, id)))
+    )[0],
+  remove: (tx, ctx, farmId, id) =>
+    tx
+      .delete(harvests)
+      .where(and(eq(harvests.officeId, ctx.officeId), eq(harvests.farmId, farmId), eq(harvests.id, id))),
+};
+
+export const { add: addHarvest, remove: removeHarvest } = verbsOf(harvest);

@@ -1,0 +1,69 @@
+import type { Tx } from "@pith/db";
+import { recordAudit } from "../audit.ts";
+import { type Ctx, forOffice, requireOwnFarm } from "../context.ts";
+import { adviseFarm } from "../drafts/adviseFarm.ts";
+import { found, ServiceError } from "../errors.ts";
+import { lockFarm } from "../farms/requireFarm.ts";
+import type { OfFarm } from "../farms/things.ts";
+import { bodyOf } from "../wellFormed.ts";
+
+/** One kind of record: what differs between notes, applications, waterings and harvests. */
+export interface RecordKind<View extends { id: string }> {
+  one: string;
+  route: Parameters<typeof bodyOf>[0];
+  /** What the wire's schema cannot see. */
+  check(tx: Tx, at: OfFarm, value: Omit<View, "id">): Promise<void>;
+  add(tx: Tx, ctx: Ctx, farmId: string, value: Omit<View, "id">): Promise<View>;
+  /** Who wrote it, and the issued advice whose answer wrote it, if one did. */
+  find(
+    tx: Tx,
+    at: OfFarm,
+    id: string,
+  ): Promise<{ recordedBy: string | null; advisoryId?: string | null } | undefined>;
+  remove(tx: Tx, ctx: Ctx, farmId: string, id: string): Promise<unknown>;
+}
+
+/** The two verbs of a record, for agents and for the farm's own people. */
+export function verbsOf<View extends { id: string }>(kind: RecordKind<View>) {
+  return {
+    /** Writes down what was done or seen; what depends on it is advised again. */
+    async add(ctx: Ctx, farmId: string, raw: unknown): Promise<View> {
+      requireOwnFarm(ctx, farmId);
+      // The route's schema is the view's without its id; its type is lost where the contract builds it.
+      const value = bodyOf(kind.route, raw) as Omit<View, "id">;
+      return forOffice(ctx, async (tx) => {
+        await lockFarm(tx, ctx, farmId);
+        await kind.check(tx, { officeId: ctx.officeId, farmId }, value);
+        const view = await kind.add(tx, ctx, farmId, value);
+        await recordAudit(tx, ctx, { action: `${kind.one}.add`, entity: kind.one, entityId: view.id });
+        await adviseFarm(tx, ctx, farmId);
+        return view;
+      });
+    },
+
+    /** Takes back what was entered by mistake: a farmer what they wrote themselves, an agent anything. */
+    async remove(ctx: Ctx, farmId: string, id: string): Promise<{ done: true }> {
+      requireOwnFarm(ctx, farmId);
+      return forOffice(ctx, async (tx) => {
+        await lockFarm(tx, ctx, farmId);
+        const row = found(await kind.find(tx, { officeId: ctx.officeId, farmId }, id), kind.one);
+        if (ctx.actor.role === "farmer" && row.recordedBy !== ctx.actor.userId) {
+          throw new ServiceError(
+            "forbidden",
+            `Only who wrote this ${kind.one}, or an agent, may take it back.`,
+          );
+        }
+        if (row.advisoryId) {
+          throw new ServiceError(
+            "conflict",
+            `This ${kind.one} came with the answer to an advice; answer that advice again to correct it.`,
+          );
+        }
+        await kind.remove(tx, ctx, farmId, id);
+        await recordAudit(tx, ctx, { action: `${kind.one}.remove`, entity: kind.one, entityId: id });
+        await adviseFarm(tx, ctx, farmId);
+        return { done: true as const };
+      });
+    },
+  };
+}

@@ -1,0 +1,179 @@
+import {
+  addDays,
+  type BedState,
+  type FarmSeasonState,
+  localDay,
+  type PlantingState,
+  type ValveState,
+} from "@pith/rules";
+import { type FarmFacts, MOST_PLANT_TEMPERATURES, type SiteFacts, WEATHER_DAYS } from "./facts.ts";
+import {
+  bedPart,
+  feedingPart,
+  forecastPart,
+  materialPart,
+  notePart,
+  plantingPart,
+  present,
+  sitePart,
+  soilTestPart,
+} from "./parts.ts";
+
+/** Subjects' states from a farm's facts: pure, the same facts give the same bytes. */
+
+const MOST_NOTES = 2000;
+const MOST_SOIL_TESTS = 50;
+const MOST_RECORDS = 2000;
+const MOST_UNANSWERED = 200;
+
+type PlantingRow = FarmFacts["plantings"][number];
+type BedView = FarmFacts["beds"][number];
+
+const head = (facts: FarmFacts) => ({ version: 1 as const, asOf: facts.asOf, settings: facts.settings });
+
+/** From setting out, or from sowing while they are raised; never further back than the rules read. */
+const startOf = (planting: PlantingRow, today: string): string =>
+  later(
+    planting.setOutOn !== null && planting.setOutOn <= today ? planting.setOutOn : planting.sownOn,
+    today,
+  );
+
+const later = (day: string, today: string): string => {
+  const earliest = addDays(today, -(WEATHER_DAYS - 1));
+  return day > earliest ? day : earliest;
+};
+
+/** What the rules read about one planting; its shed is the farm's and is put in by the farm's season. */
+export function plantingState(facts: FarmFacts, planting: PlantingRow): PlantingState {
+  const { bed, site } = placeOf(facts, planting.bedId);
+  const start = startOf(planting, site.today);
+  return present({
+    kind: "planting" as const,
+    ...head(facts),
+    site: sitePart(site.row),
+    bed: bedPart(bed),
+    planting: plantingPart(planting),
+    notes: notesOf(facts, planting, site.today),
+    weather: site.weather.filter((day) => day.date >= start),
+    plantTemperatures: facts.temperatures
+      .filter((t) => t.plantingId === planting.id && localDay(t.at, site.row.timeZone) >= start)
+      .slice(-MOST_PLANT_TEMPERATURES)
+      .map(({ at, temperatureC }) => ({ at, temperatureC })),
+    forecast: site.forecast && forecastPart(site.forecast),
+    climatology: site.climatology,
+    soilTests: soilTestsOf(facts, bed, site.today),
+    feeding: feedingPart(planting.feeding),
+    shed: [],
+    applications: facts.applications
+      .filter((a) => a.plantingId === planting.id && a.onDay <= site.today)
+      .slice(-MOST_RECORDS)
+      .map(({ onDay, materialId, nPct, p2o5Pct, k2oPct, amountKg, areaM2 }) => ({
+        on: onDay,
+        materialId,
+        nPct,
+        p2o5Pct,
+        k2oPct,
+        amountKg,
+        areaM2,
+      })),
+    unanswered: unansweredOf(facts, planting.id, site),
+  }) as PlantingState;
+}
+
+/** The farm's season: standing plantings in the order in which they share the shed. */
+export function farmSeasonState(facts: FarmFacts, plantings: PlantingState[]): FarmSeasonState {
+  return {
+    kind: "farm-season",
+    ...head(facts),
+    id: facts.farmId,
+    season: Number(facts.asOf.slice(0, 4)),
+    shed: facts.materials.map(materialPart),
+    plantings,
+  };
+}
+
+/** The plantings that stand on a valve now. */
+export const plantingsOnValve = (facts: FarmFacts, valveId: string): PlantingRow[] => {
+  const beds = new Map(facts.beds.filter((b) => b.valveId === valveId).map((b) => [b.id, b]));
+  return facts.plantings.filter((p) => {
+    const bed = beds.get(p.bedId);
+    const today = bed && facts.sites.get(bed.siteId)?.today;
+    return today !== undefined && p.setOutOn !== null && p.setOutOn <= today;
+  });
+};
+
+/** What the rules read about one valve; undefined where nothing stands on it. */
+export function valveState(facts: FarmFacts, valve: FarmFacts["valves"][number]): ValveState | undefined {
+  const standing = plantingsOnValve(facts, valve.id);
+  const site = facts.sites.get(valve.siteId);
+  if (standing.length === 0 || !site) return undefined;
+  const start = standing.map((p) => startOf(p, site.today)).sort()[0] ?? site.today;
+  return present({
+    kind: "valve" as const,
+    ...head(facts),
+    id: valve.id,
+    site: sitePart(site.row),
+    valve: { method: valve.method, flowLPerH: valve.flowLPerH, efficiency: valve.efficiency },
+    zones: standing.map((planting) => ({
+      bed: bedPart(placeOf(facts, planting.bedId).bed),
+      planting: plantingPart(planting),
+      notes: notesOf(facts, planting, site.today),
+    })),
+    weather: site.weather.filter((day) => day.date >= start),
+    forecast: site.forecast && forecastPart(site.forecast),
+    waterings: facts.waterings
+      .filter((w) => w.valveId === valve.id && w.onDay >= start && w.onDay <= site.today)
+      .slice(-MOST_RECORDS)
+      .map(({ onDay, minutes, litres }) => present({ on: onDay, minutes, litres })),
+    unanswered: unansweredOf(facts, valve.id, site),
+  }) as ValveState;
+}
+
+/** What the rules read about one bed. */
+export function bedState(facts: FarmFacts, bed: BedView): BedState {
+  const { site } = placeOf(facts, bed.id);
+  return {
+    kind: "bed",
+    ...head(facts),
+    site: sitePart(site.row),
+    bed: bedPart(bed),
+    soilTests: soilTestsOf(facts, bed, site.today),
+  };
+}
+
+/** Where a bed lies. Keys of the schema hold that both are there. */
+export function placeOf(facts: FarmFacts, bedId: string): { bed: BedView; site: SiteFacts } {
+  const bed = facts.beds.find((b) => b.id === bedId);
+  const site = bed && facts.sites.get(bed.siteId);
+  if (!bed || !site) throw new Error(`bed ${bedId} is not among its farm's facts`);
+  return { bed, site };
+}
+
+const notesOf = (facts: FarmFacts, planting: PlantingRow, today: string) =>
+  facts.notes
+    .filter((n) => n.plantingId === planting.id && n.onDay <= today)
+    .slice(-MOST_NOTES)
+    .map(notePart);
+
+const soilTestsOf = (facts: FarmFacts, bed: BedView, today: string) =>
+  facts.soilTests
+    .filter((t) => t.bedId === bed.id && t.sampledOn <= today)
+    .slice(0, MOST_SOIL_TESTS)
+    .map(soilTestPart);
+
+/**
+ * Advice past its day that nobody answered: whether it was done is unknown. One that a newer replaced before its day
+ * came was not to be done any more; one that was replaced after it stays unknown.
+ */
+function unansweredOf(facts: FarmFacts, subjectId: string, { row, today }: SiteFacts) {
+  return facts.unanswered
+    .flatMap(({ ruleId, subjectId: id, issuedAt, expected, replacedAt }) => {
+      const due = expected?.date;
+      if (id !== subjectId || typeof due !== "string" || due >= today) return [];
+      if (replacedAt !== null && localDay(replacedAt, row.timeZone) <= due) return [];
+      const { minutes, netMm, materialId, amountKg, nKgPerHa } = expected as Record<string, unknown>;
+      const advised = present({ minutes, netMm, materialId, amountKg, nKgPerHa });
+      return [{ rule: ruleId, issuedOn: localDay(issuedAt, row.timeZone), due, ...advised }];
+    })
+    .slice(-MOST_UNANSWERED) as PlantingState["unanswered"];
+}

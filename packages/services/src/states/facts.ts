@@ -1,0 +1,240 @@
+import {
+  advisories,
+  answers,
+  applications,
+  fieldNotes,
+  forecasts,
+  offices,
+  plantings,
+  plantTemperatures,
+  sites,
+  soilTests,
+  type Tx,
+  valves,
+  waterings,
+  weatherDays,
+} from "@pith/db";
+import {
+  addDays,
+  type Climatology,
+  localDay,
+  type Settings,
+  SettingsSchema,
+  type WeatherDay,
+} from "@pith/rules";
+import { and, asc, desc, eq, gte, inArray, isNull, lte, ne, notExists, sql } from "drizzle-orm";
+import { listBeds } from "../farms/beds.ts";
+import { listMaterials } from "../farms/materials.ts";
+import type { OfFarm } from "../farms/things.ts";
+import { weatherPart } from "./parts.ts";
+
+/** Weather further back than this no rule reads. */
+export const WEATHER_DAYS = 400;
+/** Fewer years say too little of a climate to be one (rules-catalogue.md, set-out). */
+const FEWEST_CLIMATE_YEARS = 8;
+/** As many as a planting's state can hold. */
+export const MOST_PLANT_TEMPERATURES = 20_000;
+
+export interface SiteFacts {
+  row: typeof sites.$inferSelect;
+  /** The site's local day. */
+  today: string;
+  /** Oldest first, of the last {@link WEATHER_DAYS} days. */
+  weather: WeatherDay[];
+  forecast: Pick<typeof forecasts.$inferSelect, "issuedAt" | "days"> | undefined;
+  climatology: Climatology | undefined;
+}
+
+/** An issued advice that nobody answered, with when the next of its kind replaced it, if one did. */
+export type OpenAdvisory = Pick<
+  typeof advisories.$inferSelect,
+  "ruleId" | "subjectId" | "issuedAt" | "expected" | "status"
+> & { replacedAt: string | null };
+
+/** Everything of a farm that states are assembled from, read once. */
+export interface FarmFacts {
+  farmId: string;
+  asOf: string;
+  settings: Settings;
+  sites: Map<string, SiteFacts>;
+  valves: (typeof valves.$inferSelect)[];
+  beds: Awaited<ReturnType<typeof listBeds>>;
+  /** Those that were not cleared. */
+  plantings: (typeof plantings.$inferSelect)[];
+  materials: Awaited<ReturnType<typeof listMaterials>>;
+  notes: (typeof fieldNotes.$inferSelect)[];
+  applications: (typeof applications.$inferSelect)[];
+  waterings: (typeof waterings.$inferSelect)[];
+  soilTests: (typeof soilTests.$inferSelect)[];
+  temperatures: (typeof plantTemperatures.$inferSelect)[];
+  unanswered: OpenAdvisory[];
+}
+
+/** Reads a farm's facts as they are known at an instant. */
+export async function readFacts(tx: Tx, at: OfFarm, asOf: string): Promise<FarmFacts> {
+  const { officeId, farmId } = at;
+  const since = addDays(asOf.slice(0, 10), -WEATHER_DAYS);
+  const [office] = await tx
+    .select({ settings: offices.settings })
+    .from(offices)
+    .where(eq(offices.id, officeId));
+  const standing = await tx
+    .select()
+    .from(plantings)
+    .where(and(eq(plantings.officeId, officeId), eq(plantings.farmId, farmId), isNull(plantings.endedOn)))
+    // What was set out first is fed first; the shed is shared in this order.
+    .orderBy(sql`${plantings.setOutOn} asc nulls last`, asc(plantings.sownOn), asc(plantings.id));
+  const ids = standing.map((p) => p.id);
+  const none = ids.length === 0;
+  return {
+    farmId,
+    asOf,
+    settings: SettingsSchema.parse(office?.settings ?? {}),
+    sites: await readSites(tx, at, asOf, since),
+    valves: await tx
+      .select()
+      .from(valves)
+      .where(and(eq(valves.officeId, officeId), eq(valves.farmId, farmId)))
+      .orderBy(asc(valves.id)),
+    beds: await listBeds(tx, at),
+    plantings: standing,
+    materials: await listMaterials(tx, at),
+    notes: none
+      ? []
+      : await tx
+          .select()
+          .from(fieldNotes)
+          .where(and(eq(fieldNotes.officeId, officeId), inArray(fieldNotes.plantingId, ids)))
+          .orderBy(asc(fieldNotes.onDay), asc(fieldNotes.recordedAt), asc(fieldNotes.id)),
+    applications: none
+      ? []
+      : await tx
+          .select()
+          .from(applications)
+          .where(and(eq(applications.officeId, officeId), inArray(applications.plantingId, ids)))
+          .orderBy(asc(applications.onDay), asc(applications.id)),
+    waterings: await tx
+      .select()
+      .from(waterings)
+      .where(and(eq(waterings.officeId, officeId), eq(waterings.farmId, farmId), gte(waterings.onDay, since)))
+      .orderBy(asc(waterings.onDay), asc(waterings.id)),
+    soilTests: await tx
+      .select()
+      .from(soilTests)
+      .where(and(eq(soilTests.officeId, officeId), eq(soilTests.farmId, farmId)))
+      .orderBy(desc(soilTests.sampledOn), asc(soilTests.id)),
+    temperatures: none
+      ? []
+      : await tx
+          .select()
+          .from(plantTemperatures)
+          .where(
+            and(
+              eq(plantTemperatures.officeId, officeId),
+              inArray(plantTemperatures.plantingId, ids),
+              lte(plantTemperatures.at, asOf),
+              gte(plantTemperatures.at, `${since}T00:00:00Z`),
+            ),
+          )
+          .orderBy(asc(plantTemperatures.at)),
+    unanswered: await readUnanswered(tx, at, since),
+  };
+}
+
+async function readSites(tx: Tx, { officeId, farmId }: OfFarm, asOf: string, since: string) {
+  const rows = await tx
+    .select()
+    .from(sites)
+    .where(and(eq(sites.officeId, officeId), eq(sites.farmId, farmId)));
+  const known = new Map<string, SiteFacts>();
+  for (const row of rows) {
+    const today = localDay(asOf, row.timeZone);
+    const ofSite = and(eq(weatherDays.officeId, officeId), eq(weatherDays.siteId, row.id));
+    const days = await tx
+      .select()
+      .from(weatherDays)
+      .where(and(ofSite, gte(weatherDays.date, since), lte(weatherDays.date, today)))
+      .orderBy(asc(weatherDays.date));
+    const [forecast] = await tx
+      .select({ issuedAt: forecasts.issuedAt, days: forecasts.days })
+      .from(forecasts)
+      .where(
+        and(eq(forecasts.officeId, officeId), eq(forecasts.siteId, row.id), lte(forecasts.issuedAt, asOf)),
+      )
+      .orderBy(desc(forecasts.issuedAt))
+      .limit(1);
+    known.set(row.id, {
+      row,
+      today,
+      weather: days.map(weatherPart),
+      forecast,
+      climatology: await readClimatology(tx, officeId, row, Number(today.slice(0, 4))),
+    });
+  }
+  return known;
+}
+
+/**
+ * Daily extremes of the whole years before this one, put together by the database into the compact form the rules read.
+ * Undefined where they span fewer than {@link FEWEST_CLIMATE_YEARS} years.
+ */
+async function readClimatology(
+  tx: Tx,
+  officeId: string,
+  site: typeof sites.$inferSelect,
+  thisYear: number,
+): Promise<Climatology | undefined> {
+  const years = await tx.execute<{ year: number; tMinC: (number | null)[]; tMaxC: (number | null)[] }>(sql`
+    with span as (
+      select min(date) as first from weather_days
+      where office_id = ${officeId} and site_id = ${site.id} and date < make_date(${thisYear}, 1, 1)
+    )
+    select extract(year from d)::int as year,
+      json_agg(w.t_min_c order by d) as "tMinC", json_agg(w.t_max_c order by d) as "tMaxC"
+    from span
+    cross join generate_series(date_trunc('year', span.first), make_date(${thisYear}, 1, 1) - 1, interval '1 day') as d
+    left join weather_days w on w.office_id = ${officeId} and w.site_id = ${site.id} and w.date = d::date
+    where span.first > make_date(${thisYear} - 200, 1, 1)
+    group by 1 order by 1`);
+  if (years.length < FEWEST_CLIMATE_YEARS) return undefined;
+  return {
+    stationId: site.stationId ?? site.id,
+    years: years.map(({ year, tMinC, tMaxC }) => ({ year, tMinC, tMaxC })),
+  };
+}
+
+async function readUnanswered(tx: Tx, { officeId, farmId }: OfFarm, since: string): Promise<OpenAdvisory[]> {
+  const rows = await tx
+    .select({
+      id: advisories.id,
+      ruleId: advisories.ruleId,
+      subjectId: advisories.subjectId,
+      issuedAt: advisories.issuedAt,
+      expected: advisories.expected,
+      status: advisories.status,
+      replacedAt: sql<string | null>`lead(${advisories.issuedAt}) over (
+        partition by ${advisories.ruleId}, ${advisories.subjectId} order by ${advisories.issuedAt}, ${advisories.ledgerSeq})`,
+      unanswered: notExists(
+        tx
+          .select({ one: sql`1` })
+          .from(answers)
+          .where(and(eq(answers.officeId, officeId), eq(answers.advisoryId, advisories.id))),
+      ).as("unanswered"),
+    })
+    .from(advisories)
+    .where(
+      and(
+        eq(advisories.officeId, officeId),
+        eq(advisories.farmId, farmId),
+        ne(advisories.status, "withdrawn"),
+        gte(advisories.issuedAt, `${since}T00:00:00Z`),
+      ),
+    )
+    .orderBy(asc(advisories.issuedAt), asc(advisories.ledgerSeq));
+  return rows
+    .filter((row) => row.unanswered)
+    .map(({ id: _, unanswered: __, replacedAt, ...row }) => ({
+      ...row,
+      replacedAt: replacedAt === null ? null : new Date(replacedAt).toISOString(),
+    }));
+}

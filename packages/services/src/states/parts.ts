@@ -1,0 +1,141 @@
+import type { beds, forecasts, materials, plantings, sites, soilTests, weatherDays } from "@pith/db";
+import type {
+  Bed,
+  FieldNote,
+  Forecast,
+  Material,
+  Planting,
+  PlantingState,
+  Site,
+  SoilTest,
+  WeatherDay,
+} from "@pith/rules";
+
+/**
+ * From rows to the parts of a state. Names, free text, people and whatever the rules do not read stay behind, and what
+ * is null is left out: missing is missing.
+ */
+
+type Row<T extends { $inferSelect: object }> = Omit<T["$inferSelect"], "officeId" | "farmId">;
+
+/** A value without what is null or undefined, at its first level. */
+export function present<T extends object>(value: T): { [K in keyof T]: Exclude<T[K], null> } {
+  return Object.fromEntries(Object.entries(value).filter(([, v]) => v !== null && v !== undefined)) as {
+    [K in keyof T]: Exclude<T[K], null>;
+  };
+}
+
+export const sitePart = (row: Omit<Row<typeof sites>, "id" | "name" | "stationId">): Site =>
+  present({
+    latitudeDeg: row.latitudeDeg,
+    longitudeDeg: row.longitudeDeg,
+    elevationM: row.elevationM,
+    timeZone: row.timeZone,
+    coastal: row.coastal,
+    stationOffset: row.stationOffset,
+  }) as Site;
+
+type BedRow = Pick<
+  Row<typeof beds>,
+  "id" | "kind" | "lengthM" | "widthM" | "spacingM" | "soil" | "certification" | "containers"
+>;
+interface Periods {
+  covers: { cover: Bed["covers"][number]["cover"]; from: string; to: string | null }[];
+  mulches: { mulch: Bed["mulches"][number]["mulch"]; from: string; to: string | null }[];
+}
+
+export const bedPart = (row: BedRow & Periods): Bed =>
+  present({
+    id: row.id,
+    kind: row.kind,
+    lengthM: row.lengthM,
+    widthM: row.widthM,
+    spacingM: row.spacingM,
+    soil: present(row.soil),
+    covers: row.covers.map(({ cover, from, to }) => present({ cover, from, to })),
+    mulches: row.mulches.map(({ mulch, from, to }) => present({ mulch, from, to })),
+    certification: row.certification,
+    containers: row.containers,
+  }) as Bed;
+
+export const plantingPart = (
+  row: Omit<Row<typeof plantings>, "bedId" | "varietyName" | "feeding">,
+): Planting =>
+  present({
+    id: row.id,
+    species: row.species,
+    marketType: row.marketType,
+    sownOn: row.sownOn,
+    setOutOn: row.setOutOn,
+    plannedSetOutOn: row.plannedSetOutOn,
+    endedOn: row.endedOn,
+    plants: row.plants,
+    rowsPerBed: row.rowsPerBed,
+    plantSpacingM: row.plantSpacingM,
+    staked: row.staked,
+    grafted: row.grafted,
+    overwintered: row.overwintered,
+    yieldGoalTPerHa: row.yieldGoalTPerHa,
+    daysToMaturity: row.daysToMaturity,
+    baseTemperatureC: row.baseTemperatureC,
+  }) as Planting;
+
+export const feedingPart = ({ materialId, method, credits }: Row<typeof plantings>["feeding"]) =>
+  present({ materialId, method, credits }) as PlantingState["feeding"];
+
+export const materialPart = (row: Omit<Row<typeof materials>, "name">): Material =>
+  present({
+    id: row.id,
+    kind: row.kind,
+    nPct: row.nPct,
+    p2o5Pct: row.p2o5Pct,
+    k2oPct: row.k2oPct,
+    soluble: row.soluble,
+    bulkDensityKgPerL: row.bulkDensityKgPerL,
+    certifiedUse: row.certifiedUse,
+    stockKg: row.stockKg,
+    pricePerKg: row.pricePerKg,
+  }) as Material;
+
+export const notePart = ({ onDay, kind, value }: { onDay: string; kind: string; value: number | null }) =>
+  present({ on: onDay, kind, value }) as FieldNote;
+
+type WeatherRow = Omit<Row<typeof weatherDays>, "siteId" | "importId">;
+
+export const weatherPart = (row: WeatherRow): WeatherDay =>
+  present({
+    date: row.date,
+    tMaxC: row.tMaxC,
+    tMinC: row.tMinC,
+    rainMm: row.rainMm,
+    rhMaxPct: row.rhMaxPct,
+    rhMinPct: row.rhMinPct,
+    rhMeanPct: row.rhMeanPct,
+    dewPointC: row.dewPointC,
+    windMPerS: row.windMPerS,
+    windHeightM: row.windHeightM,
+    rsMjPerM2Day: row.rsMjPerM2Day,
+    sunshineH: row.sunshineH,
+  }) as WeatherDay;
+
+export const forecastPart = ({ issuedAt, days }: Pick<typeof forecasts.$inferSelect, "issuedAt" | "days">) =>
+  ({ issuedAt, days: days.map((day) => present(day)) }) as unknown as Forecast;
+
+/** The result column holds the measured part as the rules read it; laboratory and reference are not read. */
+export const soilTestPart = (row: Row<typeof soilTests>): SoilTest => {
+  const { waterPh, bufferPh, organicMatterPct, cecCmolPerKg, acidityCmolPerKg, ec, values } =
+    row.result as Partial<SoilTest>;
+  return present({
+    id: row.id,
+    sampledOn: row.sampledOn,
+    depthCm: row.depthCm,
+    medium: row.medium,
+    waterPh,
+    bufferPh,
+    organicMatterPct,
+    cecCmolPerKg,
+    acidityCmolPerKg,
+    ec: ec && present(ec),
+    values: (values ?? []).map((v) => present(v)),
+  }) as SoilTest;
+};
