@@ -182,6 +182,14 @@ describe("hourly temperatures", () => {
   });
 });
 
+test("night on the equator at the equinox, by hand: s = sin(π 12.17 / 15.72) = 0.6514", () => {
+  const neighbours = { previousTMaxC: 25, nextTMinC: 5 };
+  const hours = hourlyTemperaturesC({ latitudeDeg: 0, dayOfYear: 80, tMinC: 10, tMaxC: 30, ...neighbours });
+  // 9 h after yesterday's sunset: 10 + 15 s exp(-2.2 × 9 / 12). 3 h after today's: 5 + (10 + 20 s - 5) exp(-2.2 × 3 / 12).
+  expect(hours[3]).toBeCloseTo(11.8766, 3);
+  expect(hours[21]).toBeCloseTo(15.4015, 3);
+});
+
 describe("frost date", () => {
   const record = fc.array(fc.integer({ min: 60, max: 180 }), { minLength: 8, maxLength: 60 });
   test("a smaller accepted share never gives an earlier day", () => {
