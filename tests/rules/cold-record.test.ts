@@ -233,6 +233,7 @@ describe("what is missing", () => {
       const a = answer("cold-record", state);
       return a.kind === "refused" ? a.problems.map((p) => p.field) : a.kind;
     };
+    expect(refused(indoors(Array(48).fill(64)))).toEqual(["plantTemperatures.0.temperatureC"]);
     expect(refused(outdoors(Array(6).fill({ tMinC: 40, tMaxC: 58 })))).toEqual(["weather.0.tMaxC"]);
     const state = outdoors(flat(10, 3));
     expect(refused({ ...state, site: { ...state.site, latitudeDeg: 70 } })).toEqual(["site.latitudeDeg"]);

@@ -294,6 +294,13 @@ describe("refusals and what does not apply", () => {
       refusedFields({ ...state, climatology: climatology(20, () => ({ tMinC: 40, tMaxC: 59 })) }),
     ).toEqual(["climatology.years.0.tMaxC"]);
   });
+  test("soil of 62 F called Celsius", () => {
+    const notes: PlantingState["notes"] = [
+      ...hardened,
+      { on: "2026-05-15", kind: "soil-temperature-10cm-c", value: 62 },
+    ];
+    expect(refusedFields({ ...state, notes })).toEqual(["notes.1.value"]);
+  });
   test("latitude 70", () => {
     expect(refusedFields({ ...state, site: { ...state.site, latitudeDeg: 70 } })).toEqual([
       "site.latitudeDeg",

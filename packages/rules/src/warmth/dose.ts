@@ -1,13 +1,6 @@
 import { hourlyTemperaturesC } from "../quantities/climate/hourlyTemperatures.ts";
 import type { Extremes } from "./climatologyYears.ts";
 
-/** Cold met in a run of days. */
-export interface Dose {
-  nights: number;
-  degreeHours: number;
-  minimumC: number;
-}
-
 /** One day's part of a dose; NaN where an extreme is missing. */
 export interface DayDose {
   degreeHours: number;

@@ -1,5 +1,5 @@
 import { refuse } from "../core/errors.ts";
-import type { Climatology, WeatherDay } from "../states/parts.ts";
+import type { Climatology, FieldNote, WeatherDay } from "../states/parts.ts";
 import { type ClimatologyYears, sameDayIn } from "./climatologyYears.ts";
 import { quantileOfSorted } from "./shareOfYears.ts";
 
@@ -53,6 +53,38 @@ export function refuseFahrenheitYears(climatology: Climatology): void {
       );
     }
   });
+}
+
+/** Soil at 10 cm under a crop does not reach this in the morning (cp); 50 to 80 is what a Fahrenheit scale would show. */
+const HOTTEST_SOIL_C = 45;
+
+/** Refuses a soil reading that can only be Fahrenheit called Celsius. */
+export function refuseFahrenheitSoil(notes: FieldNote[]): void {
+  notes.forEach((note, i) => {
+    if (note.kind !== "soil-temperature-10cm-c" || note.value === undefined || note.value <= HOTTEST_SOIL_C)
+      return;
+    refuse(
+      `notes.${i}.value`,
+      "the soil is hotter than soil at 10 cm gets: is this Fahrenheit?",
+      `degrees Celsius, at most ${HOTTEST_SOIL_C}`,
+      note.value,
+    );
+  });
+}
+
+/** Readings that prove a wrong unit only together: a sensor in the sun may read high for an hour. */
+const READINGS_TO_JUDGE = 24;
+
+/** Refuses readings at the plants whose middle value no plant would survive: Fahrenheit called Celsius. */
+export function refuseFahrenheitReadings(readings: { temperatureC: number }[]): void {
+  if (readings.length < READINGS_TO_JUDGE || median(readings.map((r) => r.temperatureC)) <= HOTTEST_RUN_C)
+    return;
+  refuse(
+    "plantTemperatures.0.temperatureC",
+    "the readings at the plants are hotter than plants survive: is this Fahrenheit?",
+    `degrees Celsius, half of them at most ${HOTTEST_RUN_C}`,
+    readings[0]?.temperatureC,
+  );
 }
 
 function refuseAt(field: string, received: number): never {

@@ -12,7 +12,7 @@ export interface SiteShift {
  * Without paired nights a site may lie this much colder or warmer than its station (cp): a hollow or a slope a few
  * kilometres away commonly does.
  */
-export const UNKNOWN_SITE_C = 2;
+const UNKNOWN_SITE_C = 2;
 
 /**
  * The shift from paired minima, and the 80 % prediction interval of its mean over a coming window of `days`:

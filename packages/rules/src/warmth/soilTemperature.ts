@@ -47,7 +47,7 @@ export const soilSurfaceC = (airMeanC: number): number =>
 const morningBelowMean = (day: Extremes): number => ((day.tMaxC - day.tMinC) / 2) * Math.exp(-1);
 
 /** Mean of the mornings noted in the last three days, or nothing. */
-export function measuredSoil(notes: FieldNote[], today: string): SoilReading | null {
+function measuredSoil(notes: FieldNote[], today: string): SoilReading | null {
   const from = addDays(today, -(MORNINGS - 1));
   const values = notes.flatMap((n) =>
     n.kind === "soil-temperature-10cm-c" && n.value !== undefined && n.on >= from && n.on <= today
@@ -59,7 +59,7 @@ export function measuredSoil(notes: FieldNote[], today: string): SoilReading | n
 }
 
 /** Modelled from the days before today; nothing where one of the last twenty lacks an extreme. */
-export function modelledSoil(weather: WeatherDay[], bed: Bed, today: string): SoilReading | null {
+function modelledSoil(weather: WeatherDay[], bed: Bed, today: string): SoilReading | null {
   const byDay = new Map(weather.map((d) => [d.date, d]));
   const days: Extremes[] = [];
   for (let back = SPIN_UP_DAYS; back >= 1; back--) {

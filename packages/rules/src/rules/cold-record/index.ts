@@ -5,7 +5,11 @@ import type { AdviceBody, AnswerBody, NeedsMoreBody, Rule, Step } from "../../co
 import type { PlantingState } from "../../states/states.ts";
 import { type Message, measure, say, wordOf } from "../../text/message.ts";
 import { climatologyYears } from "../../warmth/climatologyYears.ts";
-import { refuseFahrenheit, refuseFahrenheitYears } from "../../warmth/plausibleTemperatures.ts";
+import {
+  refuseFahrenheit,
+  refuseFahrenheitReadings,
+  refuseFahrenheitYears,
+} from "../../warmth/plausibleTemperatures.ts";
 import { coldChart } from "./chart.ts";
 import { type Hours, hoursAtPlants, recordStart } from "./hours.ts";
 import {
@@ -57,6 +61,7 @@ function runColdRecord(state: PlantingState): AnswerBody {
       state.site.latitudeDeg,
     );
   }
+  refuseFahrenheitReadings(state.plantTemperatures);
   if (state.climatology) refuseFahrenheitYears(state.climatology);
   refuseFahrenheit(state.weather, "weather", state.climatology && climatologyYears(state.climatology));
   const firstDay = recordStart(state, indoors, today);

@@ -6,7 +6,7 @@ import { quantileOfSorted, type ShareOfYears, shareOfYears } from "../../warmth/
 import { ESTABLISHMENT_DAYS, FEWEST_YEARS, FROST_C, HORIZON_DAYS, type Line } from "./line.ts";
 
 /** Tenth, middle and ninetieth of a hundred springs. */
-export interface Spread {
+interface Spread {
   p10: number;
   p50: number;
   p90: number;

@@ -1,19 +1,11 @@
-import { cautionsFor } from "../../cautions/register.ts";
-import { daysBetween, instantAt, localDay } from "../../core/days.ts";
-import { refuse } from "../../core/errors.ts";
-import type { AdviceBody, AnswerBody, Case, Rule } from "../../core/rule.ts";
+import { localDay } from "../../core/days.ts";
+import type { AnswerBody, Rule } from "../../core/rule.ts";
 import type { PlantingState } from "../../states/states.ts";
-import { measure, onDay, say } from "../../text/message.ts";
-import { type ClimatologyYears, climatologyYears } from "../../warmth/climatologyYears.ts";
-import { coverOver } from "../../warmth/coverOver.ts";
-import { refuseFahrenheit, refuseFahrenheitYears } from "../../warmth/plausibleTemperatures.ts";
-import { type Assessment, assess } from "./assess.ts";
-import { setOutCharts } from "./charts.ts";
-import { lastOfRun } from "./earliest.ts";
-import { HORIZON_DAYS, YEARS_FOR_TAILS } from "./line.ts";
+import { climatologyYears } from "../../warmth/climatologyYears.ts";
+import { adviceFrom } from "./advice.ts";
+import { assess } from "./assess.ts";
+import { refuseUnweighable, whyNot } from "./door.ts";
 import { missingHeat, missingYears } from "./missing.ts";
-import { setOutSteps } from "./steps.ts";
-import { setOutWorking } from "./working.ts";
 
 /** When may these seedlings go out? */
 export const setOutRule: Rule<"planting"> = {
@@ -36,202 +28,12 @@ function runSetOut(state: PlantingState): AnswerBody {
   const today = localDay(state.asOf, state.site.timeZone);
   const notNow = whyNot(state, today);
   if (notNow) return notNow;
-  refuseStaleForecast(state);
-  if (Math.abs(state.site.latitudeDeg) > 65) {
-    refuse(
-      "site.latitudeDeg",
-      "the course of a day is only reconstructed where the sun sets each day of the year",
-      "-65 to 65",
-      state.site.latitudeDeg,
-    );
-  }
-  if (state.climatology) refuseFahrenheitYears(state.climatology);
   const years = state.climatology ? climatologyYears(state.climatology) : undefined;
-  refuseFahrenheit(state.weather, "weather", years);
-  refuseFahrenheit(state.forecast?.days ?? [], "forecast.days", years);
+  refuseUnweighable(state, years);
   if (!years) return missingYears(0);
   const a = assess(state, years);
   const wantedDate = a.asItStands.curve[a.wanted];
   if (!wantedDate?.beyond) return missingYears(wantedDate?.n ?? 0);
   if (a.cover.covers.includes("heated-house")) return missingHeat();
   return adviceFrom(state, a, years);
-}
-
-function whyNot(state: PlantingState, today: string): AnswerBody | null {
-  const { planting } = state;
-  if (planting.endedOn !== undefined && planting.endedOn <= today) return no("set-out.not.ended");
-  if (planting.setOutOn !== undefined && planting.setOutOn <= today) return no("set-out.not.already-out");
-  if (planting.sownOn > today) return no("set-out.not.unsown");
-  if (planting.plannedSetOutOn !== undefined && daysBetween(today, planting.plannedSetOutOn) > HORIZON_DAYS) {
-    return no("set-out.not.too-far");
-  }
-  return null;
-}
-
-const no = (key: string): AnswerBody => ({ kind: "does-not-apply", reason: say(key) });
-
-const HOUR_MS = 3_600_000;
-
-/** A forecast older than a day is refused: acting on it looks informed and is not. */
-function refuseStaleForecast(state: PlantingState): void {
-  if (!state.forecast) return;
-  const ageH = (Date.parse(state.asOf) - Date.parse(state.forecast.issuedAt)) / HOUR_MS;
-  if (ageH > 24) {
-    refuse(
-      "forecast.issuedAt",
-      "the forecast is older than a day: fetch a fresh one or leave it out",
-      "at most 24 hours before asOf",
-      state.forecast.issuedAt,
-    );
-  }
-  if (ageH < -1) {
-    refuse(
-      "forecast.issuedAt",
-      "the forecast was issued after the moment this advice is for",
-      "at most 24 hours before asOf",
-      state.forecast.issuedAt,
-    );
-  }
-}
-
-function adviceFrom(state: PlantingState, a: Assessment, years: ClimatologyYears): AdviceBody {
-  const way = a.protection?.way ?? a.asItStands;
-  const first = a.decision === "wait" ? a.asItStands.earliest : a.wanted;
-  const dayAt = (lead: number) => way.curve[lead]?.day ?? null;
-  const { working, estimated } = setOutWorking(state, a, years);
-  const covered = a.decision === "protect" || a.cover.covers.length > 0;
-  const n = a.asItStands.curve[a.wanted]?.n ?? 0;
-  return {
-    kind: "advice",
-    decision: { code: a.decision, text: decisionText(a) },
-    steps: setOutSteps(a),
-    window: {
-      from: first === null ? null : dayAt(first),
-      to: first === null ? null : dayAt(lastOfRun(way.within, first)),
-      endsBy: say(a.decision === "wait" && first === null ? "set-out.ends.none" : "set-out.ends.colder"),
-    },
-    stakes: stakesOf(state, a),
-    working,
-    estimated,
-    evidence: [
-      "set-out.cold-sets-back",
-      "set-out.parthenocarpic",
-      "set-out.dose-not-one-night",
-      "set-out.blend",
-      "set-out.soil-warmth",
-      "set-out.row-cover-offset",
-      "set-out.row-cover-offset-trade",
-      "set-out.tunnel-offset",
-      "set-out.night-optimum",
-      "set-out.vent",
-    ],
-    grade: n >= YEARS_FOR_TAILS ? "moderate" : "weak",
-    limits: limitsOf(a, n),
-    cautions: covered ? cautionsFor("cover-overheats", "cold-pools") : cautionsFor("cold-pools"),
-    wouldChange: wouldChange(state, a, n),
-    cases: casesOf(state),
-    expected: expectedOf(a),
-    amounts: {},
-    charts: setOutCharts(a),
-  };
-}
-
-function decisionText(a: Assessment) {
-  const wanted = a.asItStands.curve[a.wanted];
-  const day = onDay(wanted?.day ?? a.today);
-  if (a.decision === "go") return say("set-out.decision.go", { day });
-  if (a.decision === "protect" && a.protection) {
-    const open = a.asItStands.earliest;
-    const protection = { word: `set-out.protection.${a.protection.kind.id}` };
-    if (open === null) return say("set-out.decision.protect-only", { day, protection });
-    return say("set-out.decision.protect", {
-      day,
-      protection,
-      open: onDay(a.asItStands.curve[open]?.day ?? a.today),
-    });
-  }
-  const earliest = a.asItStands.earliest;
-  if (earliest === null) return say("set-out.decision.none", { days: measure(HORIZON_DAYS, "days") });
-  return say("set-out.decision.wait", { day: onDay(a.asItStands.curve[earliest]?.day ?? a.today) });
-}
-
-/** A frost kills the planting; a dose beyond the line costs it about a third (cp). Delay alone costs little (cp). */
-const HARM_OF_FROST = 1;
-const HARM_OF_DOSE = 0.3;
-const HARM_OF_DELAY = 0.05;
-
-function stakesOf(state: PlantingState, a: Assessment): AdviceBody["stakes"] {
-  const wanted = a.asItStands.curve[a.wanted];
-  const planned = state.planting.plannedSetOutOn !== undefined;
-  if (a.decision === "go" || !planned || !wanted?.beyond || !wanted.frost) {
-    return { harm: HARM_OF_DELAY, reason: say("set-out.stakes.delay"), actBy: null };
-  }
-  const harm = Math.min(1, wanted.frost.estimate * HARM_OF_FROST + wanted.beyond.estimate * HARM_OF_DOSE);
-  return {
-    harm,
-    reason: say("set-out.stakes.cold", {
-      beyond: measure(100 * wanted.beyond.estimate, "pct"),
-      frost: measure(100 * wanted.frost.estimate, "pct"),
-    }),
-    // Seven in the morning: before anybody carries trays out.
-    actBy: instantAt(wanted.day, 7, state.site.timeZone),
-  };
-}
-
-function limitsOf(a: Assessment, n: number) {
-  return [
-    say("set-out.limit.line-is-practice"),
-    ...(n < YEARS_FOR_TAILS ? [say("set-out.limit.few-years", { n })] : []),
-    ...(a.members.forecastDays === 0 ? [say("set-out.limit.no-forecast")] : [say("set-out.limit.blend")]),
-    ...(a.site.pairedNights === 0
-      ? [say("set-out.limit.no-offset", { c: measure(a.site.plusMinusC, "C-difference") })]
-      : []),
-    ...(a.cover.covers.length > 0 || a.decision === "protect" ? [say("set-out.limit.cover")] : []),
-    say("set-out.limit.soil-memory"),
-  ];
-}
-
-function wouldChange(state: PlantingState, a: Assessment, n: number) {
-  return [
-    ...(a.members.forecastDays === 0 ? [say("set-out.change.forecast")] : []),
-    ...(a.site.pairedNights === 0 ? [offsetChange(a)] : []),
-    ...(a.soil?.how !== "measured" ? [say("set-out.change.soil")] : []),
-    ...(n < YEARS_FOR_TAILS ? [say("set-out.change.years", { n })] : []),
-    ...(a.line.hardened ? [] : [say("set-out.change.hardened")]),
-    ...(a.line.leaves === null ? [say("set-out.change.leaves")] : []),
-    ...(coverOver(state.bed, a.today).covers.length > 0 ? [say("set-out.change.inside")] : []),
-  ];
-}
-
-function offsetChange(a: Assessment) {
-  const day = (lead: number | null) => (lead === null ? null : (a.asItStands.curve[lead]?.day ?? null));
-  const early = day(a.earliestIfWarmer);
-  const late = day(a.earliestIfColder);
-  if (early === null) return say("set-out.change.offset-none");
-  if (late === null) return say("set-out.change.offset-open", { early: onDay(early) });
-  return say("set-out.change.offset", { early: onDay(early), late: onDay(late) });
-}
-
-/** An earlier "set them out" that nobody answered: both readings are carried. */
-function casesOf(state: PlantingState): Case[] {
-  const open = state.unanswered.filter((u) => u.rule === "set-out").at(-1);
-  if (!open) return [];
-  return [
-    {
-      when: say("set-out.case.done", { day: onDay(open.due) }),
-      decision: say("set-out.case.done-decision"),
-      steps: [{ text: say("set-out.case.done-step") }],
-    },
-    {
-      when: say("set-out.case.not-done"),
-      decision: say("set-out.case.not-done-decision"),
-      steps: [],
-    },
-  ];
-}
-
-function expectedOf(a: Assessment): AdviceBody["expected"] {
-  const lead = a.decision === "wait" ? a.asItStands.earliest : a.wanted;
-  const date = lead === null ? undefined : a.asItStands.curve[lead];
-  return date ? { kind: "setting-out", date: date.day } : null;
 }

@@ -30,7 +30,7 @@ export interface Line {
   leaves: number | null;
 }
 
-export interface Allowed {
+interface Allowed {
   nights: number;
   degreeHours: number;
   stage: "sturdy" | "tender";

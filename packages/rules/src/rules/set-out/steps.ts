@@ -22,7 +22,11 @@ export function setOutSteps(a: Assessment): Step[] {
       ? say("set-out.step.leaves", { leaves: a.line.leaves, ready: READY_LEAVES })
       : null,
     soilC < SOIL_FLOOR_C
-      ? say("set-out.step.warm-soil", { c: measure(soilC, "C"), floor: measure(SOIL_FLOOR_C, "C") })
+      ? say("set-out.step.warm-soil", {
+          day: onDay(wanted?.day ?? a.today),
+          c: measure(soilC, "C"),
+          floor: measure(SOIL_FLOOR_C, "C"),
+        })
       : null,
     a.soil?.how === "measured"
       ? null

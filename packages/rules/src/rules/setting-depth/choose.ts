@@ -11,9 +11,9 @@ export const SOIL_OVER_BALL_CM = 1;
 /** A graft union stays at least this far above the soil (cp). */
 export const UNION_ABOVE_SOIL_CM = 3;
 
-export type Depth = "root-ball" | "seed-leaves";
+type Depth = "root-ball" | "seed-leaves";
 /** Why it went the way it went; the first that holds. */
-export type Reason =
+type Reason =
   | "grafted"
   | "woody"
   | "not-leggy"

@@ -5,7 +5,7 @@ import { type Estimated, type SourceRef, Working, type WorkingLine } from "../..
 import type { PlantingState } from "../../states/states.ts";
 import { type Message, measure, say } from "../../text/message.ts";
 import { climatologyYears } from "../../warmth/climatologyYears.ts";
-import { refuseFahrenheit } from "../../warmth/plausibleTemperatures.ts";
+import { refuseFahrenheit, refuseFahrenheitSoil } from "../../warmth/plausibleTemperatures.ts";
 import { soilModelSource } from "../../warmth/soilTemperature.ts";
 import {
   type Choice,
@@ -38,6 +38,7 @@ function runSettingDepth(state: PlantingState): AnswerBody {
   if (planting.setOutOn !== undefined && planting.setOutOn <= today)
     return no("setting-depth.not.already-out");
   if (planting.sownOn > today) return no("setting-depth.not.unsown");
+  refuseFahrenheitSoil(state.notes);
   refuseFahrenheit(state.weather, "weather", state.climatology && climatologyYears(state.climatology));
   return adviceFrom(state, chooseDepth(state, today), today);
 }

@@ -28,7 +28,7 @@ export const setOut: Record<string, string> = {
   "set-out.step.leaves":
     "They have {leaves, plural, one {# true leaf} other {# true leaves}}; wait for {ready}. Small plants stand less cold.",
   "set-out.step.warm-soil":
-    "The soil is at {c} and should be at {floor} or more. Black or clear film laid two weeks ahead warms it.",
+    "The soil at 10 cm (4 in) is put at {c} for {day} and should be at {floor} or more. Black or clear film laid two weeks ahead warms it.",
   "set-out.step.soil-thermometer":
     "Push a thermometer 10 cm (4 in) into the bed at breakfast time on three mornings. Plant when the mean is {c} or more.",
   "set-out.step.earlier-with": "Under {protection} they could go out from {day}.",
