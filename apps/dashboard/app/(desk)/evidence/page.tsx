@@ -1,0 +1,152 @@
+import type { Metadata } from "next";
+import { getTranslations } from "next-intl/server";
+import { register } from "../../../features/evidence/register.ts";
+import { agentSeat } from "../../../server/seat.ts";
+import { Row } from "../../../ui/Row.tsx";
+import { RuleName } from "../../../ui/RuleName.tsx";
+
+export async function generateMetadata(): Promise<Metadata> {
+  const t = await getTranslations("evidence");
+  return { title: t("title") };
+}
+
+const STATUSES = ["seen", "secondary", "memory", "practice"] as const;
+
+/** What every rule leans on: the claims with how far they carry, and the sources by how they were read. */
+export default async function EvidencePage() {
+  await agentSeat();
+  const [{ rules, sources }, t] = await Promise.all([register(), getTranslations("evidence")]);
+  return (
+    <>
+      <Row
+        notes={
+          <dl className="flow">
+            {(["strong", "moderate", "weak", "practice"] as const).map((grade) => (
+              <div key={grade}>
+                <dt>{t(`grades.${grade}`)}</dt>
+                <dd>{t(`gradeMeans.${grade}`)}</dd>
+              </div>
+            ))}
+          </dl>
+        }
+      >
+        <h1>{t("title")}</h1>
+        <p className="decision-under">{t("lead")}</p>
+        <ul className="actions plain">
+          {rules.map((rule) => (
+            <li key={rule.id}>
+              <a className="tap" href={`#rule-${rule.id}`}>
+                <RuleName id={rule.id} />
+              </a>
+            </li>
+          ))}
+          <li>
+            <a className="tap" href="#sources">
+              {t("sources")}
+            </a>
+          </li>
+        </ul>
+      </Row>
+      {rules.map((rule) => (
+        <Row
+          key={rule.id}
+          id={`rule-${rule.id}`}
+          side={
+            <>
+              <h2>
+                <RuleName id={rule.id} />
+              </h2>
+              <p className="faint small">{t("version", { version: rule.version })}</p>
+            </>
+          }
+          notes={
+            <>
+              <p className="label">{t("needs")}</p>
+              <ul className="plain">
+                {rule.needs.map((need) => (
+                  <li key={need}>{need}</li>
+                ))}
+              </ul>
+            </>
+          }
+        >
+          <p className="listing-head">{rule.question}</p>
+          <ul className="listing">
+            {rule.claims.map((claim) => (
+              <li key={claim.id} id={claim.id} className="flow">
+                <p>
+                  <strong>{claim.finding}</strong>
+                </p>
+                <dl className="facts small">
+                  <dt>{t("grade")}</dt>
+                  <dd>{t(`grades.${claim.grade}`)}</dd>
+                  {claim.effect && (
+                    <>
+                      <dt>{t("effect")}</dt>
+                      <dd>{claim.effect}</dd>
+                    </>
+                  )}
+                  <dt>{t("design")}</dt>
+                  <dd>{claim.size ? `${claim.design}; ${claim.size}` : claim.design}</dd>
+                  <dt>{t("limits")}</dt>
+                  <dd>{claim.limits}</dd>
+                  <dt>{t("wouldChange")}</dt>
+                  <dd>{claim.wouldChange}</dd>
+                  {claim.conflicts.length > 0 && (
+                    <>
+                      <dt>{t("conflicts")}</dt>
+                      <dd>
+                        {claim.conflicts.map((id) => (
+                          <a key={id} href={`#${id}`}>
+                            {id}
+                          </a>
+                        ))}
+                      </dd>
+                    </>
+                  )}
+                  <dt>{t("sources")}</dt>
+                  <dd>
+                    {claim.sources.map(({ key, locator }) => (
+                      <span key={`${key} ${locator}`}>
+                        <a href={`#source-${key}`}>{key}</a>
+                        {locator && ` (${locator})`}{" "}
+                      </span>
+                    ))}
+                  </dd>
+                </dl>
+              </li>
+            ))}
+          </ul>
+        </Row>
+      ))}
+      <Row id="sources" side={<h2>{t("sources")}</h2>}>
+        {STATUSES.map((status) => (
+          <div key={status}>
+            <h3>{t(`statuses.${status}`)}</h3>
+            <ul className="listing small">
+              {sources
+                .filter((source) => source.status === status)
+                .map((source) => (
+                  <li key={source.id} id={`source-${source.id}`}>
+                    <span className="label">{source.id}</span> {source.cite}{" "}
+                    {source.doi ? (
+                      <a href={`https://doi.org/${source.doi}`} rel="noreferrer">
+                        doi:{source.doi}
+                      </a>
+                    ) : (
+                      source.url && (
+                        <a href={source.url} rel="noreferrer">
+                          {new URL(source.url).hostname}
+                          <span className="unseen">: {source.id}</span>
+                        </a>
+                      )
+                    )}
+                  </li>
+                ))}
+            </ul>
+          </div>
+        ))}
+      </Row>
+    </>
+  );
+}

@@ -1,0 +1,164 @@
+import { adviceRoutes, farmRoutes, importRoutes, recordRoutes } from "@pith/contract";
+import type { Metadata } from "next";
+import Link from "next/link";
+import { getTranslations } from "next-intl/server";
+import { AdvisoryList } from "../../../../features/advice/AdvisoryList.tsx";
+import {
+  BedsTable,
+  MaterialsTable,
+  PlantingsTable,
+  SitesTable,
+  ValvesTable,
+} from "../../../../features/farm/tables.tsx";
+import { RecordLinks } from "../../../../features/records/RecordLinks.tsx";
+import { RecordsList } from "../../../../features/records/RecordsList.tsx";
+import { instantText } from "../../../../format/dates.ts";
+import { call } from "../../../../server/api.ts";
+import { agentSeat } from "../../../../server/seat.ts";
+import { Row } from "../../../../ui/Row.tsx";
+import { Saved } from "../../../../ui/Saved.tsx";
+
+interface Props {
+  params: Promise<{ farmId: string }>;
+  searchParams: Promise<Record<string, string>>;
+}
+
+export async function generateMetadata({ params }: Props): Promise<Metadata> {
+  const [{ officeId }, { farmId }] = await Promise.all([agentSeat(), params]);
+  const { farm } = await call(farmRoutes.getFarm, { params: { officeId, farmId } });
+  return { title: farm.name };
+}
+
+/** One client farm: what stands there, on what ground, what is in the shed, what was advised and done. */
+export default async function FarmPage({ params, searchParams }: Props) {
+  const [{ officeId }, { farmId }, asked, t] = await Promise.all([
+    agentSeat(),
+    params,
+    searchParams,
+    getTranslations("farm"),
+  ]);
+  const where = { officeId, farmId };
+  const [detail, { drafts }, records, { advisories }, { imports }] = await Promise.all([
+    call(farmRoutes.getFarm, { params: where }),
+    call(adviceRoutes.getRound, { params: { officeId }, query: { farmId, all: "yes" } }),
+    call(recordRoutes.getRecords, { params: where, query: {} }),
+    call(adviceRoutes.listAdvisories, { params: { officeId }, query: { farmId, limit: 20 } }),
+    call(importRoutes.listImports, { params: where }),
+  ]);
+  const { farm } = detail;
+  const add = (thing: string, label: string) => (
+    <Link className="tap" href={`/farms/${farmId}/edit/${thing}/new`}>
+      {label}
+    </Link>
+  );
+
+  return (
+    <>
+      <p className="crumbs">
+        <Link href="/farms">{t("allFarms")}</Link>
+      </p>
+      <Saved asked={asked} />
+      <Row
+        notes={
+          <dl className="facts">
+            {farm.contactName && (
+              <>
+                <dt>{t("contact")}</dt>
+                <dd>{farm.contactName}</dd>
+              </>
+            )}
+            {farm.phone && (
+              <>
+                <dt>{t("phone")}</dt>
+                <dd>
+                  <a href={`tel:${farm.phone.replace(/[^+\d]/g, "")}`}>{farm.phone}</a>
+                </dd>
+              </>
+            )}
+            {farm.email && (
+              <>
+                <dt>{t("email")}</dt>
+                <dd>
+                  <a href={`mailto:${farm.email}`}>{farm.email}</a>
+                </dd>
+              </>
+            )}
+            <dt>{t("units")}</dt>
+            <dd>{t(`unitSystems.${farm.units}`)}</dd>
+          </dl>
+        }
+      >
+        <h1>{farm.name}</h1>
+        <p className="decision-under">
+          {t("summary", {
+            plantings: farm.plantings,
+            drafts: farm.openDrafts,
+            unanswered: farm.unanswered,
+          })}
+        </p>
+        <p className="actions">
+          <Link className="tap" href={`/round?farm=${farmId}`}>
+            {t("toRound")}
+          </Link>
+          <Link className="tap" href={`/farms/${farmId}/import`}>
+            {t("import")}
+          </Link>
+          <Link className="tap" href={`/farms/${farmId}/change`}>
+            {t("changeFarm")}
+          </Link>
+        </p>
+      </Row>
+      <Row id="plantings" side={<h2>{t("plantings")}</h2>} wide>
+        <PlantingsTable detail={detail} drafts={drafts} />
+        {add("plantings", t("addPlanting"))}
+      </Row>
+      <Row id="beds" side={<h2>{t("beds")}</h2>} wide>
+        <BedsTable detail={detail} />
+        {add("beds", t("addBed"))}
+      </Row>
+      <Row id="valves" side={<h2>{t("valves")}</h2>} wide>
+        <ValvesTable detail={detail} />
+        {add("valves", t("addValve"))}
+      </Row>
+      <Row id="sites" side={<h2>{t("sites")}</h2>} wide>
+        <SitesTable detail={detail} />
+        {add("sites", t("addSite"))}
+      </Row>
+      <Row id="materials" side={<h2>{t("shed")}</h2>} wide>
+        <MaterialsTable detail={detail} />
+        {add("materials", t("addMaterial"))}
+      </Row>
+      <Row id="advice" side={<h2>{t("advice")}</h2>} wide>
+        <AdvisoryList advisories={advisories} base="/issued" />
+      </Row>
+      <Row id="records" side={<h2>{t("records")}</h2>} wide>
+        <RecordLinks base={`/farms/${farmId}/record`} />
+        <RecordsList records={records} detail={detail} back={`/farms/${farmId}`} />
+      </Row>
+      <Row id="imports" side={<h2>{t("imports")}</h2>} wide>
+        {imports.length === 0 ? (
+          <p>{t("noImports")}</p>
+        ) : (
+          <ul className="listing">
+            {imports.map((one) => (
+              <li key={one.id}>
+                <Link href={`/farms/${farmId}/imports/${one.id}`}>{one.fileName}</Link>{" "}
+                <span className="faint">
+                  {t("importLine", {
+                    status: t(`importStatuses.${one.status}`),
+                    when: instantText(one.createdAt, detail.sites[0]?.timeZone),
+                    accepted: one.acceptedCount,
+                    refused: one.refusedCount,
+                  })}
+                </span>
+              </li>
+            ))}
+          </ul>
+        )}
+        <Link className="tap" href={`/farms/${farmId}/import`}>
+          {t("import")}
+        </Link>
+      </Row>
+    </>
+  );
+}

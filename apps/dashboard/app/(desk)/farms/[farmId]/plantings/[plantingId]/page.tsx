@@ -1,0 +1,118 @@
+import { adviceRoutes, type FarmDetail, farmRoutes, type Planting, recordRoutes } from "@pith/contract";
+import type { Metadata } from "next";
+import Link from "next/link";
+import { notFound } from "next/navigation";
+import { getTranslations } from "next-intl/server";
+import { AdvisoryList } from "../../../../../../features/advice/AdvisoryList.tsx";
+import { RecordLinks } from "../../../../../../features/records/RecordLinks.tsx";
+import { RecordsList } from "../../../../../../features/records/RecordsList.tsx";
+import { dayText } from "../../../../../../format/dates.ts";
+import { inText } from "../../../../../../format/units.ts";
+import { call } from "../../../../../../server/api.ts";
+import { agentSeat } from "../../../../../../server/seat.ts";
+import { Row } from "../../../../../../ui/Row.tsx";
+import { RuleName } from "../../../../../../ui/RuleName.tsx";
+import { Saved } from "../../../../../../ui/Saved.tsx";
+
+interface Props {
+  params: Promise<{ farmId: string; plantingId: string }>;
+  searchParams: Promise<Record<string, string>>;
+}
+
+export async function generateMetadata(): Promise<Metadata> {
+  const t = await getTranslations("planting");
+  return { title: t("title") };
+}
+
+/** One planting: its facts, what is advised, what was issued, and everything seen and done there. */
+export default async function PlantingPage({ params, searchParams }: Props) {
+  const [{ officeId }, { farmId, plantingId }, asked, t] = await Promise.all([
+    agentSeat(),
+    params,
+    searchParams,
+    getTranslations("planting"),
+  ]);
+  const where = { officeId, farmId };
+  const [detail, { drafts }, { advisories }, records] = await Promise.all([
+    call(farmRoutes.getFarm, { params: where }),
+    call(adviceRoutes.getRound, { params: { officeId }, query: { plantingId, all: "yes" } }),
+    call(adviceRoutes.listAdvisories, { params: { officeId }, query: { plantingId } }),
+    call(recordRoutes.getRecords, { params: where, query: { plantingId } }),
+  ]);
+  const planting = detail.plantings.find((one) => one.id === plantingId);
+  if (!planting) notFound();
+  const bed = detail.beds.find((one) => one.id === planting.bedId);
+
+  return (
+    <>
+      <p className="crumbs">
+        <Link href={`/farms/${farmId}#plantings`}>{detail.farm.name}</Link>
+      </p>
+      <Saved asked={asked} />
+      <Row notes={<Facts planting={planting} detail={detail} />}>
+        <h1>{planting.varietyName}</h1>
+        <p className="decision-under">
+          {t("under", { plants: planting.plants, bed: bed?.name ?? t("noBed") })}
+        </p>
+        <p className="actions">
+          <Link className="tap" href={`/farms/${farmId}/edit/plantings/${plantingId}`}>
+            {t("change")}
+          </Link>
+        </p>
+      </Row>
+      <Row id="drafts" side={<h2>{t("drafts")}</h2>} wide>
+        {drafts.length === 0 ? (
+          <p>{t("noDrafts")}</p>
+        ) : (
+          <ul className="listing">
+            {drafts.map((draft) => (
+              <li key={draft.id}>
+                <Link className="listing-head" href={`/drafts/${draft.id}`}>
+                  {draft.headline}
+                </Link>
+                <p className="faint">
+                  <RuleName id={draft.ruleId} />
+                  {draft.kind !== "advice" && <span className="unknown"> · {t(`kinds.${draft.kind}`)}</span>}
+                </p>
+              </li>
+            ))}
+          </ul>
+        )}
+      </Row>
+      <Row id="issued" side={<h2>{t("issued")}</h2>} wide>
+        <AdvisoryList advisories={advisories} base="/issued" />
+      </Row>
+      <Row id="records" side={<h2>{t("records")}</h2>} wide>
+        <RecordLinks base={`/farms/${farmId}/record`} query={`?planting=${plantingId}`} />
+        <RecordsList records={records} detail={detail} back={`/farms/${farmId}/plantings/${plantingId}`} />
+      </Row>
+    </>
+  );
+}
+
+async function Facts({ planting, detail }: { planting: Planting; detail: FarmDetail }) {
+  const [t, words] = await Promise.all([getTranslations("planting"), getTranslations("words.plantings")]);
+  const { units } = detail.farm;
+  const material = detail.materials.find((one) => one.id === planting.feeding.materialId);
+  const flags = (["staked", "grafted", "overwintered"] as const).filter((flag) => planting[flag]);
+  const facts: [string, string | null][] = [
+    [t("type"), words(`marketType.${planting.marketType}`)],
+    [t("species"), words(`species.${planting.species}`)],
+    [t("sown"), dayText(planting.sownOn)],
+    [t("planned"), planting.plannedSetOutOn && dayText(planting.plannedSetOutOn)],
+    [t("setOut"), planting.setOutOn && dayText(planting.setOutOn)],
+    [t("ended"), planting.endedOn && dayText(planting.endedOn)],
+    [t("spacing"), inText(planting.plantSpacingM, "m", units)],
+    [t("rows"), String(planting.rowsPerBed)],
+    [t("goal"), planting.yieldGoalTPerHa === null ? null : inText(planting.yieldGoalTPerHa, "t/ha", units)],
+    [t("fedWith"), material?.name ?? null],
+    [t("also"), flags.length > 0 ? flags.map((flag) => t(flag)).join(", ") : null],
+  ];
+  return (
+    <dl className="facts">
+      {facts.flatMap(([name, value]) =>
+        value === null ? [] : [<dt key={name}>{name}</dt>, <dd key={`${name} value`}>{value}</dd>],
+      )}
+    </dl>
+  );
+}

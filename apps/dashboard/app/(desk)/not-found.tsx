@@ -1,0 +1,5 @@
+import { NothingHere } from "../../ui/NothingHere.tsx";
+
+export default function NotFound() {
+  return <NothingHere />;
+}

@@ -1,0 +1,49 @@
+import { farmRoutes, recordRoutes } from "@pith/contract";
+import type { Metadata } from "next";
+import { getTranslations } from "next-intl/server";
+import { RecordLinks } from "../../../features/records/RecordLinks.tsx";
+import { RecordsList } from "../../../features/records/RecordsList.tsx";
+import { call } from "../../../server/api.ts";
+import { farmerSeat } from "../../../server/seat.ts";
+import { Row } from "../../../ui/Row.tsx";
+import { Saved } from "../../../ui/Saved.tsx";
+
+export async function generateMetadata(): Promise<Metadata> {
+  const t = await getTranslations("records");
+  return { title: t("title") };
+}
+
+/** The farmer's own record: write down what was seen and done, and read it again. */
+export default async function RecordHome({
+  searchParams,
+}: {
+  searchParams: Promise<Record<string, string>>;
+}) {
+  const [{ officeId }, asked, t] = await Promise.all([
+    farmerSeat(),
+    searchParams,
+    getTranslations("records"),
+  ]);
+  const { farms } = await call(farmRoutes.listFarms, { params: { officeId } });
+  const books = await Promise.all(
+    farms.map(async ({ id: farmId }) => ({
+      detail: await call(farmRoutes.getFarm, { params: { officeId, farmId } }),
+      records: await call(recordRoutes.getRecords, { params: { officeId, farmId }, query: {} }),
+    })),
+  );
+  return (
+    <>
+      <Saved asked={asked} />
+      <Row>
+        <h1>{t("title")}</h1>
+        {farms.length === 0 && <p className="decision-under">{t("noFarm")}</p>}
+      </Row>
+      {books.map(({ detail, records }) => (
+        <Row key={detail.farm.id} side={<h2>{detail.farm.name}</h2>}>
+          <RecordLinks base={`/record/${detail.farm.id}`} />
+          <RecordsList records={records} detail={detail} back="/record" />
+        </Row>
+      ))}
+    </>
+  );
+}

@@ -1,0 +1,144 @@
+import { adviceRoutes, type Draft, farmRoutes } from "@pith/contract";
+import type { Metadata } from "next";
+import Link from "next/link";
+import { getTranslations } from "next-intl/server";
+import { adviseAgain } from "../../../features/advice/actions.ts";
+import { RoundKeys } from "../../../features/round/RoundKeys.tsx";
+import { SetAside } from "../../../features/round/SetAside.tsx";
+import { clockText, dayAt, todayIn, weekdayText } from "../../../format/dates.ts";
+import { call } from "../../../server/api.ts";
+import { agentSeat } from "../../../server/seat.ts";
+import { readerZone } from "../../../server/zone.ts";
+import { Row } from "../../../ui/Row.tsx";
+import { RuleName } from "../../../ui/RuleName.tsx";
+
+interface Asked {
+  farm?: string;
+  show?: string;
+}
+
+export async function generateMetadata(): Promise<Metadata> {
+  const t = await getTranslations("round");
+  return { title: t("title") };
+}
+
+/** What needs a decision, over all farms, most urgent first, each with the reason for its place. */
+export default async function RoundPage({ searchParams }: { searchParams: Promise<Asked> }) {
+  const [{ officeId }, asked, zone, t] = await Promise.all([
+    agentSeat(),
+    searchParams,
+    readerZone(),
+    getTranslations("round"),
+  ]);
+  const [{ drafts }, { farms }] = await Promise.all([
+    call(adviceRoutes.getRound, {
+      params: { officeId },
+      query: {
+        farmId: asked.farm || undefined,
+        all: asked.show === "all" ? "yes" : undefined,
+        setAside: asked.show === "aside" ? "yes" : undefined,
+      },
+    }),
+    call(farmRoutes.listFarms, { params: { officeId } }),
+  ]);
+  const shown = asked.show === "aside" ? drafts.filter((d) => d.setAsideUntil !== null) : drafts;
+  const today = todayIn(zone);
+
+  return (
+    <>
+      <Row
+        side={<p className="label">{weekdayText(today)}</p>}
+        notes={<p className="keys faint">{t.rich("keys", { kbd: (chunks) => <kbd>{chunks}</kbd> })}</p>}
+      >
+        <h1>{t("title")}</h1>
+        <p className="decision-under">{t("count", { count: shown.length })}</p>
+        <form className="filters" method="get">
+          <div className="field">
+            <label htmlFor="farm">{t("farm")}</label>
+            <select id="farm" name="farm" defaultValue={asked.farm ?? ""}>
+              <option value="">{t("allFarms")}</option>
+              {farms.map((farm) => (
+                <option key={farm.id} value={farm.id}>
+                  {farm.name}
+                </option>
+              ))}
+            </select>
+          </div>
+          <div className="field">
+            <label htmlFor="show">{t("show")}</label>
+            <select id="show" name="show" defaultValue={asked.show ?? ""}>
+              <option value="">{t("showAdvice")}</option>
+              <option value="all">{t("showAll")}</option>
+              <option value="aside">{t("showAside")}</option>
+            </select>
+          </div>
+          <button type="submit" className="quiet">
+            {t("apply")}
+          </button>
+        </form>
+      </Row>
+      {shown.length === 0 ? (
+        <Row>
+          <p>{asked.farm || asked.show ? t("emptyFiltered") : t("empty")}</p>
+        </Row>
+      ) : (
+        <RoundKeys>
+          {shown.map((draft) => (
+            <Entry key={draft.id} draft={draft} zone={zone} today={today} />
+          ))}
+        </RoundKeys>
+      )}
+      <Row>
+        <form action={adviseAgain.bind(null, asked.farm ?? null)}>
+          <button type="submit" className="quiet">
+            {t("adviseAgain")}
+          </button>{" "}
+          <span className="faint">{t("adviseAgainHelp")}</span>
+        </form>
+      </Row>
+    </>
+  );
+}
+
+async function Entry({ draft, zone, today }: { draft: Draft; zone: string; today: string }) {
+  const t = await getTranslations("round");
+  return (
+    <Row
+      className="draft"
+      side={<ByWhen draft={draft} zone={zone} today={today} />}
+      notes={
+        <>
+          <p>{draft.reason}</p>
+          <SetAside draft={draft} />
+        </>
+      }
+    >
+      <p className="faint">
+        <RuleName id={draft.ruleId} />
+        {draft.kind !== "advice" && <span className="unknown"> · {t(`kinds.${draft.kind}`)}</span>}
+      </p>
+      <h2 className="headline">
+        <Link href={`/drafts/${draft.id}`} data-entry prefetch={false}>
+          {draft.headline}
+        </Link>
+      </h2>
+      <p>
+        {draft.subjectName} · <Link href={`/farms/${draft.farmId}`}>{draft.farmName}</Link>
+      </p>
+    </Row>
+  );
+}
+
+async function ByWhen({ draft, zone, today }: { draft: Draft; zone: string; today: string }) {
+  const t = await getTranslations("round");
+  if (draft.actBy === null) return <span className="faint">{t("noHurry")}</span>;
+  const day = dayAt(draft.actBy, zone);
+  return (
+    <>
+      <span className="faint">{t("actBy")} </span>
+      <strong>{day === today ? t("today") : weekdayText(day)}</strong>{" "}
+      <time dateTime={draft.actBy}>{clockText(draft.actBy, zone)}</time>
+      {day < today && <span className="unknown"> {t("past")}</span>}
+    </>
+  );
+}

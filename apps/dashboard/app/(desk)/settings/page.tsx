@@ -1,0 +1,49 @@
+import { farmRoutes } from "@pith/contract";
+import { SettingsSchema } from "@pith/rules";
+import type { Metadata } from "next";
+import { getTranslations } from "next-intl/server";
+import { Form } from "../../../features/forms/Form.tsx";
+import { viewOf } from "../../../features/forms/view.ts";
+import { formWords, frameWords } from "../../../features/forms/words.ts";
+import { saveSettings } from "../../../features/settings/actions.ts";
+import { settingsPlan } from "../../../features/settings/plan.ts";
+import { call } from "../../../server/api.ts";
+import { agentSeat } from "../../../server/seat.ts";
+import { Row } from "../../../ui/Row.tsx";
+import { Saved } from "../../../ui/Saved.tsx";
+
+interface Props {
+  searchParams: Promise<Record<string, string>>;
+}
+
+export async function generateMetadata(): Promise<Metadata> {
+  const t = await getTranslations("settings");
+  return { title: t("title") };
+}
+
+/** The office's floors and accepted risks. An empty field means the rule's own stated default. */
+export default async function SettingsPage({ searchParams }: Props) {
+  const [{ officeId }, asked, t, words, frame] = await Promise.all([
+    agentSeat(),
+    searchParams,
+    getTranslations("settings"),
+    formWords(settingsPlan.labels),
+    frameWords(),
+  ]);
+  const office = await call(farmRoutes.getOffice, { params: { officeId } });
+  return (
+    <>
+      <Saved asked={asked} />
+      <Row notes={<p>{t("help")}</p>}>
+        <h1>{t("title")}</h1>
+        <p className="decision-under">{t("under", { office: office.name, county: office.county })}</p>
+        <Form
+          action={saveSettings}
+          sections={viewOf(settingsPlan, SettingsSchema, office.settings, "metric", words)}
+          submit={t("save")}
+          words={frame}
+        />
+      </Row>
+    </>
+  );
+}

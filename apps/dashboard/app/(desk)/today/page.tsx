@@ -1,0 +1,84 @@
+import { type Advisory, adviceRoutes } from "@pith/contract";
+import type { Metadata } from "next";
+import Link from "next/link";
+import { getTranslations } from "next-intl/server";
+import { longDayText, todayIn } from "../../../format/dates.ts";
+import { call } from "../../../server/api.ts";
+import { farmerSeat } from "../../../server/seat.ts";
+import { readerZone } from "../../../server/zone.ts";
+import { Row } from "../../../ui/Row.tsx";
+import { Saved } from "../../../ui/Saved.tsx";
+
+export async function generateMetadata(): Promise<Metadata> {
+  const t = await getTranslations("today");
+  return { title: t("title") };
+}
+
+/** The farmer's day: what is still to do, what is to be careful of, by when; below it what was answered. */
+export default async function TodayPage({ searchParams }: { searchParams: Promise<Record<string, string>> }) {
+  const [{ officeId }, asked, zone, t] = await Promise.all([
+    farmerSeat(),
+    searchParams,
+    readerZone(),
+    getTranslations("today"),
+  ]);
+  const { advisories } = await call(adviceRoutes.listAdvisories, {
+    params: { officeId },
+    query: { limit: 60 },
+  });
+  const open = advisories.filter((one) => one.status === "issued" || one.status === "read");
+  const answered = advisories.filter((one) => one.answer !== null);
+  const several = new Set(advisories.map((one) => one.farmId)).size > 1;
+  return (
+    <>
+      <Saved asked={asked} />
+      <Row side={<p className="label">{longDayText(todayIn(zone))}</p>}>
+        <h1>{t("count", { count: open.length })}</h1>
+        {open.length === 0 && <p className="decision-under">{t("empty")}</p>}
+      </Row>
+      {open.map((one) => (
+        <Slip key={one.id} advisory={one} several={several} />
+      ))}
+      {answered.length > 0 && (
+        <Row side={<h2>{t("answered")}</h2>}>
+          <ul className="listing">
+            {answered.map((one) => (
+              <li key={one.id}>
+                <Link className="tap" href={`/today/${one.id}`}>
+                  {one.said.decision}
+                </Link>
+                <p className="faint">
+                  {t(`answers.${one.answer?.kind ?? "done"}`)} · {one.subjectName}
+                </p>
+              </li>
+            ))}
+          </ul>
+        </Row>
+      )}
+    </>
+  );
+}
+
+async function Slip({ advisory, several }: { advisory: Advisory; several: boolean }) {
+  const [t, caution] = await Promise.all([getTranslations("today"), getTranslations("caution")]);
+  const { said } = advisory;
+  const worst = said.cautions[0]?.severity;
+  return (
+    <Row className="draft">
+      <p className="faint">
+        {advisory.subjectName}
+        {several && ` · ${advisory.farmName}`}
+        {advisory.status === "issued" && <strong className="fresh"> {t("new")}</strong>}
+      </p>
+      <h2 className="headline">
+        <Link className="block" href={`/today/${advisory.id}`} prefetch={false}>
+          {said.decision}
+        </Link>
+      </h2>
+      {said.window && <p>{said.window}</p>}
+      {(worst === "danger" || worst === "warning") && (
+        <p className="caution-word">{t("careful", { severity: caution(worst) })}</p>
+      )}
+    </Row>
+  );
+}

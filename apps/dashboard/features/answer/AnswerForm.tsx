@@ -1,0 +1,99 @@
+"use client";
+
+import { useActionState, useEffect, useRef, useState } from "react";
+import { Field } from "../forms/Form.tsx";
+import { type FieldView, type FormState, untouched } from "../forms/plan.ts";
+
+const KINDS = ["done", "not-done", "cannot"] as const;
+
+interface Props {
+  action: (before: FormState, data: FormData) => Promise<FormState>;
+  fields: FieldView[];
+  kind: string;
+  reason: string;
+  words: Record<
+    | "legend"
+    | "done"
+    | "doneHint"
+    | "notDone"
+    | "notDoneHint"
+    | "cannot"
+    | "cannotHint"
+    | "reason"
+    | "reasonIfAny"
+    | "submit"
+    | "busy"
+    | "optional",
+    string
+  >;
+}
+
+/** One of three answers; "done" opens what was really done, the others ask why. */
+export function AnswerForm({ action, fields, kind, reason, words }: Props) {
+  const [state, send, busy] = useActionState(action, untouched);
+  const [chosen, setChosen] = useState(kind);
+  const form = useRef<HTMLFormElement>(null);
+  useEffect(() => {
+    if (state.attempt > 0)
+      form.current?.querySelector<HTMLElement>("[aria-invalid=true], [role=alert]")?.focus();
+  }, [state]);
+  const labels = { done: words.done, "not-done": words.notDone, cannot: words.cannot };
+  const hints = { done: words.doneHint, "not-done": words.notDoneHint, cannot: words.cannotHint };
+  const problem = state.problems.kind;
+  const why: FieldView = {
+    name: "reason",
+    label: chosen === "done" ? words.reasonIfAny : words.reason,
+    kind: "long",
+    unit: null,
+    hint: null,
+    required: chosen !== "done",
+    value: reason,
+    choices: [],
+  };
+  return (
+    <form ref={form} action={send} className="form" noValidate>
+      {state.message && !problem && (
+        <p className="refusal" role="alert" tabIndex={-1}>
+          {state.message}
+        </p>
+      )}
+      <fieldset className="choose" aria-describedby={problem ? "kind-problem" : undefined}>
+        <legend className="unseen">{words.legend}</legend>
+        {KINDS.map((one) => (
+          <label key={one}>
+            <input
+              type="radio"
+              name="kind"
+              value={one}
+              checked={chosen === one}
+              onChange={() => setChosen(one)}
+              aria-invalid={problem ? true : undefined}
+            />
+            <span>
+              {labels[one]}
+              <span className="choose-hint">{hints[one]}</span>
+            </span>
+          </label>
+        ))}
+      </fieldset>
+      {problem && (
+        <p id="kind-problem" className="problem" role="alert">
+          {problem}
+        </p>
+      )}
+      <div key={state.attempt}>
+        <div hidden={chosen !== "done"}>
+          {fields.map((field) => (
+            <Field key={field.name} field={field} state={state} optional={words.optional} />
+          ))}
+        </div>
+        {chosen !== "" && <Field field={why} state={state} optional={words.optional} />}
+      </div>
+      <p className="form-end">
+        <button type="submit" className="press" aria-disabled={busy}>
+          {busy ? words.busy : words.submit}
+        </button>
+      </p>
+    </form>
+  );
+}

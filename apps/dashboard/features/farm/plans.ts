@@ -1,0 +1,126 @@
+import { type FarmDetail, farmRoutes } from "@pith/contract";
+import type { Choice, Plan } from "../forms/plan.ts";
+
+/** What the forms of a farm and of what belongs to it ask. */
+
+export const THINGS = ["sites", "valves", "beds", "plantings", "materials"] as const;
+export type Thing = (typeof THINGS)[number];
+export const isThing = (word: string): word is Thing => (THINGS as readonly string[]).includes(word);
+
+const withoutId = { id: true } as const;
+export const schemas = {
+  farms: farmRoutes.FarmSchema.pick({ name: true, contactName: true, phone: true, email: true, units: true }),
+  sites: farmRoutes.SiteSchema.omit({ id: true, weather: true }),
+  valves: farmRoutes.ValveSchema.omit(withoutId),
+  beds: farmRoutes.BedSchema.omit(withoutId),
+  plantings: farmRoutes.PlantingSchema.omit(withoutId),
+  materials: farmRoutes.MaterialSchema.omit(withoutId),
+};
+
+export const farmPlan: Plan = {
+  labels: "farms",
+  sections: [{ fields: ["name", "contactName", "phone", "email", "units"] }],
+};
+
+export const named = (things: { id: string; name: string }[]): Choice[] =>
+  things.map(({ id, name }) => ({ value: id, label: name }));
+
+/** The plan of a form, with the farm's own things as choices. */
+export function planOf(thing: Thing, farm: FarmDetail): Plan {
+  const choices = {
+    siteId: named(farm.sites),
+    valveId: named(farm.valves),
+    bedId: named(farm.beds),
+    "feeding.materialId": named(farm.materials),
+  };
+  return { labels: thing, choices, ...plans[thing] };
+}
+
+const plans: Record<Thing, Pick<Plan, "sections">> = {
+  sites: {
+    sections: [
+      {
+        fields: ["name", "latitudeDeg", "longitudeDeg", "elevationM", "timeZone", "coastal", "stationId"],
+      },
+      {
+        title: "offset",
+        fields: ["stationOffset.minC", "stationOffset.sdC", "stationOffset.nights"],
+      },
+    ],
+  },
+  valves: { sections: [{ fields: ["name", "siteId", "method", "flowLPerH", "efficiency"] }] },
+  beds: {
+    sections: [
+      { fields: ["name", "siteId", "valveId", "kind"] },
+      { title: "size", fields: ["lengthM", "widthM", "spacingM"] },
+      {
+        title: "soil",
+        fields: ["soil.texture", "soil.fieldCapacity", "soil.wiltingPoint", "soil.bulkDensityKgPerM3"],
+      },
+      { title: "covers", each: { path: "covers", fields: ["cover", "from", "to"], add: "addCover" } },
+      { title: "mulches", each: { path: "mulches", fields: ["mulch", "from", "to"], add: "addMulch" } },
+      { title: "certification", fields: ["certification", "certifier"] },
+      { title: "containers", fields: ["containers.count", "containers.volumeL"] },
+    ],
+  },
+  plantings: {
+    sections: [
+      { fields: ["varietyName", "bedId", "species", "marketType"] },
+      { title: "days", fields: ["sownOn", "plannedSetOutOn", "setOutOn", "endedOn"] },
+      {
+        title: "stand",
+        fields: ["plants", "rowsPerBed", "plantSpacingM", "staked", "grafted", "overwintered"],
+      },
+      {
+        title: "goal",
+        fields: ["yieldGoalTPerHa", "daysToMaturity.days", "daysToMaturity.from", "daysToMaturity.to"],
+      },
+      { title: "feeding", fields: ["feeding.materialId", "feeding.method"] },
+      {
+        title: "credits",
+        each: {
+          path: "feeding.credits",
+          fields: ["kind", "nKgPerHaLow", "nKgPerHaHigh"],
+          add: "addCredit",
+        },
+      },
+    ],
+  },
+  materials: {
+    sections: [
+      { fields: ["kind", "name"] },
+      { title: "analysis", fields: ["nPct", "p2o5Pct", "k2oPct", "soluble", "bulkDensityKgPerL"] },
+      { title: "shed", fields: ["stockKg", "pricePerKg", "certifiedUse"] },
+    ],
+  },
+};
+
+/** What a new one starts from, where there is something sensible to start from. */
+export function startOf(
+  thing: Thing,
+  farm: FarmDetail,
+  asked: Record<string, string>,
+): Record<string, unknown> {
+  const site = farm.sites[0];
+  switch (thing) {
+    case "sites":
+      return { timeZone: site?.timeZone, stationId: site?.stationId ?? null };
+    case "valves":
+      return { siteId: site?.id, method: "drip", efficiency: 0.9 };
+    case "beds":
+      return { siteId: site?.id, valveId: farm.valves[0]?.id ?? null, kind: "ground" };
+    case "plantings": {
+      const bedId = asked.bedId ?? farm.beds[0]?.id;
+      const last = farm.plantings.find((p) => p.bedId === bedId) ?? farm.plantings[0];
+      return {
+        bedId,
+        species: "annuum",
+        rowsPerBed: last?.rowsPerBed,
+        plantSpacingM: last?.plantSpacingM,
+        feeding: { method: last?.feeding.method ?? "drip", materialId: last?.feeding.materialId ?? null },
+      };
+    }
+    case "materials":
+      return { certifiedUse: "unknown" };
+  }
+}

@@ -1,0 +1,239 @@
+import type { Draft, FarmDetail } from "@pith/contract";
+import Link from "next/link";
+import { getTranslations } from "next-intl/server";
+import { dayText, todayIn } from "../../format/dates.ts";
+import { inText } from "../../format/units.ts";
+
+/** A farm's things as ruled tables. Each first cell opens the thing itself. */
+
+interface Props {
+  detail: FarmDetail;
+}
+
+const editOf = (detail: FarmDetail, thing: string, id: string) =>
+  `/farms/${detail.farm.id}/edit/${thing}/${id}`;
+
+export async function PlantingsTable({ detail, drafts }: Props & { drafts: Draft[] }) {
+  const [t, words] = await Promise.all([getTranslations("farm"), getTranslations("words.plantings")]);
+  if (detail.plantings.length === 0) return <p>{t("noPlantings")}</p>;
+  const today = todayIn(detail.sites[0]?.timeZone);
+  return (
+    <table className="ruled">
+      <caption className="unseen">{t("plantings")}</caption>
+      <thead>
+        <tr>
+          <th scope="col">{t("variety")}</th>
+          <th scope="col">{t("bed")}</th>
+          <th scope="col">{t("stands")}</th>
+          <th scope="col">{t("next")}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {detail.plantings.map((planting) => {
+          const next = drafts.find((d) => d.kind === "advice" && d.plantingIds.includes(planting.id));
+          return (
+            <tr key={planting.id}>
+              <th scope="row">
+                <Link href={`/farms/${detail.farm.id}/plantings/${planting.id}`}>{planting.varietyName}</Link>{" "}
+                <span className="faint">{words(`marketType.${planting.marketType}`)}</span>
+              </th>
+              <td>{detail.beds.find((bed) => bed.id === planting.bedId)?.name}</td>
+              <td>
+                {planting.endedOn !== null
+                  ? t("endedOn", { day: dayText(planting.endedOn, today) })
+                  : planting.setOutOn !== null
+                    ? t("outSince", { day: dayText(planting.setOutOn, today) })
+                    : planting.plannedSetOutOn !== null
+                      ? t("plannedFor", { day: dayText(planting.plannedSetOutOn, today) })
+                      : t("indoors")}
+              </td>
+              <td className="full">
+                {next ? (
+                  <Link href={`/drafts/${next.id}`}>{next.headline}</Link>
+                ) : (
+                  <span className="faint">{t("nothingOpen")}</span>
+                )}
+              </td>
+            </tr>
+          );
+        })}
+      </tbody>
+    </table>
+  );
+}
+
+export async function BedsTable({ detail }: Props) {
+  const [t, words] = await Promise.all([getTranslations("farm"), getTranslations("words.beds")]);
+  if (detail.beds.length === 0) return <p>{t("noBeds")}</p>;
+  const units = detail.farm.units;
+  const now = (periods: { from: string; to: string | null }[], today: string) =>
+    periods.findIndex((p) => p.from <= today && (p.to === null || p.to >= today));
+  const today = todayIn(detail.sites[0]?.timeZone);
+  return (
+    <table className="ruled">
+      <caption className="unseen">{t("beds")}</caption>
+      <thead>
+        <tr>
+          <th scope="col">{t("bed")}</th>
+          <th scope="col">{t("size")}</th>
+          <th scope="col">{t("soil")}</th>
+          <th scope="col">{t("coverNow")}</th>
+          <th scope="col">{t("valve")}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {detail.beds.map((bed) => {
+          const cover = bed.covers[now(bed.covers, today)]?.cover ?? "none";
+          const mulch = bed.mulches[now(bed.mulches, today)]?.mulch ?? "none";
+          return (
+            <tr key={bed.id}>
+              <th scope="row">
+                <Link href={editOf(detail, "beds", bed.id)}>{bed.name}</Link>
+              </th>
+              <td className="number">
+                {inText(bed.lengthM, "m", units)} × {inText(bed.widthM, "m", units)}
+              </td>
+              <td>
+                {bed.soil.texture ? (
+                  words(`soil.texture.${bed.soil.texture}`)
+                ) : (
+                  <span className="unknown">{t("unknown")}</span>
+                )}
+              </td>
+              <td>
+                {words(`covers.cover.${cover}`)}; {words(`mulches.mulch.${mulch}`)}
+              </td>
+              <td>{detail.valves.find((valve) => valve.id === bed.valveId)?.name}</td>
+            </tr>
+          );
+        })}
+      </tbody>
+    </table>
+  );
+}
+
+export async function ValvesTable({ detail }: Props) {
+  const [t, words] = await Promise.all([getTranslations("farm"), getTranslations("words.valves")]);
+  if (detail.valves.length === 0) return <p>{t("noValves")}</p>;
+  const units = detail.farm.units;
+  return (
+    <table className="ruled">
+      <caption className="unseen">{t("valves")}</caption>
+      <thead>
+        <tr>
+          <th scope="col">{t("valve")}</th>
+          <th scope="col">{t("method")}</th>
+          <th scope="col" className="value">
+            {t("flow")}
+          </th>
+          <th scope="col" className="value">
+            {t("efficiency")}
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {detail.valves.map((valve) => (
+          <tr key={valve.id}>
+            <th scope="row">
+              <Link href={editOf(detail, "valves", valve.id)}>{valve.name}</Link>
+            </th>
+            <td>{words(`method.${valve.method}`)}</td>
+            <td className="value" data-head={t("flow")}>
+              {inText(valve.flowLPerH, "L/h", units)}
+            </td>
+            <td className="value" data-head={t("efficiency")}>
+              {inText(valve.efficiency, "share", units)}
+            </td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+export async function SitesTable({ detail }: Props) {
+  const t = await getTranslations("farm");
+  if (detail.sites.length === 0) return <p>{t("noSites")}</p>;
+  const units = detail.farm.units;
+  return (
+    <table className="ruled">
+      <caption className="unseen">{t("sites")}</caption>
+      <thead>
+        <tr>
+          <th scope="col">{t("site")}</th>
+          <th scope="col">{t("place")}</th>
+          <th scope="col" className="value">
+            {t("elevation")}
+          </th>
+          <th scope="col">{t("weather")}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {detail.sites.map((site) => (
+          <tr key={site.id}>
+            <th scope="row">
+              <Link href={editOf(detail, "sites", site.id)}>{site.name}</Link>
+            </th>
+            <td className="number">
+              {t("coordinates", { latitude: site.latitudeDeg, longitude: site.longitudeDeg })}
+            </td>
+            <td className="value" data-head={t("elevation")}>
+              {inText(site.elevationM, "m", units)}
+            </td>
+            <td className="full">
+              {site.weather ? (
+                t("weatherSpan", {
+                  from: dayText(site.weather.from),
+                  to: dayText(site.weather.to),
+                  days: site.weather.days,
+                })
+              ) : (
+                <span className="unknown">{t("noWeather")}</span>
+              )}
+            </td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+export async function MaterialsTable({ detail }: Props) {
+  const [t, words] = await Promise.all([getTranslations("farm"), getTranslations("words.materials")]);
+  if (detail.materials.length === 0) return <p>{t("noMaterials")}</p>;
+  const units = detail.farm.units;
+  return (
+    <table className="ruled">
+      <caption className="unseen">{t("shed")}</caption>
+      <thead>
+        <tr>
+          <th scope="col">{t("material")}</th>
+          <th scope="col" className="value">
+            {t("analysis")}
+          </th>
+          <th scope="col" className="value">
+            {t("stock")}
+          </th>
+          <th scope="col">{t("certified")}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {detail.materials.map((material) => (
+          <tr key={material.id}>
+            <th scope="row">
+              <Link href={editOf(detail, "materials", material.id)}>{material.name}</Link>{" "}
+              <span className="faint">{words(`kind.${material.kind}`)}</span>
+            </th>
+            <td className="value" data-head={t("analysis")}>
+              {material.nPct}-{material.p2o5Pct}-{material.k2oPct}
+            </td>
+            <td className="value" data-head={t("stock")}>
+              {material.stockKg === null ? t("unknown") : inText(material.stockKg, "kg", units)}
+            </td>
+            <td>{words(`certifiedUse.${material.certifiedUse}`)}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}

@@ -1,0 +1,61 @@
+import type { FormUnit } from "../../format/units.ts";
+
+/**
+ * What a form asks, in which order. A field is named by its path in the request (`soil.texture`); its kind, range,
+ * words and whether it may stay empty come from the contract's schema, its unit from its name, its label from the
+ * text catalogue.
+ */
+export interface Section {
+  title?: string;
+  fields?: string[];
+  /** A list of rows that are alike, e.g. the periods of a bed's covers. */
+  each?: { path: string; fields: string[]; add: string };
+}
+
+export interface Plan {
+  /** Namespace of the labels in the catalogue, `fields.<name>`. */
+  labels: string;
+  sections: Section[];
+  /** Choices for fields that name another thing. */
+  choices?: Record<string, Choice[]>;
+  /** Where a field's unit is not told by its name alone. */
+  unitOf?: (path: string, raw: (path: string) => string) => FormUnit | undefined;
+  /** Fields written in several lines. */
+  long?: string[];
+}
+
+export interface Choice {
+  value: string;
+  label: string;
+}
+
+export interface FieldView {
+  name: string;
+  /** Where one page holds the same form several times. */
+  id?: string;
+  label: string;
+  kind: "text" | "long" | "number" | "date" | "choice" | "flag" | "email" | "moment";
+  unit: string | null;
+  hint: string | null;
+  required: boolean;
+  value: string;
+  choices: Choice[];
+}
+
+export interface SectionView {
+  title: string | null;
+  fields: FieldView[];
+  each: { path: string; add: string; template: FieldView[]; rows: FieldView[][] } | null;
+}
+
+/** What a form shows beside its fields after an attempt. */
+export interface FormState {
+  attempt: number;
+  /** For the whole form. */
+  message: string | null;
+  problems: Record<string, string>;
+  /** What was typed, so that nothing has to be typed twice. */
+  typed: Record<string, string> | null;
+}
+
+export const untouched: FormState = { attempt: 0, message: null, problems: {}, typed: null };

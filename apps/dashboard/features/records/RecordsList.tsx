@@ -1,0 +1,44 @@
+import type { FarmDetail, Records } from "@pith/contract";
+import { getTranslations } from "next-intl/server";
+import { dayText } from "../../format/dates.ts";
+import { removeRecord } from "./actions.ts";
+import { linesOf } from "./lines.ts";
+
+interface Props {
+  records: Records;
+  detail: FarmDetail;
+  /** The page to come back to after something was taken back. */
+  back: string;
+}
+
+/** What was seen and done, newest first; what was entered by mistake can be taken back. */
+export async function RecordsList({ records, detail, back }: Props) {
+  const [t, words] = await Promise.all([getTranslations("records"), getTranslations("words")]);
+  const lines = linesOf(records, detail, { t, words });
+  if (lines.length === 0) return <p>{t("none")}</p>;
+  return (
+    <ul className="listing records">
+      {lines.map(({ id, kind, on, what, where }) => (
+        <li key={id}>
+          <p>
+            <time dateTime={on}>{dayText(on)}</time> <strong>{what}</strong>{" "}
+            <span className="faint">{where}</span>
+          </p>
+          {kind && (
+            <details className="no-print">
+              <summary>
+                {t("takeBack")}
+                <span className="unseen">: {what}</span>
+              </summary>
+              <form action={removeRecord.bind(null, { farmId: detail.farm.id, kind, id, back })}>
+                <button type="submit" className="quiet">
+                  {t("takeBackSure")}
+                </button>
+              </form>
+            </details>
+          )}
+        </li>
+      ))}
+    </ul>
+  );
+}

@@ -1,0 +1,83 @@
+import type { FarmDetail, Records } from "@pith/contract";
+import type { getTranslations } from "next-intl/server";
+import { inText } from "../../format/units.ts";
+import { NOTE_UNITS, type RecordKind } from "./plans.ts";
+
+/** One thing seen or done, as a line of the record. */
+export interface RecordLine {
+  id: string;
+  /** Null for a soil test, which comes by import and is not taken back here. */
+  kind: RecordKind | null;
+  on: string;
+  what: string;
+  where: string;
+}
+
+type Words = {
+  t: Awaited<ReturnType<typeof getTranslations<"records">>>;
+  words: Awaited<ReturnType<typeof getTranslations<"words">>>;
+};
+
+/** All records of a farm as lines, newest first. */
+export function linesOf(records: Records, detail: FarmDetail, { t, words }: Words): RecordLine[] {
+  const units = detail.farm.units;
+  const planting = (id: string) => detail.plantings.find((p) => p.id === id)?.varietyName ?? "";
+  const measures = (...parts: (string | null)[]) => parts.filter((part) => part !== null).join(", ");
+  const lines: RecordLine[] = [
+    ...records.notes.map((note) => {
+      const unit = NOTE_UNITS[note.kind];
+      const value = note.value === null ? null : unit ? inText(note.value, unit, units) : String(note.value);
+      const kind = words(`notes.kind.${note.kind}` as "notes.kind.true-leaves");
+      return {
+        id: note.id,
+        kind: "notes" as const,
+        on: note.on,
+        what: measures(value === null ? kind : t("seen", { kind, value }), note.text),
+        where: planting(note.plantingId),
+      };
+    }),
+    ...records.waterings.map((one) => ({
+      id: one.id,
+      kind: "waterings" as const,
+      on: one.on,
+      what: measures(
+        t("watered"),
+        one.minutes === null ? null : inText(one.minutes, "minutes", units),
+        one.litres === null ? null : inText(one.litres, "L", units),
+      ),
+      where: detail.valves.find((valve) => valve.id === one.valveId)?.name ?? "",
+    })),
+    ...records.applications.map((one) => ({
+      id: one.id,
+      kind: "applications" as const,
+      on: one.on,
+      what: t("applied", {
+        material: detail.materials.find((m) => m.id === one.materialId)?.name ?? "",
+        amount: inText(one.amountKg, "kg", units),
+        area: inText(one.areaM2, "m2", units),
+      }),
+      where: planting(one.plantingId),
+    })),
+    ...records.harvests.map((one) => ({
+      id: one.id,
+      kind: "harvests" as const,
+      on: one.on,
+      what: measures(
+        t("picked", { amount: inText(one.kg, "kg", units) }),
+        one.marketableKg === null ? null : t("marketable", { amount: inText(one.marketableKg, "kg", units) }),
+      ),
+      where: planting(one.plantingId),
+    })),
+    ...records.soilTests.map((one) => ({
+      id: one.id,
+      kind: null,
+      on: one.sampledOn,
+      what: measures(
+        t("soilTest", { sample: one.sampleRef, lab: one.labName ?? t("unknownLab") }),
+        one.waterPh === null ? null : `pH ${one.waterPh}`,
+      ),
+      where: detail.beds.find((bed) => bed.id === one.bedId)?.name ?? "",
+    })),
+  ];
+  return lines.sort((a, b) => b.on.localeCompare(a.on));
+}

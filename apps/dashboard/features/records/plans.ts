@@ -1,0 +1,69 @@
+import { type FarmDetail, recordRoutes } from "@pith/contract";
+import type { FormUnit } from "../../format/units.ts";
+import { named } from "../farm/plans.ts";
+import type { Plan } from "../forms/plan.ts";
+
+/** What the forms ask that record what was seen and done. */
+
+export const RECORDS = ["notes", "waterings", "applications", "harvests"] as const;
+export type RecordKind = (typeof RECORDS)[number];
+export const isRecordKind = (word: string): word is RecordKind =>
+  (RECORDS as readonly string[]).includes(word);
+
+export const recordSchemas = {
+  notes: recordRoutes.NoteSchema.omit({ id: true }),
+  waterings: recordRoutes.WateringSchema.omit({ id: true }),
+  applications: recordRoutes.ApplicationSchema.omit({ id: true }),
+  harvests: recordRoutes.HarvestSchema.omit({ id: true }),
+};
+
+/** A note's number is in the unit of what was seen. */
+export const NOTE_UNITS: Record<string, FormUnit> = {
+  "height-cm": "cm",
+  "stem-diameter-mm": "mm",
+  "soil-temperature-10cm-c": "C",
+};
+
+export function recordPlan(kind: RecordKind, farm: FarmDetail): Plan {
+  return {
+    labels: kind,
+    choices: {
+      plantingId: standing(farm).map(({ planting, bedName }) => ({
+        value: planting.id,
+        label: `${planting.varietyName}, ${bedName}`,
+      })),
+      valveId: named(farm.valves),
+      materialId: named(farm.materials),
+    },
+    ...plans[kind],
+  };
+}
+
+const plans: Record<RecordKind, Pick<Plan, "sections" | "unitOf" | "long">> = {
+  notes: {
+    sections: [{ fields: ["plantingId", "on", "kind", "value", "text"] }],
+    unitOf: (path, raw) => (path === "value" ? NOTE_UNITS[raw("kind")] : undefined),
+    long: ["text"],
+  },
+  waterings: { sections: [{ fields: ["valveId", "on", "minutes", "litres"] }] },
+  applications: {
+    sections: [
+      { fields: ["plantingId", "on", "materialId", "amountKg", "areaM2", "lot", "minutesOfLabour"] },
+    ],
+  },
+  harvests: {
+    sections: [
+      { fields: ["plantingId", "on", "kg", "marketableKg", "lot", "hours", "pricePerKg"] },
+      { title: "culls", each: { path: "culls", fields: ["cause", "kg"], add: "addCull" } },
+    ],
+  },
+};
+
+/** The plantings that stand now, with the name of their bed. */
+export const standing = (farm: FarmDetail) =>
+  farm.plantings
+    .filter((planting) => planting.endedOn === null)
+    .map((planting) => ({
+      planting,
+      bedName: farm.beds.find((bed) => bed.id === planting.bedId)?.name ?? "",
+    }));

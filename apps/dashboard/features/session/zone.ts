@@ -1,0 +1,11 @@
+"use server";
+
+import { isTimeZone } from "@pith/rules";
+import { cookies } from "next/headers";
+
+const YEAR_S = 365 * 24 * 3600;
+
+export async function keepZone(zone: string): Promise<void> {
+  if (typeof zone !== "string" || !isTimeZone(zone)) return;
+  (await cookies()).set("zone", zone, { maxAge: YEAR_S, sameSite: "lax", path: "/", httpOnly: true });
+}

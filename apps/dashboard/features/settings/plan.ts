@@ -1,0 +1,14 @@
+import type { Plan } from "../forms/plan.ts";
+
+export const settingsPlan: Plan = {
+  labels: "settings",
+  sections: [
+    { title: "cold", fields: ["coldFloorC", "indoorNightFloorC"] },
+    {
+      title: "risk",
+      fields: ["setOutAllowedNights", "setOutAllowedDegreeHours", "setOutAcceptedRisk", "setOutFrostRisk"],
+    },
+    { title: "work", fields: ["firstPickLabourPerHour"] },
+    { title: "soil", fields: ["soilGuide"] },
+  ],
+};

@@ -1,0 +1,84 @@
+import { type MeasureUnit, shownUnit, type UnitSystem } from "@pith/rules";
+
+/** SI inside, the reader's units on the page and in forms. Every conversion of the dashboard is in this file. */
+
+/** A unit a form field or a table can carry; the ones beyond the rules' own are shown as they are, or converted here. */
+export type FormUnit = MeasureUnit | "share" | "per-kg" | "kg/L" | "deg" | "plants" | "nights" | "rows";
+
+interface Shown {
+  label: string;
+  fromSi: (value: number) => number;
+}
+
+const POUNDS_PER_KG = 1 / 0.45359237;
+const own: Record<Exclude<FormUnit, MeasureUnit>, (units: UnitSystem) => Shown> = {
+  share: () => ({ label: "%", fromSi: (v) => v * 100 }),
+  "per-kg": (units) =>
+    units === "us"
+      ? { label: "per lb", fromSi: (v) => v / POUNDS_PER_KG }
+      : { label: "per kg", fromSi: (v) => v },
+  "kg/L": () => ({ label: "kg/L", fromSi: (v) => v }),
+  deg: () => ({ label: "°", fromSi: (v) => v }),
+  plants: () => ({ label: "plants", fromSi: (v) => v }),
+  nights: () => ({ label: "nights", fromSi: (v) => v }),
+  rows: () => ({ label: "rows", fromSi: (v) => v }),
+};
+
+const isOwn = (unit: FormUnit): unit is keyof typeof own => unit in own;
+const shown = (unit: FormUnit, units: UnitSystem): Shown =>
+  isOwn(unit) ? own[unit](units) : shownUnit(unit, units);
+
+export const unitLabel = (unit: FormUnit, units: UnitSystem): string => shown(unit, units).label;
+
+/** A number as it stands in a form field: at most five meaningful digits, never in exponents. */
+export function inField(value: number, unit: FormUnit | undefined, units: UnitSystem): string {
+  const converted = unit ? shown(unit, units).fromSi(value) : value;
+  const decimals = Math.max(0, 4 - Math.floor(Math.log10(Math.max(Math.abs(converted), 1e-4))));
+  return String(Number(converted.toFixed(Math.min(decimals, 6))));
+}
+
+/** The SI value of a number typed in the reader's unit. Every shown unit is a straight line of the SI one. */
+export function toSi(typed: number, unit: FormUnit | undefined, units: UnitSystem): number {
+  if (!unit) return typed;
+  const { fromSi } = shown(unit, units);
+  const zero = fromSi(0);
+  return (typed - zero) / (fromSi(1) - zero);
+}
+
+/** A number with its unit for a line of text or a table. */
+export function inText(value: number, unit: FormUnit, units: UnitSystem, language = "en"): string {
+  const { label, fromSi } = shown(unit, units);
+  const converted = fromSi(value);
+  const size = Math.abs(converted);
+  const maximumFractionDigits = size >= 100 ? 0 : size >= 10 ? 1 : 2;
+  const digits = new Intl.NumberFormat(language, { maximumFractionDigits }).format(converted);
+  return label === "°" ? `${digits}°` : `${digits} ${label}`;
+}
+
+const fromName: [RegExp, FormUnit][] = [
+  [/pricePerKg$/, "per-kg"],
+  [/KgPerL$/, "kg/L"],
+  [/TPerHa$/, "t/ha"],
+  [/KgPerHa(Low|High)?$/, "kg/ha"],
+  [/LPerH$/, "L/h"],
+  [/DegreeHours$/, "C-hours"],
+  [/Nights$|\.nights$/, "nights"],
+  [/stationOffset\.(min|sd)C$/, "C-difference"],
+  [/efficiency$|Risk$/, "share"],
+  [/Pct$/, "pct"],
+  [/Deg$/, "deg"],
+  [/M2$/, "m2"],
+  [/Cm$/, "cm"],
+  [/Kg$|^kg$|\.kg$/, "kg"],
+  [/^litres$|volumeL$/, "L"],
+  [/^minutes/, "minutes"],
+  [/^hours$/, "hours"],
+  [/daysToMaturity\.days$/, "days"],
+  [/^plants$/, "plants"],
+  [/^rowsPerBed$/, "rows"],
+  [/[a-z]C$/, "C"],
+  [/[a-z]M$/, "m"],
+];
+
+/** The unit of a field of the wire, which always stands last in its name. */
+export const unitOf = (path: string): FormUnit | undefined => fromName.find(([name]) => name.test(path))?.[1];

@@ -1,0 +1,48 @@
+import { ApiProblem, type Client, createClient, type Problem } from "@pith/contract";
+import { headers } from "next/headers";
+import { notFound, redirect } from "next/navigation";
+import { config } from "./config.ts";
+import { sessionCookieOf } from "./session.ts";
+
+/** The API as this request's person. */
+async function clientOfRequest(): Promise<Client> {
+  const incoming = await headers();
+  const { apiOrigin } = config();
+  return createClient({
+    origin: apiOrigin,
+    headers: { cookie: sessionCookieOf(incoming.get("cookie")), origin: apiOrigin },
+    fetch: (input, init) => fetch(input, { ...init, cache: "no-store" }),
+  });
+}
+
+/** One call for a page: nobody signed in leads to the sign-in, what is not there to the not-found page. */
+export const call: Client["call"] = async (route, input) => {
+  const client = await clientOfRequest();
+  try {
+    return await client.call(route, input);
+  } catch (error) {
+    await leaveIfSignedOut(error);
+    if (error instanceof ApiProblem && [400, 404].includes(error.problem.status)) notFound();
+    throw error;
+  }
+};
+
+export type Tried<T> = { done: true; value: T } | { done: false; problem: Problem };
+
+/** One call for a form: a problem document is a value that is shown beside its field. */
+export async function attempt<T>(work: (client: Client) => Promise<T>): Promise<Tried<T>> {
+  const client = await clientOfRequest();
+  try {
+    return { done: true, value: await work(client) };
+  } catch (error) {
+    await leaveIfSignedOut(error);
+    if (error instanceof ApiProblem) return { done: false, problem: error.problem };
+    return { done: false, problem: { type: "about:blank", title: "unreachable", status: 503 } };
+  }
+}
+
+async function leaveIfSignedOut(error: unknown): Promise<void> {
+  if (!(error instanceof ApiProblem) || error.problem.status !== 401) return;
+  const address = (await headers()).get("x-address") ?? "/";
+  redirect(`/sign-in?next=${encodeURIComponent(address)}`);
+}

@@ -1,0 +1,40 @@
+import { cookies } from "next/headers";
+import { getTranslations } from "next-intl/server";
+import { signOut } from "../features/session/actions.ts";
+import { chooseTheme } from "../features/session/theme.ts";
+import type { Seat } from "../server/seat.ts";
+
+/** The foot of every page: light or dark, who is signed in, the way out. */
+export async function Colophon({ seat }: { seat: Seat | null }) {
+  const t = await getTranslations("colophon");
+  const theme = (await cookies()).get("theme")?.value ?? "system";
+  return (
+    <footer className="colophon">
+      <div className="colophon-inner">
+        <form action={chooseTheme}>
+          <span>{t("paper")}</span>
+          {(["system", "light", "dark"] as const).map((choice) => (
+            <button
+              key={choice}
+              type="submit"
+              name="theme"
+              value={choice}
+              className="quiet"
+              aria-pressed={theme === choice}
+            >
+              {t(choice)}
+            </button>
+          ))}
+        </form>
+        {seat && (
+          <form action={signOut}>
+            <span>{t("signedInAs", { name: seat.name })}</span>
+            <button type="submit" className="quiet">
+              {t("signOut")}
+            </button>
+          </form>
+        )}
+      </div>
+    </footer>
+  );
+}

@@ -1,0 +1,35 @@
+import Link from "next/link";
+import { getTranslations } from "next-intl/server";
+import { homeOf, type Seat } from "../server/seat.ts";
+import { NavLink } from "./NavLink.tsx";
+
+const PLACES = {
+  agent: ["round", "farms", "evidence", "ledger", "settings"],
+  farmer: ["today", "record"],
+} as const;
+
+/** The bulletin's head: its name, whose it is, where one can turn to. */
+export async function Masthead({ seat }: { seat: Seat | null }) {
+  const t = await getTranslations("places");
+  return (
+    <header className="masthead">
+      <div className="masthead-inner">
+        <Link href={seat ? homeOf(seat.role) : "/"} className="wordmark">
+          Pith
+        </Link>
+        {seat && <span className="office">{seat.officeName}</span>}
+        {seat && (
+          <nav aria-label={t("label")}>
+            <ul>
+              {PLACES[seat.role].map((place) => (
+                <li key={place}>
+                  <NavLink href={`/${place}`}>{t(place)}</NavLink>
+                </li>
+              ))}
+            </ul>
+          </nav>
+        )}
+      </div>
+    </header>
+  );
+}
