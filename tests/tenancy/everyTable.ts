@@ -56,12 +56,12 @@ async function fillFarm(
   const subject = {
     ruleId: "set-out",
     ruleVersion: 1,
-    subjectKind: "planting",
+    subjectKind: "planting" as const,
     subjectId: planting.id,
     plantingIds: [planting.id],
     stateSha256: SHA,
     answer: { kind: "advice" },
-  } as const;
+  };
   const onDay = "2026-06-01";
   const textId = randomUUID();
   const advisoryId = randomUUID();

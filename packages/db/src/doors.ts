@@ -6,7 +6,7 @@ export type Acting = {
   officeId: string;
   /** Null for a job of the office. */
   userId: string | null;
-} & ({ role: "agent"; farmIds: "*" | string[] } | { role: "farmer"; farmIds: string[] });
+} & ({ role: "agent"; farmIds: "*" | readonly string[] } | { role: "farmer"; farmIds: readonly string[] });
 
 /**
  * The one way to a tenant's rows: a transaction that sees and writes what this office, role and these farms may.
