@@ -1,4 +1,9 @@
 /** The use-cases: one verb a file, called by a route, a job and a script alike. */
+export { getAdvisory, listAdvisories, markRead } from "./advice/advisories.ts";
+export { answerAdvisory } from "./advice/answerAdvisory.ts";
+export { getDraft, getRound, setDraftAside } from "./advice/drafts.ts";
+export { issueDraft } from "./advice/issueDraft.ts";
+export { withdrawAdvisory } from "./advice/withdrawAdvisory.ts";
 export { type Actor, type Ctx, type Memberships, resolveMemberships } from "./context.ts";
 export { adviseAgain } from "./drafts/adviseAgain.ts";
 export { type ErrorCode, ServiceError } from "./errors.ts";
@@ -10,6 +15,7 @@ export { addPlanting, changePlanting } from "./farms/plantings.ts";
 export { addSite, changeSite } from "./farms/sites.ts";
 export { addValve, changeValve } from "./farms/valves.ts";
 export { discardImport, getImport, listImports, previewImport, saveImport } from "./imports/index.ts";
+export { listLedger, replayEntry, verifyLedger } from "./ledger/verbs.ts";
 export { computeQuantity, listQuantities } from "./numbers/quantities.ts";
 export { adviseOnState, listRules } from "./numbers/rules.ts";
 export { addApplication, removeApplication } from "./records/applications.ts";

@@ -1,6 +1,6 @@
 import { type Farm, type FarmDetail, farmRoutes } from "@pith/contract";
-import { advisories, answers, drafts, farms, plantings, type Tx } from "@pith/db";
-import { and, asc, eq, inArray, isNull, notExists, sql } from "drizzle-orm";
+import { advisories, drafts, farms, plantings, type Tx } from "@pith/db";
+import { and, asc, eq, inArray, isNull, sql } from "drizzle-orm";
 import { recordAudit } from "../audit.ts";
 import { type Ctx, inOffice, requireAgent } from "../context.ts";
 import { found } from "../errors.ts";
@@ -91,18 +91,7 @@ async function readFarms(tx: Tx, { officeId }: Ctx, farmId?: string): Promise<Fa
   const unanswered = await tx
     .select({ farmId: advisories.farmId, count })
     .from(advisories)
-    .where(
-      and(
-        eq(advisories.officeId, officeId),
-        inArray(advisories.status, ["issued", "read"]),
-        notExists(
-          tx
-            .select({ one: sql`1` })
-            .from(answers)
-            .where(and(eq(answers.officeId, officeId), eq(answers.advisoryId, advisories.id))),
-        ),
-      ),
-    )
+    .where(and(eq(advisories.officeId, officeId), inArray(advisories.status, ["issued", "read"])))
     .groupBy(advisories.farmId);
   const of = (counts: { farmId: string; count: number }[], id: string) =>
     counts.find((c) => c.farmId === id)?.count ?? 0;

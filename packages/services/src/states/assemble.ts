@@ -1,6 +1,7 @@
 import {
   addDays,
   type BedState,
+  type Expected,
   type FarmSeasonState,
   localDay,
   type PlantingState,
@@ -168,10 +169,16 @@ const soilTestsOf = (facts: FarmFacts, bed: BedView, today: string) =>
 function unansweredOf(facts: FarmFacts, subjectId: string, { row, today }: SiteFacts) {
   return facts.unanswered
     .flatMap(({ ruleId, subjectId: id, issuedAt, expected, replacedAt }) => {
-      const due = expected?.date;
-      if (id !== subjectId || typeof due !== "string" || due >= today) return [];
+      const {
+        date: due,
+        minutes,
+        netMm,
+        materialId,
+        amountKg,
+        nKgPerHa,
+      } = (expected ?? {}) as Partial<Expected>;
+      if (id !== subjectId || due === undefined || due >= today) return [];
       if (replacedAt !== null && localDay(replacedAt, row.timeZone) <= due) return [];
-      const { minutes, netMm, materialId, amountKg, nKgPerHa } = expected as Record<string, unknown>;
       const advised = present({ minutes, netMm, materialId, amountKg, nKgPerHa });
       return [{ rule: ruleId, issuedOn: localDay(issuedAt, row.timeZone), due, ...advised }];
     })

@@ -1,6 +1,5 @@
 import {
   advisories,
-  answers,
   applications,
   fieldNotes,
   forecasts,
@@ -22,7 +21,7 @@ import {
   SettingsSchema,
   type WeatherDay,
 } from "@pith/rules";
-import { and, asc, desc, eq, gte, inArray, isNull, lte, ne, notExists, sql } from "drizzle-orm";
+import { and, asc, desc, eq, gte, inArray, isNull, lte, ne, sql } from "drizzle-orm";
 import { listBeds } from "../farms/beds.ts";
 import { listMaterials } from "../farms/materials.ts";
 import type { OfFarm } from "../farms/things.ts";
@@ -48,7 +47,7 @@ export interface SiteFacts {
 /** An issued advice that nobody answered, with when the next of its kind replaced it, if one did. */
 export type OpenAdvisory = Pick<
   typeof advisories.$inferSelect,
-  "ruleId" | "subjectId" | "issuedAt" | "expected" | "status"
+  "ruleId" | "subjectId" | "issuedAt" | "expected"
 > & { replacedAt: string | null };
 
 /** Everything of a farm that states are assembled from, read once. */
@@ -203,23 +202,17 @@ async function readClimatology(
   };
 }
 
+/** Answering moves the status on, so what still says issued, read or superseded was never answered. */
 async function readUnanswered(tx: Tx, { officeId, farmId }: OfFarm, since: string): Promise<OpenAdvisory[]> {
   const rows = await tx
     .select({
-      id: advisories.id,
       ruleId: advisories.ruleId,
       subjectId: advisories.subjectId,
       issuedAt: advisories.issuedAt,
       expected: advisories.expected,
       status: advisories.status,
       replacedAt: sql<string | null>`lead(${advisories.issuedAt}) over (
-        partition by ${advisories.ruleId}, ${advisories.subjectId} order by ${advisories.issuedAt}, ${advisories.ledgerSeq})`,
-      unanswered: notExists(
-        tx
-          .select({ one: sql`1` })
-          .from(answers)
-          .where(and(eq(answers.officeId, officeId), eq(answers.advisoryId, advisories.id))),
-      ).as("unanswered"),
+        partition by ${advisories.ruleId}, ${advisories.subjectId} order by ${advisories.ledgerSeq})`,
     })
     .from(advisories)
     .where(
@@ -230,10 +223,10 @@ async function readUnanswered(tx: Tx, { officeId, farmId }: OfFarm, since: strin
         gte(advisories.issuedAt, `${since}T00:00:00Z`),
       ),
     )
-    .orderBy(asc(advisories.issuedAt), asc(advisories.ledgerSeq));
+    .orderBy(asc(advisories.ledgerSeq));
   return rows
-    .filter((row) => row.unanswered)
-    .map(({ id: _, unanswered: __, replacedAt, ...row }) => ({
+    .filter(({ status }) => status === "issued" || status === "read" || status === "superseded")
+    .map(({ status: _, replacedAt, ...row }) => ({
       ...row,
       replacedAt: replacedAt === null ? null : new Date(replacedAt).toISOString(),
     }));

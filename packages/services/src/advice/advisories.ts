@@ -1,0 +1,156 @@
+import {
+  type Actual,
+  type Advisory,
+  type AdvisoryDetail,
+  adviceRoutes,
+  type Expected,
+  type Said,
+} from "@pith/contract";
+import { advisories, answers, type Tx } from "@pith/db";
+import type { Answer } from "@pith/rules";
+import { and, arrayContains, desc, eq, getTableColumns, inArray, lt, sql } from "drizzle-orm";
+import { type Ctx, inOffice } from "../context.ts";
+import { found, notFound } from "../errors.ts";
+import { requireFarm } from "../farms/requireFarm.ts";
+import { readTexts } from "../texts.ts";
+import { queryOf } from "../wellFormed.ts";
+import { readNames, readPeople } from "./names.ts";
+
+/** What is listed of an advisory: of the answer, which is large, the window alone. */
+const { answer: theAnswer, ...rest } = getTableColumns(advisories);
+const listed = { ...rest, window: sql<{ from: string | null; to: string | null }>`${theAnswer} -> 'window'` };
+type ListedRow = Omit<typeof advisories.$inferSelect, "answer"> & {
+  window: { from: string | null; to: string | null };
+};
+
+/** What was issued, newest first; a farmer sees their farms'. */
+export async function listAdvisories(ctx: Ctx, rawQuery: unknown): Promise<{ advisories: Advisory[] }> {
+  const { farmId, plantingId, open, before, limit = 100 } = queryOf(adviceRoutes.listAdvisories, rawQuery);
+  const rows = await inOffice(ctx, async (tx) => {
+    if (farmId !== undefined) await requireFarm(tx, ctx, farmId);
+    return tx
+      .select(listed)
+      .from(advisories)
+      .where(
+        and(
+          eq(advisories.officeId, ctx.officeId),
+          farmId === undefined ? undefined : eq(advisories.farmId, farmId),
+          plantingId === undefined ? undefined : arrayContains(advisories.plantingIds, [plantingId]),
+          open === "yes" ? inArray(advisories.status, ["issued", "read"]) : undefined,
+          open === "no"
+            ? inArray(advisories.status, ["done", "not-done", "cannot", "withdrawn", "superseded"])
+            : undefined,
+          before === undefined ? undefined : lt(advisories.issuedAt, before),
+        ),
+      )
+      .orderBy(desc(advisories.issuedAt), desc(advisories.ledgerSeq))
+      .limit(limit);
+  });
+  return { advisories: await wireAdvisories(ctx, rows) };
+}
+
+/** One issued advice with its working. */
+export async function getAdvisory(ctx: Ctx, advisoryId: string): Promise<AdvisoryDetail> {
+  const advisory = await readAdvisory(ctx, advisoryId);
+  const [row] = await inOffice(ctx, (tx) =>
+    tx.select({ answer: advisories.answer }).from(advisories).where(thisAdvisory(ctx, advisoryId)),
+  );
+  return { ...advisory, answerOfRule: found(row, "advice").answer as unknown as Answer };
+}
+
+/** One issued advice as it is listed. */
+export async function readAdvisory(ctx: Ctx, advisoryId: string): Promise<Advisory> {
+  const row = await inOffice(ctx, (tx) => requireAdvisory(tx, ctx, advisoryId));
+  return found((await wireAdvisories(ctx, [row]))[0], "advice");
+}
+
+/** The farmer has opened it. An agent's look is not a reading. */
+export async function markRead(ctx: Ctx, advisoryId: string): Promise<{ done: true }> {
+  await inOffice(ctx, async (tx) => {
+    await requireAdvisory(tx, ctx, advisoryId);
+    if (ctx.actor.role !== "farmer") return;
+    await tx
+      .update(advisories)
+      .set({ status: "read", readAt: ctx.now().toISOString() })
+      .where(and(thisAdvisory(ctx, advisoryId), eq(advisories.status, "issued")));
+  });
+  return { done: true };
+}
+
+export const thisAdvisory = (ctx: Ctx, advisoryId: string) =>
+  and(eq(advisories.officeId, ctx.officeId), eq(advisories.id, advisoryId));
+
+/** The advice, if this person may see it; otherwise the same not-found as for one that is not there. */
+export async function requireAdvisory(tx: Tx, ctx: Ctx, advisoryId: string): Promise<ListedRow> {
+  const [row] = await tx.select(listed).from(advisories).where(thisAdvisory(ctx, advisoryId));
+  const { farmIds } = ctx.actor;
+  if (!row || (farmIds !== "*" && !farmIds.includes(row.farmId))) throw notFound("advice");
+  return row;
+}
+
+async function wireAdvisories(ctx: Ctx, rows: ListedRow[]): Promise<Advisory[]> {
+  if (rows.length === 0) return [];
+  const { names, given, words } = await inOffice(ctx, async (tx) => {
+    const given = await tx
+      .select()
+      .from(answers)
+      .where(
+        and(
+          eq(answers.officeId, ctx.officeId),
+          inArray(
+            answers.advisoryId,
+            rows.map((r) => r.id),
+          ),
+        ),
+      )
+      .orderBy(desc(answers.ledgerSeq));
+    const textIds = [
+      ...rows.flatMap((r) => [r.noteTextId, r.withdrawnTextId]),
+      ...given.map((a) => a.reasonTextId),
+    ];
+    return {
+      names: await readNames(tx, ctx.officeId, [...new Set(rows.map((r) => r.farmId))]),
+      given,
+      words: await readTexts(tx, ctx.officeId, textIds),
+    };
+  });
+  const people = await readPeople(ctx, [...rows.map((r) => r.issuedBy), ...given.map((a) => a.answeredBy)]);
+  const nameOf = (userId: string) => people.get(userId) ?? "a former member";
+  const text = (id: string | null) => (id === null ? null : (words.get(id) ?? null));
+
+  return rows.map((row) => {
+    const said = (row.rendered as { en: Said }).en;
+    const expected = row.expected as Expected | null;
+    // The newest answer is the one that holds; the earlier ones stay in the ledger.
+    const answer = given.find((a) => a.advisoryId === row.id);
+    return {
+      id: row.id,
+      farmId: row.farmId,
+      farmName: names.farm(row.farmId).name,
+      plantingIds: row.plantingIds,
+      subjectName: names.subject(row.subjectKind, row.subjectId, row.farmId),
+      ruleId: row.ruleId,
+      ruleVersion: row.ruleVersion,
+      issuedAt: row.issuedAt,
+      issuedBy: nameOf(row.issuedBy),
+      status: row.status,
+      said,
+      note: text(row.noteTextId),
+      windowFrom: row.window.from,
+      windowTo: row.window.to,
+      expected,
+      answer: answer
+        ? {
+            kind: answer.kind,
+            actual: answer.actual as Actual | null,
+            reason: text(answer.reasonTextId),
+            answeredAt: answer.answeredAt,
+            answeredBy: nameOf(answer.answeredBy),
+            ledgerSeq: answer.ledgerSeq,
+          }
+        : null,
+      withdrawnReason: text(row.withdrawnTextId),
+      ledgerSeq: row.ledgerSeq,
+    };
+  });
+}

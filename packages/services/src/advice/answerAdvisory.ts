@@ -1,0 +1,119 @@
+import { type Actual, type Advisory, adviceRoutes, type Expected } from "@pith/contract";
+import { advisories, answers, type Tx } from "@pith/db";
+import { refuse } from "@pith/rules";
+import { recordAudit } from "../audit.ts";
+import { type Ctx, forOffice, nowOf } from "../context.ts";
+import { adviseFarm } from "../drafts/adviseFarm.ts";
+import { ServiceError } from "../errors.ts";
+import { belongsHere } from "../farms/belongsHere.ts";
+import { lockFarm } from "../farms/requireFarm.ts";
+import { append } from "../ledger/append.ts";
+import { takeBackApplications, writeApplication } from "../records/applications.ts";
+import { takeBackWaterings, writeWatering } from "../records/waterings.ts";
+import { keepText } from "../texts.ts";
+import { bodyOf } from "../wellFormed.ts";
+import { readAdvisory, requireAdvisory, thisAdvisory } from "./advisories.ts";
+
+/**
+ * What became of an issued advice, said by the farm or by an agent for it: done with what was really done, not done, or
+ * cannot. "Done" writes the application or watering and takes from the shed. A second answer corrects the first: what
+ * the first wrote is taken back, both stay in the ledger.
+ */
+export async function answerAdvisory(ctx: Ctx, advisoryId: string, raw: unknown): Promise<Advisory> {
+  const { kind, actual, reason } = bodyOf(adviceRoutes.answerAdvisory, raw);
+  await forOffice(ctx, async (tx) => {
+    const { farmId } = await requireAdvisory(tx, ctx, advisoryId);
+    await lockFarm(tx, ctx, farmId);
+    const advisory = await requireAdvisory(tx, ctx, advisoryId);
+    if (advisory.status === "withdrawn") {
+      throw new ServiceError("conflict", "This advice was withdrawn; there is nothing to answer any more.");
+    }
+    const expected = advisory.expected as Expected | null;
+    if (kind !== "done" && actual !== null) {
+      refuse("actual", "belongs to an answer that says done", "null", actual);
+    }
+
+    await takeBackApplications(tx, ctx, farmId, { advisoryId });
+    await takeBackWaterings(tx, ctx, farmId, { advisoryId });
+    if (kind === "done" && actual !== null) await writeDown(tx, ctx, advisory, expected, actual);
+    const text = await keepText(tx, ctx, farmId, reason);
+    await tx.update(advisories).set({ status: kind }).where(thisAdvisory(ctx, advisoryId));
+    await recordAudit(tx, ctx, {
+      action: "advice.answer",
+      entity: "advisories",
+      entityId: advisoryId,
+      detail: { kind },
+    });
+    await adviseFarm(tx, ctx, farmId);
+    const id = globalThis.crypto.randomUUID();
+    await append(
+      tx,
+      ctx,
+      {
+        kind: "answered",
+        farm: farmId,
+        advisory: advisoryId,
+        subject: { kind: advisory.subjectKind, id: advisory.subjectId },
+        rule: { id: advisory.ruleId, version: advisory.ruleVersion },
+        state: null,
+        answer: null,
+        said: null,
+        evidence: [],
+        cautions: [],
+        expected,
+        outcome: { kind, actual },
+        textSha256: text?.sha256 ?? null,
+      },
+      async (ledgerSeq) => {
+        await tx.insert(answers).values({
+          officeId: ctx.officeId,
+          id,
+          farmId,
+          advisoryId,
+          kind,
+          actual,
+          reasonTextId: text?.id ?? null,
+          answeredBy: ctx.actor.userId,
+          answeredAt: nowOf(ctx),
+          ledgerSeq,
+        });
+      },
+    );
+  });
+  return readAdvisory(ctx, advisoryId);
+}
+
+/** The record that the actual says was done. Setting out and looking leave no record of their own here. */
+async function writeDown(
+  tx: Tx,
+  ctx: Ctx,
+  advisory: { id: string; farmId: string; subjectId: string; plantingIds: string[] },
+  expected: Expected | null,
+  { on, materialId, amountKg, areaM2, minutes, litres }: Actual,
+): Promise<void> {
+  const { id, farmId, subjectId } = advisory;
+  const at = { officeId: ctx.officeId, farmId };
+  if (expected?.kind === "application") {
+    if (materialId === null)
+      refuse("actual.materialId", "is missing: what was given", "a material of the farm", null);
+    if (amountKg === null) refuse("actual.amountKg", "is missing: how much was given", "kilograms", null);
+    if (areaM2 === null || areaM2 === 0) {
+      refuse("actual.areaM2", "is missing: on how much ground it was given", "more than 0 m2", areaM2);
+    }
+    await belongsHere(tx, at, "material", "actual.materialId", materialId);
+    const plantingId = advisory.plantingIds[0] ?? subjectId;
+    const value = { plantingId, materialId, on, lot: null, amountKg, areaM2, minutesOfLabour: minutes };
+    await writeApplication(tx, ctx, farmId, value, id);
+  }
+  if (expected?.kind === "watering") {
+    if (minutes === null && litres === null) {
+      refuse(
+        "actual.minutes",
+        "must be given where litres are not",
+        "minutes of the valve, or litres by meter",
+        null,
+      );
+    }
+    await writeWatering(tx, ctx, farmId, { valveId: subjectId, on, minutes, litres }, id);
+  }
+}

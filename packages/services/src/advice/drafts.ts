@@ -1,0 +1,102 @@
+import { adviceRoutes, type Draft, type DraftDetail } from "@pith/contract";
+import { drafts } from "@pith/db";
+import type { Answer } from "@pith/rules";
+import { and, arrayContains, asc, eq, getTableColumns, isNull, lte, or } from "drizzle-orm";
+import { recordAudit } from "../audit.ts";
+import { type Ctx, inOffice, requireAgent } from "../context.ts";
+import { type Summary, saySummary } from "../drafts/summary.ts";
+import { found } from "../errors.ts";
+import { requireFarm } from "../farms/requireFarm.ts";
+import { sayAnswer } from "../saying/sayAnswer.ts";
+import { bodyOf, queryOf } from "../wellFormed.ts";
+import { type Names, readNames } from "./names.ts";
+
+/** What the round lists of a draft: everything but the answer itself. */
+const { answer: _, ...listed } = getTableColumns(drafts);
+type ListedRow = Omit<typeof drafts.$inferSelect, "answer">;
+
+/** Open drafts over all farms, most urgent first. */
+export async function getRound(ctx: Ctx, rawQuery: unknown): Promise<{ drafts: Draft[] }> {
+  requireAgent(ctx);
+  const { farmId, plantingId, all, setAside } = queryOf(adviceRoutes.getRound, rawQuery);
+  return inOffice(ctx, async (tx) => {
+    if (farmId !== undefined) await requireFarm(tx, ctx, farmId);
+    const today = ctx.now().toISOString().slice(0, 10);
+    const rows = await tx
+      .select(listed)
+      .from(drafts)
+      .where(
+        and(
+          eq(drafts.officeId, ctx.officeId),
+          farmId === undefined ? undefined : eq(drafts.farmId, farmId),
+          plantingId === undefined ? undefined : arrayContains(drafts.plantingIds, [plantingId]),
+          all === "yes" ? undefined : eq(drafts.kind, "advice"),
+          setAside === "yes" ? undefined : or(isNull(drafts.setAsideUntil), lte(drafts.setAsideUntil, today)),
+        ),
+      )
+      .orderBy(asc(drafts.orderKey), asc(drafts.id));
+    const names = await readNames(tx, ctx.officeId, farmId === undefined ? undefined : [farmId]);
+    return { drafts: rows.map((row) => wireDraft(row, names, ctx.now())) };
+  });
+}
+
+/** One draft with everything behind it. */
+export async function getDraft(ctx: Ctx, draftId: string): Promise<DraftDetail> {
+  requireAgent(ctx);
+  return inOffice(ctx, async (tx) => {
+    const [row] = await tx.select().from(drafts).where(thisDraft(ctx, draftId));
+    const draft = found(row, "draft");
+    const names = await readNames(tx, ctx.officeId, [draft.farmId]);
+    const answer = draft.answer as unknown as Answer;
+    return {
+      ...wireDraft(draft, names, ctx.now()),
+      answer,
+      said: sayAnswer(answer, names.farm(draft.farmId).reader),
+      stateSha256: draft.stateSha256,
+    };
+  });
+}
+
+/** Not now: until a day. Null brings it back; so does an answer that says something else. */
+export async function setDraftAside(ctx: Ctx, draftId: string, raw: unknown): Promise<Draft> {
+  requireAgent(ctx);
+  const { until } = bodyOf(adviceRoutes.setDraftAside, raw);
+  return inOffice(ctx, async (tx) => {
+    const [row] = await tx
+      .update(drafts)
+      .set({ setAsideUntil: until })
+      .where(thisDraft(ctx, draftId))
+      .returning(listed);
+    const draft = found(row, "draft");
+    await recordAudit(tx, ctx, {
+      action: "draft.set-aside",
+      entity: "drafts",
+      entityId: draftId,
+      detail: { ruleId: draft.ruleId, subjectId: draft.subjectId, until },
+    });
+    return wireDraft(draft, await readNames(tx, ctx.officeId, [draft.farmId]), ctx.now());
+  });
+}
+
+export const thisDraft = (ctx: Ctx, draftId: string) =>
+  and(eq(drafts.officeId, ctx.officeId), eq(drafts.id, draftId));
+
+export function wireDraft(row: ListedRow, names: Names, now: Date): Draft {
+  const farm = names.farm(row.farmId);
+  const overdue = row.actBy !== null && Date.parse(row.actBy) < now.getTime();
+  return {
+    id: row.id,
+    farmId: row.farmId,
+    farmName: farm.name,
+    plantingIds: row.plantingIds,
+    subjectName: names.subject(row.subjectKind, row.subjectId, row.farmId),
+    ruleId: row.ruleId,
+    kind: row.kind,
+    decisionCode: row.decisionCode,
+    ...saySummary(row.summary as unknown as Summary, { overdue, reader: farm.reader }),
+    harm: row.harm,
+    actBy: row.actBy,
+    madeAt: row.madeAt,
+    setAsideUntil: row.setAsideUntil,
+  };
+}

@@ -1,0 +1,59 @@
+import { beds, farms, memberships, plantings, type Tx, valves } from "@pith/db";
+import type { Reader } from "@pith/rules";
+import { and, eq, inArray } from "drizzle-orm";
+import { type Ctx, forOffice } from "../context.ts";
+
+/** What subjects are called in the office, and how each farm reads. */
+export interface Names {
+  farm(farmId: string): { name: string; reader: Reader };
+  subject(kind: string, id: string, farmId: string): string;
+}
+
+/** Names for the subjects of one farm, or of every farm that this transaction sees. */
+export async function readNames(tx: Tx, officeId: string, farmIds?: string[]): Promise<Names> {
+  const of = (t: typeof beds | typeof valves | typeof plantings) =>
+    and(eq(t.officeId, officeId), farmIds && inArray(t.farmId, farmIds));
+  const farmRows = await tx
+    .select({ id: farms.id, name: farms.name, units: farms.units })
+    .from(farms)
+    .where(and(eq(farms.officeId, officeId), farmIds && inArray(farms.id, farmIds)));
+  const valveRows = await tx.select({ id: valves.id, name: valves.name }).from(valves).where(of(valves));
+  const bedRows = await tx.select({ id: beds.id, name: beds.name }).from(beds).where(of(beds));
+  const plantingRows = await tx
+    .select({ id: plantings.id, bedId: plantings.bedId, name: plantings.varietyName })
+    .from(plantings)
+    .where(of(plantings));
+
+  const known = new Map(farmRows.map((f) => [f.id, f]));
+  const bedNames = new Map(bedRows.map((b) => [b.id, b.name]));
+  const subjects = new Map<string, string>([
+    ...valveRows.map((v) => [v.id, v.name] as const),
+    ...bedNames,
+    ...plantingRows.map((p) => [p.id, `${p.name}, ${bedNames.get(p.bedId) ?? ""}`] as const),
+  ]);
+  return {
+    farm(farmId) {
+      const row = known.get(farmId);
+      return { name: row?.name ?? "", reader: { language: "en", units: row?.units ?? "metric" } };
+    },
+    subject(kind, id, farmId) {
+      return kind === "farm-season" ? (known.get(farmId)?.name ?? "") : (subjects.get(id) ?? "");
+    },
+  };
+}
+
+/**
+ * What the people of an office are called. A farmer may not read its list of members, but may know who advised them:
+ * names alone come back.
+ */
+export async function readPeople(ctx: Ctx, userIds: readonly string[]): Promise<Map<string, string>> {
+  const wanted = [...new Set(userIds)];
+  if (wanted.length === 0) return new Map();
+  const rows = await forOffice(ctx, (tx) =>
+    tx
+      .select({ userId: memberships.userId, name: memberships.name })
+      .from(memberships)
+      .where(and(eq(memberships.officeId, ctx.officeId), inArray(memberships.userId, wanted))),
+  );
+  return new Map(rows.map((r) => [r.userId, r.name]));
+}

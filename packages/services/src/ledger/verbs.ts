@@ -1,0 +1,43 @@
+import { adviceRoutes, type LedgerEntry } from "@pith/contract";
+import { ledgerEntries } from "@pith/db";
+import { and, desc, eq, lt } from "drizzle-orm";
+import { type Ctx, inOffice, requireAgent } from "../context.ts";
+import { requireFarm } from "../farms/requireFarm.ts";
+import { queryOf } from "../wellFormed.ts";
+import { type Replay, replay } from "./replay.ts";
+import { type Verdict, verifyChain } from "./verify.ts";
+import { wireEntry } from "./wireEntry.ts";
+
+/** The ledger, newest first. */
+export async function listLedger(ctx: Ctx, rawQuery: unknown): Promise<{ entries: LedgerEntry[] }> {
+  requireAgent(ctx);
+  const { farmId, before, limit = 100 } = queryOf(adviceRoutes.listLedger, rawQuery);
+  return inOffice(ctx, async (tx) => {
+    if (farmId !== undefined) await requireFarm(tx, ctx, farmId);
+    const rows = await tx
+      .select()
+      .from(ledgerEntries)
+      .where(
+        and(
+          eq(ledgerEntries.officeId, ctx.officeId),
+          farmId === undefined ? undefined : eq(ledgerEntries.farmId, farmId),
+          before === undefined ? undefined : lt(ledgerEntries.seq, before),
+        ),
+      )
+      .orderBy(desc(ledgerEntries.seq))
+      .limit(limit);
+    return { entries: rows.map(wireEntry) };
+  });
+}
+
+/** Walks the office's chain. */
+export async function verifyLedger(ctx: Ctx): Promise<Verdict> {
+  requireAgent(ctx);
+  return inOffice(ctx, (tx) => verifyChain(tx, ctx.officeId));
+}
+
+/** Computes an entry again from its stored inputs. */
+export async function replayEntry(ctx: Ctx, seq: number): Promise<Replay> {
+  requireAgent(ctx);
+  return inOffice(ctx, (tx) => replay(tx, ctx.officeId, seq));
+}
