@@ -11,18 +11,10 @@ import {
   refuseFahrenheitYears,
 } from "../../warmth/plausibleTemperatures.ts";
 import { coldChart } from "./chart.ts";
-import { type Hours, hoursAtPlants, recordStart } from "./hours.ts";
-import {
-  canStartAgain,
-  type Decision,
-  isBeyond,
-  isSpoiled,
-  judge,
-  type Records,
-  recordsOf,
-} from "./judge.ts";
+import { hoursAtPlants, recordStart } from "./hours.ts";
+import { canStartAgain, type Decision, isBeyond, isSpoiled, type Judged, judge, recordsOf } from "./judge.ts";
 import { FORTNIGHT_DAYS } from "./record.ts";
-import { type Signs, signsOf, WARM_DAYS_TO_JUDGE } from "./signs.ts";
+import { signsOf, WARM_DAYS_TO_JUDGE } from "./signs.ts";
 import { type Thresholds, thresholdsOf } from "./thresholds.ts";
 import { coldWorking } from "./working.ts";
 
@@ -117,16 +109,6 @@ function missing(
     ],
     estimated: [],
   };
-}
-
-/** Everything an answer is made of. */
-export interface Judged {
-  today: string;
-  thresholds: Thresholds;
-  hours: Hours;
-  records: Records;
-  signs: Signs;
-  decision: Decision;
 }
 
 function adviceFrom(state: PlantingState, j: Judged): AdviceBody {

@@ -11,6 +11,16 @@ export type Decision =
   | "keep-what-lives"
   | "start-again";
 
+/** Everything an answer is made of. */
+export interface Judged {
+  today: string;
+  thresholds: Thresholds;
+  hours: Hours;
+  records: Records;
+  signs: Signs;
+  decision: Decision;
+}
+
 /** The records a judgement rests on. */
 export interface Records {
   whole: ColdRecord;

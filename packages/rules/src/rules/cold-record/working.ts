@@ -1,5 +1,5 @@
 import { type Estimated, type SourceRef, Working, type WorkingLine } from "../../core/working.ts";
-import type { Judged } from "./index.ts";
+import type { Judged } from "./judge.ts";
 import { WARM_DAYS_TO_JUDGE } from "./signs.ts";
 
 const PRACTICE: SourceRef = { key: "common-practice" };
