@@ -1,7 +1,8 @@
-import { type Db, openDatabase, plantings, withOffice, withUser } from "@pith/db";
+import { type Db, openDatabase, plantings, withOffice } from "@pith/db";
 import { sql } from "drizzle-orm";
 import postgres from "postgres";
 import { afterAll, afterEach, beforeAll, expect, test } from "vitest";
+import { poolOf } from "../../packages/db/src/open.ts";
 import { freshDatabase, type TestDatabase } from "../support/database.ts";
 import { type FullOffice, makeFullOffice } from "./everyTable.ts";
 
@@ -39,10 +40,10 @@ const look = sql`select pg_backend_pid() as pid,
   (select count(*)::int from plantings) as rows`;
 
 let pid = 0;
-/** Looks at the same connection through the door that sets the least. */
+/** Looks at the same connection around the doors, as they would overwrite what was left. */
 afterEach(async () => {
-  const [left] = await withUser(db, second.farmerId, (tx) => tx.execute<Left>(look));
-  expect(left).toEqual({ pid, office: "", role: "", farms: "", person: second.farmerId, rows: 0 });
+  const [left] = await poolOf(db).execute<Left>(look);
+  expect(left).toEqual({ pid, office: "", role: "", farms: "", person: "", rows: 0 });
 });
 
 const inside = async (work: () => void) =>
