@@ -5,6 +5,8 @@ import { bedAreaM2 } from "../../water/ground.ts";
 import type { ValveReading, ValveSetting } from "./readings.ts";
 
 const step = (...args: Parameters<typeof say>): Step => ({ text: say(...args) });
+/** Millilitres where a litre jug would not show it. */
+const small = (litres: number) => (litres < 1 ? measure(litres * 1000, "mL") : measure(litres, "L"));
 const MINUTES_PER_DAY = 1440;
 const WILTING_COUNTS_DAYS = 2;
 
@@ -56,9 +58,9 @@ function waterSteps(setting: ValveSetting, r: ValveReading): Step[] {
       bed.containers
         ? step("irrigate.step.container", {
             ...shared,
-            each: measure((1000 * litres) / bed.containers.count, "mL"),
+            each: small(litres / bed.containers.count),
           })
-        : step("irrigate.step.bed", { ...shared, each: measure((1000 * litres) / plants, "mL") }),
+        : step("irrigate.step.bed", { ...shared, each: small(litres / plants) }),
     );
   }
   const surplus = Math.max(0, ...r.zones.map((z) => r.netMm - z.depletionMm));
