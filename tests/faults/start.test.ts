@@ -165,6 +165,7 @@ describe("one clear sentence and a failing exit", () => {
 
   test("for a full disk", async () => {
     const folder = mkdtempSync(join(tmpdir(), "pith-full-"));
+    chmodSync(folder, 0o711);
     try {
       // /dev/full answers every write as a full disk does.
       symlinkSync("/dev/full", join(folder, "secrets.json.next"));
