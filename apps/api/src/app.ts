@@ -1,0 +1,83 @@
+import { OpenAPIHono } from "@hono/zod-openapi";
+import { problemsOf } from "@pith/contract";
+import type { Context } from "hono";
+import { bodyLimit } from "hono/body-limit";
+import { requestId } from "hono/request-id";
+import { secureHeaders } from "hono/secure-headers";
+import { docsPage } from "./docsPage.ts";
+import type { AppDeps, AppEnv } from "./env.ts";
+import { connections } from "./middleware/connections.ts";
+import { knownOrigins, logged } from "./middleware/guards.ts";
+import { inOffice, signedIn } from "./middleware/person.ts";
+import { problem, problemOf } from "./problems.ts";
+import { adviceRoutesOf } from "./routes/advice.ts";
+import { farmRoutesOf } from "./routes/farms.ts";
+import { importRoutesOf } from "./routes/imports.ts";
+import { openRoutesOf } from "./routes/open.ts";
+import { recordRoutesOf } from "./routes/records.ts";
+
+const MAX_BODY_BYTES = 6_000_000;
+/** Better-auth's session cookie; named so that the document says how a call is signed in. */
+const COOKIE = "pith.session_token";
+
+export type App = OpenAPIHono<AppEnv>;
+
+/** The whole API. The same app runs on Node and on an edge runtime; what differs is in `deps`. */
+export function createApp(deps: AppDeps): App {
+  const app = new OpenAPIHono<AppEnv>({
+    defaultHook: async (result, c) => {
+      if (result.success) return undefined;
+      const errors = problemsOf(result.error, await received(c, result.target));
+      return problem(c, 422, errors.map((e) => `${e.field}: ${e.message}`).join("; "), errors);
+    },
+  });
+
+  app.use(requestId());
+  app.use(logged(deps.log, deps.now));
+  app.use(
+    secureHeaders({ contentSecurityPolicy: { defaultSrc: ["'none'"], styleSrc: ["'unsafe-inline'"] } }),
+  );
+  app.use(knownOrigins(deps.origins));
+  app.use(
+    bodyLimit({ maxSize: MAX_BODY_BYTES, onError: (c) => problem(c, 413, "At most 6 MB are accepted.") }),
+  );
+  app.onError((error, c) => problemOf(error, c, deps.log));
+  app.notFound((c) => problem(c, 404, "Nothing here under that address."));
+
+  app.get("/healthz", (c) => c.json({ ok: true }));
+  app.use("/v1/auth/*", connections(deps.connect));
+  app.all("/v1/auth/*", (c) => c.get("connections").auth.handler(c.req.raw));
+  app.use("/v1/me", connections(deps.connect));
+  app.use("/v1/offices/:officeId", connections(deps.connect), signedIn, inOffice(deps.now));
+  app.use("/v1/offices/:officeId/*", connections(deps.connect), signedIn, inOffice(deps.now));
+
+  openRoutesOf(app);
+  farmRoutesOf(app);
+  recordRoutesOf(app);
+  importRoutesOf(app);
+  adviceRoutesOf(app);
+
+  app.openAPIRegistry.registerComponent("securitySchemes", "session", {
+    type: "apiKey",
+    in: "cookie",
+    name: COOKIE,
+  });
+  const document = () =>
+    app.getOpenAPI31Document({
+      openapi: "3.1.0",
+      info: {
+        title: "Pith",
+        version: "1",
+        description:
+          "Advice for small pepper farms in short seasons: drafts with their working, evidence and cautions, what was issued, and what became of it.",
+      },
+      security: [{ session: [] }],
+    });
+  app.get("/v1/openapi.json", (c) => c.json(document()));
+  app.get("/v1/docs", (c) => c.html(docsPage(document())));
+  return app;
+}
+
+/** What came in that place, so that the problem can show it beside what would be accepted. */
+const received = (c: Context, target: string): unknown =>
+  target === "json" ? c.req.json() : target === "query" ? c.req.query() : c.req.param();

@@ -1,0 +1,48 @@
+import { authTables, openAuthDatabase, openDatabase } from "@pith/db";
+import { drizzleAdapter } from "better-auth/adapters/drizzle";
+import { createApp } from "./app.ts";
+import { createAuth } from "./auth.ts";
+
+/** What the deployment binds to the worker. */
+interface Bindings {
+  /** Through a transaction-mode pooler: the worker opens a connection for each request. */
+  DATABASE_URL_APP: string;
+  DATABASE_URL_AUTH: string;
+  AUTH_SECRET: string;
+  API_ORIGIN: string;
+  DASHBOARD_ORIGIN: string;
+}
+
+/**
+ * The API on an edge runtime. A connection belongs to the request that opened it there, so each request opens its own
+ * and closes it after the answer. The routes are built once a worker.
+ */
+let app: ReturnType<typeof createApp> | undefined;
+
+function appFor(env: Bindings) {
+  app ??= createApp({
+    connect: () => {
+      const db = openDatabase(env.DATABASE_URL_APP, { max: 1, prepare: false });
+      const authDb = openAuthDatabase(env.DATABASE_URL_AUTH, { max: 1, prepare: false });
+      const auth = createAuth({
+        database: drizzleAdapter(authDb.drizzle, { provider: "pg", schema: authTables }),
+        secret: env.AUTH_SECRET,
+        baseUrl: env.API_ORIGIN,
+        trustedOrigins: [env.DASHBOARD_ORIGIN],
+      });
+      return { db, auth, close: async () => void (await Promise.all([db.close(), authDb.close()])) };
+    },
+    now: () => new Date(),
+    log: (line) => console.log(JSON.stringify(line)),
+    origins: [env.DASHBOARD_ORIGIN],
+  });
+  return app;
+}
+
+export default {
+  fetch: (
+    request: Request,
+    env: Bindings,
+    ctx: { waitUntil(p: Promise<unknown>): void; passThroughOnException(): void },
+  ) => appFor(env).fetch(request, env, ctx as never),
+};

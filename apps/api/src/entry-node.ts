@@ -1,0 +1,74 @@
+import { createAdaptorServer } from "@hono/node-server";
+import { assertUnprivileged, authTables, openAuthDatabase, openDatabase } from "@pith/db";
+import { drizzleAdapter } from "better-auth/adapters/drizzle";
+import { pino } from "pino";
+import { z } from "zod";
+import { createApp } from "./app.ts";
+import { createAuth } from "./auth.ts";
+
+/** The API on Node. Only this file and its edge twin touch the environment. */
+
+const readConfig = (env: Record<string, string | undefined>) =>
+  z
+    .object({
+      DATABASE_URL_APP: z.url(),
+      DATABASE_URL_AUTH: z.url(),
+      AUTH_SECRET: z.string().min(32),
+      HOST: z.string().default("127.0.0.1"),
+      PORT: z.coerce.number().int().min(0).max(65_535).default(8787),
+      DASHBOARD_ORIGIN: z.url().default("http://localhost:3000"),
+      LOG_LEVEL: z.enum(["debug", "info", "warn", "error", "silent"]).default("info"),
+    })
+    .parse(env);
+
+const stop = (message: string): never => {
+  process.stderr.write(`${message}\n`);
+  process.exit(1);
+};
+
+async function main(): Promise<void> {
+  const config = readConfig(process.env);
+  const logger = pino({ level: config.LOG_LEVEL });
+  const db = openDatabase(config.DATABASE_URL_APP, { max: 10 });
+  const authDb = openAuthDatabase(config.DATABASE_URL_AUTH, { max: 5 });
+  await assertUnprivileged(db);
+  const auth = createAuth({
+    database: drizzleAdapter(authDb.drizzle, { provider: "pg", schema: authTables }),
+    secret: config.AUTH_SECRET,
+    baseUrl: `http://${config.HOST}:${config.PORT}`,
+    trustedOrigins: [config.DASHBOARD_ORIGIN],
+  });
+  const app = createApp({
+    connect: () => ({ db, auth }),
+    now: () => new Date(),
+    log: ({ level, ...line }) => (level === "error" ? logger.error(line) : logger.info(line)),
+    origins: [config.DASHBOARD_ORIGIN],
+  });
+  const server = createAdaptorServer({ fetch: app.fetch });
+  server.on("error", (error: NodeJS.ErrnoException) => {
+    const taken = `Port ${config.PORT} is taken. Set PORT (npm start: PITH_API_PORT) to a free one.`;
+    stop(error.code === "EADDRINUSE" ? taken : `The API cannot listen: ${error.message}`);
+  });
+  server.listen(config.PORT, config.HOST, () =>
+    logger.info({ host: config.HOST, port: config.PORT }, "ready"),
+  );
+
+  const close = () => {
+    server.close(async () => {
+      await Promise.all([db.close(), authDb.close()]);
+      process.exit(0);
+    });
+    if ("closeIdleConnections" in server) server.closeIdleConnections();
+  };
+  process.once("SIGINT", close);
+  process.once("SIGTERM", close);
+}
+
+main().catch((error: unknown) => {
+  if (error instanceof z.ZodError) {
+    stop(
+      `The API's settings are wrong: ${error.issues.map((i) => `${i.path.join(".")} ${i.message}`).join("; ")}`,
+    );
+  }
+  stop(`The API cannot start: ${error instanceof Error ? error.message : String(error)}`);
+});

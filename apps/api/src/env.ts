@@ -1,0 +1,35 @@
+import type { Ctx, Memberships } from "@pith/services";
+import type { Auth } from "./auth.ts";
+
+/** Who is signed in. */
+export interface Person {
+  id: string;
+  name: string;
+  email: string;
+}
+
+/** The two connections a request uses. On the edge they live as long as the request. */
+export interface Connections {
+  db: Ctx["db"];
+  auth: Auth;
+  close?: () => Promise<void>;
+}
+
+/** What the app is given; tests pass other values. */
+export interface AppDeps {
+  connect: () => Connections;
+  now: () => Date;
+  log: (line: Record<string, unknown>) => void;
+  /** Browser origins besides the API's own that may call it. */
+  origins: string[];
+}
+
+export interface AppEnv {
+  Variables: {
+    requestId: string;
+    connections: Connections;
+    person: Person;
+    memberships: Memberships;
+    ctx: Ctx;
+  };
+}

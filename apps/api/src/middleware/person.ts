@@ -1,0 +1,37 @@
+import { resolveMemberships, ServiceError } from "@pith/services";
+import { createMiddleware } from "hono/factory";
+import type { AppDeps, AppEnv } from "../env.ts";
+import { problem } from "../problems.ts";
+
+/** Somebody is signed in, or 401. */
+export const signedIn = createMiddleware<AppEnv>(async (c, next) => {
+  const { auth, db } = c.get("connections");
+  const session = await auth.api.getSession({ headers: c.req.raw.headers });
+  if (!session) return problem(c, 401, "Sign in first.");
+  const { id, name, email } = session.user;
+  c.set("person", { id, name, email });
+  c.set("memberships", await resolveMemberships(db, id));
+  await next();
+});
+
+/** The person's place in the office of the path. An office one is not in and one that is not there look the same. */
+export const inOffice = (now: AppDeps["now"]) =>
+  createMiddleware<AppEnv>(async (c, next) => {
+    const officeId = c.req.param("officeId") ?? "";
+    const membership = c.get("memberships").find((m) => m.officeId === officeId);
+    if (!membership) throw new ServiceError("not-found", "Nothing here under that address.");
+    const person = c.get("person");
+    c.set("ctx", {
+      db: c.get("connections").db,
+      officeId,
+      actor: {
+        userId: person.id,
+        name: person.name,
+        role: membership.role,
+        farmIds: membership.role === "agent" ? "*" : membership.farmIds,
+      },
+      requestId: c.get("requestId"),
+      now,
+    });
+    await next();
+  });

@@ -1,0 +1,58 @@
+import { DomainError, type Problem } from "@pith/contract";
+import { type ErrorCode, ServiceError } from "@pith/services";
+import type { Context } from "hono";
+import { HTTPException } from "hono/http-exception";
+
+const STATUS = {
+  "not-found": 404,
+  forbidden: 403,
+  invalid: 422,
+  conflict: 409,
+} as const satisfies Record<ErrorCode, number>;
+
+const TITLES: Record<number, string> = {
+  400: "The request could not be read",
+  401: "Nobody is signed in",
+  403: "Not allowed",
+  404: "Not here",
+  409: "Changed in the meantime",
+  413: "Too large",
+  415: "Not JSON",
+  422: "A field is outside what is accepted",
+  429: "Too many requests",
+  500: "Something broke on our side",
+};
+
+/** A problem document (RFC 9457) as a response. */
+export function problem(c: Context, status: number, detail?: string, errors?: Problem["errors"]): Response {
+  const document: Problem = {
+    type: "about:blank",
+    title: TITLES[status] ?? "Error",
+    status,
+    ...(detail && { detail }),
+    requestId: c.get("requestId"),
+    ...(errors && errors.length > 0 && { errors }),
+  };
+  return new Response(JSON.stringify(document), {
+    status,
+    headers: { "content-type": "application/problem+json; charset=utf-8" },
+  });
+}
+
+/** Known errors keep their message; any other is logged whole and answered with the request id only. */
+export function problemOf(
+  error: unknown,
+  c: Context,
+  log: (line: Record<string, unknown>) => void,
+): Response {
+  if (error instanceof DomainError) return problem(c, 422, error.message, error.problems);
+  if (error instanceof ServiceError) return problem(c, STATUS[error.code], error.message, error.problems);
+  if (error instanceof HTTPException) return problem(c, error.status, error.message);
+  log({
+    level: "error",
+    requestId: c.get("requestId"),
+    message: error instanceof Error ? error.message : String(error),
+    stack: error instanceof Error ? error.stack : undefined,
+  });
+  return problem(c, 500);
+}

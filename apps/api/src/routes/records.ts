@@ -1,0 +1,55 @@
+import { recordRoutes } from "@pith/contract";
+import {
+  addApplication,
+  addHarvest,
+  addNote,
+  addWatering,
+  getRecords,
+  getWeather,
+  removeApplication,
+  removeHarvest,
+  removeNote,
+  removeWatering,
+} from "@pith/services";
+import type { App } from "../app.ts";
+
+/** What was really done and seen. */
+export function recordRoutesOf(app: App) {
+  const { notes, applications, waterings, harvests } = recordRoutes;
+  app.openapi(recordRoutes.getRecords, async (c) =>
+    c.json(await getRecords(c.get("ctx"), c.req.valid("param").farmId, c.req.valid("query")), 200),
+  );
+  app.openapi(recordRoutes.getWeather, async (c) => {
+    const { farmId, siteId } = c.req.valid("param");
+    return c.json(await getWeather(c.get("ctx"), farmId, siteId, c.req.valid("query")), 200);
+  });
+
+  app.openapi(notes.add, async (c) =>
+    c.json(await addNote(c.get("ctx"), c.req.valid("param").farmId, c.req.valid("json")), 201),
+  );
+  app.openapi(notes.remove, async (c) => {
+    const { farmId, id } = c.req.valid("param");
+    return c.json(await removeNote(c.get("ctx"), farmId, id), 200);
+  });
+  app.openapi(applications.add, async (c) =>
+    c.json(await addApplication(c.get("ctx"), c.req.valid("param").farmId, c.req.valid("json")), 201),
+  );
+  app.openapi(applications.remove, async (c) => {
+    const { farmId, id } = c.req.valid("param");
+    return c.json(await removeApplication(c.get("ctx"), farmId, id), 200);
+  });
+  app.openapi(waterings.add, async (c) =>
+    c.json(await addWatering(c.get("ctx"), c.req.valid("param").farmId, c.req.valid("json")), 201),
+  );
+  app.openapi(waterings.remove, async (c) => {
+    const { farmId, id } = c.req.valid("param");
+    return c.json(await removeWatering(c.get("ctx"), farmId, id), 200);
+  });
+  app.openapi(harvests.add, async (c) =>
+    c.json(await addHarvest(c.get("ctx"), c.req.valid("param").farmId, c.req.valid("json")), 201),
+  );
+  app.openapi(harvests.remove, async (c) => {
+    const { farmId, id } = c.req.valid("param");
+    return c.json(await removeHarvest(c.get("ctx"), farmId, id), 200);
+  });
+}

@@ -1,0 +1,156 @@
+import type { Import } from "@pith/contract";
+import { forecasts, imports, soilTests, type Tx } from "@pith/db";
+import { and, desc, eq, sql } from "drizzle-orm";
+import { recordAudit } from "../audit.ts";
+import { type Ctx, inOffice, requireAgent } from "../context.ts";
+import { adviseFarm } from "../drafts/adviseFarm.ts";
+import { found, ServiceError } from "../errors.ts";
+import { lockFarm, requireFarm } from "../farms/requireFarm.ts";
+import { type ImportRow, mappingOf, wireImport } from "./wire.ts";
+
+/** An import again, with every refused row. */
+export async function getImport(ctx: Ctx, farmId: string, importId: string): Promise<Import> {
+  requireAgent(ctx);
+  return inOffice(ctx, async (tx) => wireImport(await theImport(tx, ctx, farmId, importId)));
+}
+
+/** The farm's imports, newest first, without their rows. */
+export async function listImports(ctx: Ctx, farmId: string) {
+  requireAgent(ctx);
+  return inOffice(ctx, async (tx) => {
+    await requireFarm(tx, ctx, farmId);
+    const rows = await tx
+      .select()
+      .from(imports)
+      .where(and(eq(imports.officeId, ctx.officeId), eq(imports.farmId, farmId)))
+      .orderBy(desc(imports.createdAt))
+      .limit(100);
+    return {
+      imports: rows.map(({ id, kind, fileName, status, createdAt, acceptedCount, refusedCount }) => ({
+        id,
+        kind,
+        fileName,
+        status,
+        createdAt,
+        acceptedCount,
+        refusedCount,
+      })),
+    };
+  });
+}
+
+/** Stores the accepted rows, advises again what depends on them, and says so in the audit: one transaction. */
+export async function saveImport(ctx: Ctx, farmId: string, importId: string): Promise<Import> {
+  requireAgent(ctx);
+  return inOffice(ctx, async (tx) => {
+    await lockFarm(tx, ctx, farmId);
+    const row = await theImport(tx, ctx, farmId, importId, "update");
+    requireStaged(row);
+    if (mappingOf(row).questions.length > 0) {
+      throw new ServiceError("conflict", "The file still has open questions; answer them and read it again.");
+    }
+    if (row.acceptedCount === 0) throw new ServiceError("conflict", "No row of the file can be stored.");
+    await store[row.kind](tx, ctx, row);
+    const [saved] = await tx
+      .update(imports)
+      .set({ status: "saved", savedAt: ctx.now().toISOString() })
+      .where(one(ctx, importId))
+      .returning();
+    await recordAudit(tx, ctx, {
+      action: "import.save",
+      entity: "imports",
+      entityId: importId,
+      detail: { kind: row.kind, accepted: row.acceptedCount, refused: row.refusedCount },
+    });
+    await adviseFarm(tx, ctx, farmId);
+    return wireImport(found(saved, "import"));
+  });
+}
+
+/** Puts a preview away. */
+export async function discardImport(ctx: Ctx, farmId: string, importId: string): Promise<{ done: true }> {
+  requireAgent(ctx);
+  return inOffice(ctx, async (tx) => {
+    requireStaged(await theImport(tx, ctx, farmId, importId, "update"));
+    await tx.update(imports).set({ status: "discarded" }).where(one(ctx, importId));
+    return { done: true as const };
+  });
+}
+
+const one = (ctx: Ctx, importId: string) => and(eq(imports.officeId, ctx.officeId), eq(imports.id, importId));
+
+async function theImport(
+  tx: Tx,
+  ctx: Ctx,
+  farmId: string,
+  importId: string,
+  lock?: "update",
+): Promise<ImportRow> {
+  const query = tx
+    .select()
+    .from(imports)
+    .where(and(one(ctx, importId), eq(imports.farmId, farmId)));
+  const [row] = lock ? await query.for(lock) : await query;
+  return found(row, "import");
+}
+
+function requireStaged(row: ImportRow): void {
+  if (row.status !== "staged") throw new ServiceError("conflict", `This import was ${row.status} already.`);
+}
+
+type Store = (tx: Tx, ctx: Ctx, row: ImportRow) => Promise<unknown>;
+
+/** A day that comes again with other values replaces the earlier one: stations correct themselves. */
+const storeWeather: Store = (tx, _ctx, row) =>
+  tx.execute(sql`
+    insert into weather_days (office_id, farm_id, site_id, date, t_max_c, t_min_c, rain_mm, rh_max_pct, rh_min_pct,
+      rh_mean_pct, dew_point_c, wind_m_per_s, wind_height_m, rs_mj_per_m2_day, sunshine_h, import_id)
+    select ${row.officeId}, ${row.farmId}, ${row.siteId}, d.date, d."tMaxC", d."tMinC", d."rainMm", d."rhMaxPct", d."rhMinPct",
+      d."rhMeanPct", d."dewPointC", d."windMPerS", d."windHeightM", d."rsMjPerM2Day", d."sunshineH", ${row.id}
+    from imports i, jsonb_to_recordset(i.accepted) as d(date date, "tMaxC" float8, "tMinC" float8, "rainMm" float8,
+      "rhMaxPct" float8, "rhMinPct" float8, "rhMeanPct" float8, "dewPointC" float8, "windMPerS" float8,
+      "windHeightM" float8, "rsMjPerM2Day" float8, "sunshineH" float8)
+    where i.office_id = ${row.officeId} and i.id = ${row.id}
+    on conflict (office_id, site_id, date) do update set t_max_c = excluded.t_max_c, t_min_c = excluded.t_min_c,
+      rain_mm = excluded.rain_mm, rh_max_pct = excluded.rh_max_pct, rh_min_pct = excluded.rh_min_pct,
+      rh_mean_pct = excluded.rh_mean_pct, dew_point_c = excluded.dew_point_c, wind_m_per_s = excluded.wind_m_per_s,
+      wind_height_m = excluded.wind_height_m, rs_mj_per_m2_day = excluded.rs_mj_per_m2_day,
+      sunshine_h = excluded.sunshine_h, import_id = excluded.import_id`);
+
+const storeForecast: Store = (tx, _ctx, row) =>
+  tx
+    .insert(forecasts)
+    .values({
+      officeId: row.officeId,
+      farmId: row.farmId,
+      siteId: row.siteId ?? "",
+      issuedAt: mappingOf(row).issuedAt ?? "",
+      days: row.accepted,
+      importId: row.id,
+    })
+    .onConflictDoNothing();
+
+const storeSoilTests: Store = (tx, ctx, row) =>
+  tx
+    .insert(soilTests)
+    .values(
+      row.accepted.map(({ bedId, sampledOn, depthCm, medium, labName, sampleRef, ...result }) => ({
+        officeId: ctx.officeId,
+        farmId: row.farmId,
+        bedId: bedId as string,
+        sampledOn: sampledOn as string,
+        depthCm: depthCm as number,
+        medium: medium as typeof soilTests.$inferInsert.medium,
+        labName: (labName as string | null) ?? null,
+        sampleRef: sampleRef as string,
+        result,
+        importId: row.id,
+      })),
+    )
+    .onConflictDoNothing();
+
+const store: Record<ImportRow["kind"], Store> = {
+  weather: storeWeather,
+  forecast: storeForecast,
+  "soil-tests": storeSoilTests,
+};

@@ -1,0 +1,36 @@
+import type { Column, Import } from "@pith/contract";
+import type { imports } from "@pith/db";
+import type { Question, Refusal } from "./reading.ts";
+
+export type ImportRow = typeof imports.$inferSelect;
+export type ImportKind = Import["kind"];
+
+/** How a file was read, as kept beside its rows. */
+export interface Mapping {
+  columns: Column[];
+  questions: Question[];
+  issuedAt: string | null;
+}
+
+const SHOWN_ROWS = 50;
+
+export const mappingOf = (row: ImportRow): Mapping => row.mapping as unknown as Mapping;
+
+/** An import as the wire shows it. */
+export function wireImport(row: ImportRow): Import {
+  const { columns, questions } = mappingOf(row);
+  return {
+    id: row.id,
+    kind: row.kind,
+    fileName: row.fileName,
+    status: row.status,
+    createdAt: row.createdAt,
+    columns,
+    questions,
+    acceptedCount: row.acceptedCount,
+    refusedCount: row.refusedCount,
+    accepted: row.accepted.slice(0, SHOWN_ROWS),
+    refused: row.refused as unknown as Refusal[],
+    duplicateCount: row.duplicateCount,
+  };
+}
