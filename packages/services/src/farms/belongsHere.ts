@@ -1,7 +1,7 @@
 import { beds, materials, plantings, sites, type Tx, valves } from "@pith/db";
 import { and, eq } from "drizzle-orm";
 import { ServiceError } from "../errors.ts";
-import type { OfFarm } from "./things.ts";
+import type { OfFarm } from "./ofFarm.ts";
 
 const tables = { site: sites, valve: valves, bed: beds, planting: plantings, material: materials };
 

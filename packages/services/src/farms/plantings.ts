@@ -5,7 +5,8 @@ import { and, asc, desc, eq } from "drizzle-orm";
 import { plantingPart } from "../states/parts.ts";
 import type { BodyOf } from "../wellFormed.ts";
 import { belongsHere } from "./belongsHere.ts";
-import { type OfFarm, type Thing, verbsOf } from "./things.ts";
+import type { OfFarm } from "./ofFarm.ts";
+import { type Thing, verbsOf } from "./things.ts";
 
 /** A farm's plantings, the youngest sowing first. */
 export async function listPlantings(tx: Tx, { officeId, farmId }: OfFarm): Promise<Planting[]> {

@@ -4,7 +4,8 @@ import { parseAtTheDoor, SiteSchema } from "@pith/rules";
 import { and, asc, eq, sql } from "drizzle-orm";
 import { sitePart } from "../states/parts.ts";
 import type { BodyOf } from "../wellFormed.ts";
-import { type OfFarm, type Thing, verbsOf } from "./things.ts";
+import type { OfFarm } from "./ofFarm.ts";
+import { type Thing, verbsOf } from "./things.ts";
 
 type Value = BodyOf<typeof farmRoutes.sites.add>;
 

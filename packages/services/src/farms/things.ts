@@ -6,13 +6,8 @@ import { type Ctx, inOffice, requireAgent } from "../context.ts";
 import { adviseFarm } from "../drafts/adviseFarm.ts";
 import { found } from "../errors.ts";
 import { schemaOf } from "../wellFormed.ts";
+import type { OfFarm } from "./ofFarm.ts";
 import { lockFarm } from "./requireFarm.ts";
-
-/** Whose things. */
-export interface OfFarm {
-  officeId: string;
-  farmId: string;
-}
 
 type BodyRoute = { request: { body: { content: { "application/json": { schema: z.ZodType } } } } };
 

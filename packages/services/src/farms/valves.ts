@@ -3,7 +3,8 @@ import { type Tx, valves } from "@pith/db";
 import { and, asc, eq } from "drizzle-orm";
 import type { BodyOf } from "../wellFormed.ts";
 import { belongsHere } from "./belongsHere.ts";
-import { type OfFarm, type Thing, verbsOf } from "./things.ts";
+import type { OfFarm } from "./ofFarm.ts";
+import { type Thing, verbsOf } from "./things.ts";
 
 /** A farm's valves. */
 export async function listValves(tx: Tx, { officeId, farmId }: OfFarm): Promise<Valve[]> {

@@ -3,8 +3,8 @@ import { recordAudit } from "../audit.ts";
 import { type Ctx, forOffice, requireOwnFarm } from "../context.ts";
 import { adviseFarm } from "../drafts/adviseFarm.ts";
 import { found, ServiceError } from "../errors.ts";
+import type { OfFarm } from "../farms/ofFarm.ts";
 import { lockFarm } from "../farms/requireFarm.ts";
-import type { OfFarm } from "../farms/things.ts";
 import { bodyOf } from "../wellFormed.ts";
 
 /** One kind of record: what differs between notes, applications, waterings and harvests. */

@@ -1,6 +1,6 @@
 import { materials, type Tx } from "@pith/db";
 import { and, eq, sql } from "drizzle-orm";
-import type { OfFarm } from "../farms/things.ts";
+import type { OfFarm } from "../farms/ofFarm.ts";
 
 /**
  * Moves a material's stock by some kilograms; negative takes. A stock nobody counted stays unknown. Taking more than

@@ -22,9 +22,9 @@ import {
   type WeatherDay,
 } from "@pith/rules";
 import { and, asc, desc, eq, gte, inArray, isNull, lte, ne, sql } from "drizzle-orm";
-import { listBeds } from "../farms/beds.ts";
-import { listMaterials } from "../farms/materials.ts";
-import type { OfFarm } from "../farms/things.ts";
+import { listBeds } from "../farms/listBeds.ts";
+import { listMaterials } from "../farms/listMaterials.ts";
+import type { OfFarm } from "../farms/ofFarm.ts";
 import { weatherPart } from "./parts.ts";
 
 /** Weather further back than this no rule reads. */

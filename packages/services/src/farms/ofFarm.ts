@@ -1,0 +1,5 @@
+/** Whose things. */
+export interface OfFarm {
+  officeId: string;
+  farmId: string;
+}
