@@ -31,7 +31,7 @@ export function feedingDates(start: string, notes: FieldNote[], today: string): 
   return { start, buds, set, end, seen: { buds: budsNoted !== undefined, set: setNoted !== undefined } };
 }
 
-export function stageOn(dates: FeedingDates, day: string): UptakeStage {
+function stageOn(dates: FeedingDates, day: string): UptakeStage {
   if (day < dates.buds) return "early";
   return day < dates.set ? "mid" : "fruit-set";
 }

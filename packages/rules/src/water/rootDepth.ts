@@ -3,12 +3,12 @@ import { PEPPER_WATER } from "../tables/cropCoefficients.ts";
 import { STAGES } from "./stages.ts";
 
 /** Effective depth of a transplant's roots on the day it is set (common practice: the depth of a deep plug). */
-export const ROOT_DEPTH_AT_SETTING_M = 0.15;
+const ROOT_DEPTH_AT_SETTING_M = 0.15;
 /**
  * FAO-56 Table 22 gives 0.5 to 1.0 m for sweet pepper; its note keeps the smaller value for irrigation scheduling
  * (recalled, not re-read), and the smaller one never leaves a plant dry.
  */
-export const ROOT_DEPTH_FULL_M = PEPPER_WATER.rootDepthM.low;
+const ROOT_DEPTH_FULL_M = PEPPER_WATER.rootDepthM.low;
 
 /**
  * Depth of the root zone on a day [m]: a straight line from setting out to full depth at the start of mid season

@@ -31,7 +31,7 @@ export const isPlastic = (mulch: Mulch): boolean => PLASTIC.has(mulch);
 const RAINPROOF: ReadonlySet<Cover> = new Set<Cover>(["low-tunnel", "high-tunnel", "heated-house"]);
 
 /** Whether a cover keeps the rain off; fleece lets it through. */
-export const keepsRainOff = (cover: Cover): boolean => RAINPROOF.has(cover);
+const keepsRainOff = (cover: Cover): boolean => RAINPROOF.has(cover);
 
 /**
  * Whether rain of a day counts for a bed. What a person saw (`stated`) outranks the rule: none under a rainproof cover,

@@ -9,7 +9,7 @@ import { readZone, type ValveSetting, type ZoneReading } from "./readings.ts";
 type Missing = NeedsMoreBody["missing"][number];
 
 /** Days without weather over which the book is not carried (common practice). */
-export const LONGEST_BRIDGE_DAYS = 3;
+const LONGEST_BRIDGE_DAYS = 3;
 
 /** What a hole in the weather leaves open; undefined where there is none that matters. */
 export function missingWeather(setting: ValveSetting, demand: Demand | undefined): Missing | undefined {

@@ -37,7 +37,7 @@ export interface ZoneReading {
 }
 
 /** A day whose evening finds the root zone short, and what is missing that morning. */
-export interface ShortDay {
+interface ShortDay {
   day: string;
   depletionMm: number;
 }
@@ -68,7 +68,7 @@ export function settingOf(state: ValveState): ValveSetting {
 }
 
 /** The day a zone's book opens: setting out, or the first weather after it. */
-export function bookOpensOn(zone: StandingZone, state: ValveState): string | undefined {
+function bookOpensOn(zone: StandingZone, state: ValveState): string | undefined {
   const measured = state.weather.filter(
     (w) => w.tMaxC !== undefined && w.tMinC !== undefined && w.date >= zone.setOutOn,
   );
@@ -169,7 +169,7 @@ export function readZone(
 }
 
 /** Net depth to give on the open day: what is missing, and where the root zone cannot bridge a day, that day's use too. */
-export function netNeededMm(r: ZoneReading): { netMm: number; rounds: number } {
+function netNeededMm(r: ZoneReading): { netMm: number; rounds: number } {
   const small = r.today.rawMm < r.today.etcMm;
   const netMm = r.depletionMm + (small ? r.today.etcMm : 0);
   return { netMm, rounds: small ? Math.max(1, Math.ceil(netMm / r.today.rawMm)) : 1 };

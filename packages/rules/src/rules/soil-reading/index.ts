@@ -8,13 +8,14 @@ import type { SoilTest } from "../../states/parts.ts";
 import type { BedState } from "../../states/states.ts";
 import { type Message, measure, onDay, say } from "../../text/message.ts";
 import { cationsOf } from "./cations.ts";
+import type { SoilReading } from "./reading.ts";
 import { readSalts } from "./salts.ts";
 import { stepsOf } from "./steps.ts";
-import { isRead, type ReadValue, type RefusedValue, readValue } from "./values.ts";
+import { isRead, type RefusedValue, readValue } from "./values.ts";
 import { writeWorking } from "./working.ts";
 
 /** A test older than this is flagged (common practice: every two to three years). */
-export const TEST_HOLDS_DAYS = 3 * 365;
+const TEST_HOLDS_DAYS = 3 * 365;
 /** The plough slice behind the guides' pounds per acre is 6 to 8 in deep (SN-115, SN-119). */
 const GUIDE_DEPTH_CM = { low: 15, high: 20 };
 
@@ -27,15 +28,6 @@ export const soilReadingRule: Rule<"bed"> = {
   needs: ["a soil test with the extractant of each value", "what was sampled, how deep, and when"],
   run,
 };
-
-/** Everything read out of one test. */
-export interface SoilReading {
-  test: SoilTest;
-  read: ReadValue[];
-  refused: RefusedValue[];
-  cations: ReturnType<typeof cationsOf>;
-  salts: ReturnType<typeof readSalts> | undefined;
-}
 
 function run(state: BedState): AnswerBody {
   const today = localDay(state.asOf, state.site.timeZone);

@@ -2,7 +2,7 @@ import type { Step } from "../../core/rule.ts";
 import type { Classification } from "../../guides/classify.ts";
 import { type Message, measure, type Param, say, wordOf } from "../../text/message.ts";
 import { PH_RANGE, PH_TARGET, phBand } from "./acidity.ts";
-import type { SoilReading } from "./index.ts";
+import type { SoilReading } from "./reading.ts";
 import { VEGETABLE_COMFORT } from "./salts.ts";
 import type { ReadValue, RefusedValue } from "./values.ts";
 

@@ -1,7 +1,7 @@
 import { Working } from "../../core/working.ts";
 import { UNIT_PER_MG_PER_KG } from "../../guides/types.ts";
 import { PH_TARGET, phBand } from "./acidity.ts";
-import type { SoilReading } from "./index.ts";
+import type { SoilReading } from "./reading.ts";
 
 /** Each comparison in the guide's own unit, and the sum of cations. */
 export function writeWorking({ test, read, cations, salts }: SoilReading): Working {
