@@ -1,0 +1,34 @@
+import { adviceRoutes, farmRoutes, importRoutes, openRoutes, recordRoutes } from "@pith/contract";
+
+/** Every route of the contract, found in what it exports: one that is added later is found as well. */
+
+export interface Route {
+  method: string;
+  path: string;
+  summary?: string;
+  request?: { body?: unknown };
+}
+
+const isRoute = (value: unknown): value is Route =>
+  typeof value === "object" &&
+  value !== null &&
+  "method" in value &&
+  typeof value.method === "string" &&
+  "path" in value &&
+  typeof value.path === "string" &&
+  "responses" in value;
+
+const routesIn = (value: unknown): Route[] => {
+  if (isRoute(value)) return [value];
+  return typeof value === "object" && value !== null ? Object.values(value).filter(isRoute) : [];
+};
+
+export const everyRoute: Route[] = [openRoutes, farmRoutes, recordRoutes, importRoutes, adviceRoutes]
+  .flatMap((file) => Object.values(file))
+  .flatMap(routesIn);
+
+export const keyOf = ({ method, path }: Route): string => `${method.toUpperCase()} ${path}`;
+
+/** The path with its places filled. */
+export const fill = (path: string, params: Record<string, string>): string =>
+  path.replace(/\{(\w+)\}/g, (_, name: string) => params[name] ?? `no-${name}`);

@@ -1,0 +1,498 @@
+import { randomUUID } from "node:crypto";
+import { readFileSync } from "node:fs";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { everyRoute, fill, keyOf } from "./everyRoute.ts";
+import { type Furnished, furnish, issue, openAdvice, preview } from "./furnish.ts";
+import { type Api, bodies, type Person, startApi, timeless } from "./support.ts";
+
+/** Every route, asked by nobody, a farmer, an agent, and an agent of another office. */
+
+let api: Api;
+let here: Furnished;
+let advisoryId: string;
+
+beforeAll(async () => {
+  api = await startApi();
+  here = await furnish(api, { plantings: 4 });
+  const csv = "date,tMaxC,tMinC\n2026-05-08,18,7\n2026-05-09,19,8\n";
+  const { id } = await preview(api, here, { kind: "weather", siteId: here.siteId, csv });
+  await api.as(api.agent).post(`${farmPath()}/imports/${id}/save`).expect(200);
+  advisoryId = (await issue(api, here.officeId, await draft())).id;
+});
+afterAll(() => api?.close());
+
+const farmPath = () => `/v1/offices/${here.officeId}/farms/${here.farmId}`;
+const draft = async () => {
+  const [first] = await openAdvice(api, here);
+  if (!first) throw new Error("the farm has no advice left to issue");
+  return first.id;
+};
+const added = async (who: Person, path: string, body: object) =>
+  (await api.as(who).post(`${farmPath()}/${path}`, body).expect(201)).body.id as string;
+let files = 0;
+const weatherFile = () => ({
+  kind: "weather",
+  fileName: "station.csv",
+  siteId: here.siteId,
+  // Another value each time, or it would be stored already.
+  csv: `date,tMaxC\n2026-04-30,${10 + files++ / 10}\n`,
+});
+const note = () => ({
+  plantingId: here.plantingId,
+  on: "2026-05-09",
+  kind: "true-leaves",
+  value: 5,
+  text: "even rows",
+});
+const application = () => ({
+  plantingId: here.plantingId,
+  materialId: here.materialId,
+  on: "2026-05-09",
+  lot: null,
+  amountKg: 1,
+  areaM2: 54,
+  minutesOfLabour: null,
+});
+const watering = () => ({ valveId: here.valveId, on: "2026-05-09", minutes: 30, litres: null });
+const harvest = () => ({
+  plantingId: here.plantingId,
+  on: "2026-05-09",
+  lot: null,
+  kg: 4,
+  marketableKg: 3,
+  culls: [{ cause: "sunscald", kg: 1 }],
+  hours: 1,
+  pricePerKg: 2,
+});
+
+interface Row {
+  agent: number;
+  farmer: number;
+  /** Without signing in, where that is not 401. */
+  nobody?: number;
+  /** What the call needs, made anew for each that may use it up. */
+  with?: (who: Person) => Promise<{ params?: Record<string, string>; body?: object; query?: string }>;
+  says?: (body: never, who: Person) => void;
+}
+const both = (status: number) => ({ agent: status, farmer: status });
+const agentOnly = (status: number) => ({ agent: status, farmer: 403 });
+const open = { ...both(200), nobody: 200 };
+const id = (value: string, body?: object) => ({ params: { id: value }, ...(body && { body }) });
+const of = "/v1/offices/{officeId}";
+const ofFarm = `${of}/farms/{farmId}`;
+
+const rows: Record<string, Row> = {
+  "GET /v1/quantities": {
+    ...open,
+    says: ({ quantities }: { quantities: { id: string }[] }) =>
+      expect(quantities.map((q) => q.id)).toContain("et0-daily"),
+  },
+  "POST /v1/quantities/{id}": {
+    ...open,
+    with: async () => id("saturation-vapour-pressure", { temperatureC: 25 }),
+    // FAO-56 Table 2.3: 3.168 kPa at 25 C, printed to 0.001.
+    says: ({ value }: { value: Record<string, number> }) =>
+      expect(Object.values(value)[0]).toBeCloseTo(3.168, 3),
+  },
+  "GET /v1/rules": {
+    ...open,
+    says: ({ rules }: { rules: { id: string }[] }) =>
+      expect(rules.map((r) => r.id).sort()).toEqual([
+        "cold-record",
+        "feeding",
+        "irrigate",
+        "set-out",
+        "setting-depth",
+        "soil-reading",
+      ]),
+  },
+  "POST /v1/advise": {
+    ...open,
+    with: async () => ({
+      body: JSON.parse(readFileSync("docs/examples/planting-cold-week.json", "utf8")) as object,
+    }),
+    says: ({ answers }: { answers: { subject: { id: string } }[] }) =>
+      expect(new Set(answers.map((a) => a.subject.id))).toEqual(new Set(["planting-c"])),
+  },
+  "GET /v1/me": {
+    ...both(200),
+    says: (body, who) =>
+      expect(body).toEqual({
+        user: { id: who.id, name: who.name, email: who.email },
+        memberships: [
+          {
+            officeId: here.officeId,
+            officeName: "Office of Aldertarn County",
+            role: who === api.agent ? "agent" : "farmer",
+            farmIds: who === api.agent ? [] : [here.farmId],
+          },
+        ],
+      }),
+  },
+  [`GET ${of}`]: {
+    ...both(200),
+    says: (body) =>
+      expect(body).toEqual({
+        id: here.officeId,
+        name: "Office of Aldertarn County",
+        county: "Aldertarn",
+        settings: {},
+      }),
+  },
+  [`PATCH ${of}/settings`]: {
+    ...agentOnly(200),
+    with: async () => ({ body: { coldFloorC: 11 } }),
+    says: ({ settings }: { settings: object }) => expect(settings).toEqual({ coldFloorC: 11 }),
+  },
+  [`GET ${of}/farms`]: {
+    ...both(200),
+    says: ({ farms }: { farms: { name: string }[] }, who) =>
+      expect(farms.map((f) => f.name).slice(0, 2)).toEqual(
+        who === api.agent ? ["High Fell", "Low Fell"] : ["Low Fell"],
+      ),
+  },
+  [`POST ${of}/farms`]: {
+    ...agentOnly(201),
+    with: async () => ({ body: bodies.farm }),
+    says: (body) =>
+      expect(body).toEqual({
+        ...bodies.farm,
+        id: expect.any(String),
+        plantings: 0,
+        openDrafts: 0,
+        unanswered: 0,
+      }),
+  },
+  [`GET ${ofFarm}`]: {
+    ...both(200),
+    says: ({ farm, sites }: { farm: { openDrafts: number }; sites: object[] }, who) => {
+      expect(sites[0]).toMatchObject({
+        ...bodies.site,
+        weather: { from: "2026-05-08", to: "2026-05-09", days: 2, forecastIssuedAt: null },
+      });
+      expect(farm.openDrafts > 0).toBe(who === api.agent);
+    },
+  },
+  [`PATCH ${ofFarm}`]: {
+    ...agentOnly(200),
+    with: async () => ({ body: { phone: "555 0100" } }),
+    says: (body) => expect(body).toMatchObject({ name: "Low Fell", phone: "555 0100" }),
+  },
+  [`POST ${ofFarm}/sites`]: { ...agentOnly(201), with: async () => ({ body: bodies.site }) },
+  [`PATCH ${ofFarm}/sites/{id}`]: {
+    ...agentOnly(200),
+    with: async () => id(here.siteId, { elevationM: 420 }),
+    says: (body) => expect(body).toMatchObject({ ...bodies.site, elevationM: 420 }),
+  },
+  [`POST ${ofFarm}/valves`]: { ...agentOnly(201), with: async () => ({ body: bodies.valve(here.siteId) }) },
+  [`PATCH ${ofFarm}/valves/{id}`]: {
+    ...agentOnly(200),
+    with: async () => id(here.valveId, { flowLPerH: 500 }),
+    says: (body) => expect(body).toEqual({ ...bodies.valve(here.siteId), id: here.valveId, flowLPerH: 500 }),
+  },
+  [`POST ${ofFarm}/beds`]: {
+    ...agentOnly(201),
+    with: async () => ({ body: { ...bodies.bed(here.siteId, here.valveId), name: "Second bed" } }),
+  },
+  [`PATCH ${ofFarm}/beds/{id}`]: {
+    ...agentOnly(200),
+    with: async () => id(here.bedId, { certifier: "County board" }),
+    says: (body) =>
+      expect(body).toEqual({
+        ...bodies.bed(here.siteId, here.valveId),
+        id: here.bedId,
+        certifier: "County board",
+      }),
+  },
+  [`POST ${ofFarm}/plantings`]: {
+    ...agentOnly(201),
+    with: async () => ({ body: bodies.planting(here.bedId) }),
+    says: (body) => expect(body).toEqual({ ...bodies.planting(here.bedId), id: expect.any(String) }),
+  },
+  [`PATCH ${ofFarm}/plantings/{id}`]: {
+    ...agentOnly(200),
+    with: async () => id(here.plantingId, { plants: 120 }),
+    says: (body) => expect(body).toMatchObject({ id: here.plantingId, plants: 120, varietyName: "Tarn 1" }),
+  },
+  [`POST ${ofFarm}/materials`]: { ...agentOnly(201), with: async () => ({ body: bodies.material }) },
+  [`PATCH ${ofFarm}/materials/{id}`]: {
+    ...agentOnly(200),
+    with: async () => id(here.materialId, { pricePerKg: null }),
+    says: (body) =>
+      expect(body).toMatchObject({ id: here.materialId, name: bodies.material.name, pricePerKg: null }),
+  },
+
+  [`GET ${ofFarm}/records`]: {
+    ...both(200),
+    says: (body) =>
+      expect(Object.keys(body)).toEqual(["notes", "applications", "waterings", "harvests", "soilTests"]),
+  },
+  [`GET ${ofFarm}/sites/{siteId}/weather`]: {
+    ...both(200),
+    with: async () => ({ params: { siteId: here.siteId }, query: "?from=2026-05-09&to=2026-05-31" }),
+    says: (body) =>
+      expect(body).toEqual({
+        days: [
+          {
+            date: "2026-05-09",
+            tMaxC: 19,
+            tMinC: 8,
+            rainMm: null,
+            rhMeanPct: null,
+            windMPerS: null,
+            rsMjPerM2Day: null,
+          },
+        ],
+        forecast: null,
+      }),
+  },
+  [`POST ${ofFarm}/notes`]: {
+    ...both(201),
+    with: async () => ({ body: note() }),
+    says: (body) => expect(body).toEqual({ ...note(), id: expect.any(String) }),
+  },
+  [`DELETE ${ofFarm}/notes/{id}`]: {
+    ...both(200),
+    with: async (who) => id(await added(who, "notes", note())),
+  },
+  [`POST ${ofFarm}/applications`]: {
+    ...both(201),
+    with: async () => ({ body: application() }),
+    says: (body) => expect(body).toEqual({ ...application(), id: expect.any(String) }),
+  },
+  [`DELETE ${ofFarm}/applications/{id}`]: {
+    ...both(200),
+    with: async (who) => id(await added(who, "applications", application())),
+  },
+  [`POST ${ofFarm}/waterings`]: {
+    ...both(201),
+    with: async () => ({ body: watering() }),
+    says: (body) => expect(body).toEqual({ ...watering(), id: expect.any(String) }),
+  },
+  [`DELETE ${ofFarm}/waterings/{id}`]: {
+    ...both(200),
+    with: async (who) => id(await added(who, "waterings", watering())),
+  },
+  [`POST ${ofFarm}/harvests`]: {
+    ...both(201),
+    with: async () => ({ body: harvest() }),
+    says: (body) => expect(body).toEqual({ ...harvest(), id: expect.any(String) }),
+  },
+  [`DELETE ${ofFarm}/harvests/{id}`]: {
+    ...both(200),
+    with: async (who) => id(await added(who, "harvests", harvest())),
+  },
+
+  [`POST ${ofFarm}/imports`]: {
+    ...agentOnly(201),
+    with: async () => ({ body: weatherFile() }),
+    says: (body) => expect(body).toMatchObject({ status: "staged", acceptedCount: 1, refused: [] }),
+  },
+  [`GET ${ofFarm}/imports`]: {
+    ...agentOnly(200),
+    says: ({ imports }: { imports: { status: string }[] }) =>
+      expect(imports.map((i) => i.status)).toContain("saved"),
+  },
+  [`GET ${ofFarm}/imports/{importId}`]: {
+    ...agentOnly(200),
+    with: async () => ({ params: { importId: await added(api.agent, "imports", weatherFile()) } }),
+    says: (body) => expect(body).toMatchObject({ fileName: "station.csv", status: "staged" }),
+  },
+  [`POST ${ofFarm}/imports/{importId}/save`]: {
+    ...agentOnly(200),
+    with: async () => ({ params: { importId: await added(api.agent, "imports", weatherFile()) } }),
+    says: (body) => expect(body).toMatchObject({ status: "saved" }),
+  },
+  [`DELETE ${ofFarm}/imports/{importId}`]: {
+    ...agentOnly(200),
+    with: async () => ({ params: { importId: await added(api.agent, "imports", weatherFile()) } }),
+    says: (body) => expect(body).toEqual({ done: true }),
+  },
+
+  [`GET ${of}/round`]: {
+    ...agentOnly(200),
+    says: ({ drafts }: { drafts: { kind: string; farmName: string }[] }) => {
+      expect(new Set(drafts.map((d) => d.kind))).toEqual(new Set(["advice"]));
+      expect(new Set(drafts.map((d) => d.farmName))).toEqual(new Set(["Low Fell"]));
+    },
+  },
+  [`POST ${of}/advise`]: { ...agentOnly(200), with: async () => ({ body: { farmId: here.farmId } }) },
+  [`GET ${of}/drafts/{draftId}`]: {
+    ...agentOnly(200),
+    with: async () => ({ params: { draftId: await draft() } }),
+    says: ({ stateSha256 }: { stateSha256: string }) => expect(stateSha256).toMatch(/^[0-9a-f]{64}$/),
+  },
+  [`POST ${of}/drafts/{draftId}/set-aside`]: {
+    ...agentOnly(200),
+    with: async () => ({ params: { draftId: await draft() }, body: { until: "2026-05-11" } }),
+    says: (body) => expect(body).toMatchObject({ setAsideUntil: "2026-05-11" }),
+  },
+  [`POST ${of}/drafts/{draftId}/issue`]: {
+    ...agentOnly(201),
+    with: async () => {
+      const draftId = await draft();
+      const read = await api.as(api.agent).get(`/v1/offices/${here.officeId}/drafts/${draftId}`);
+      return { params: { draftId }, body: { stateSha256: read.body.stateSha256, note: "Ring me first." } };
+    },
+    says: (body) =>
+      expect(body).toMatchObject({
+        status: "issued",
+        issuedBy: "Orla",
+        note: "Ring me first.",
+        answer: null,
+      }),
+  },
+  [`GET ${of}/advisories`]: {
+    ...both(200),
+    says: ({ advisories }: { advisories: { id: string }[] }) =>
+      expect(advisories.map((a) => a.id)).toContain(advisoryId),
+  },
+  [`GET ${of}/advisories/{advisoryId}`]: {
+    ...both(200),
+    with: async () => ({ params: { advisoryId } }),
+    says: (body) => expect(body).toMatchObject({ id: advisoryId, answerOfRule: { kind: "advice" } }),
+  },
+  [`POST ${of}/advisories/{advisoryId}/read`]: {
+    ...both(200),
+    with: async () => ({ params: { advisoryId } }),
+    says: (body) => expect(body).toEqual({ done: true }),
+  },
+  [`POST ${of}/advisories/{advisoryId}/answer`]: {
+    ...both(201),
+    with: async () => ({
+      params: { advisoryId },
+      body: { kind: "cannot", actual: null, reason: "No hands this week" },
+    }),
+    says: (body, who) =>
+      expect(body).toMatchObject({
+        status: "cannot",
+        answer: { kind: "cannot", reason: "No hands this week", answeredBy: who.name },
+      }),
+  },
+  [`POST ${of}/advisories/{advisoryId}/withdraw`]: {
+    ...agentOnly(200),
+    with: async () => ({
+      params: { advisoryId: (await issue(api, here.officeId, await draft())).id },
+      body: { reason: "Wrong bed" },
+    }),
+    says: (body) => expect(body).toMatchObject({ status: "withdrawn", withdrawnReason: "Wrong bed" }),
+  },
+  [`GET ${of}/ledger`]: {
+    ...agentOnly(200),
+    says: ({ entries }: { entries: { seq: number; prevHash: string; hash: string }[] }) => {
+      const oldest = entries.at(-1);
+      expect([oldest?.seq, oldest?.prevHash]).toEqual([1, "0".repeat(64)]);
+    },
+  },
+  [`POST ${of}/ledger/verify`]: {
+    ...agentOnly(200),
+    says: (body) => expect(body).toMatchObject({ whole: true, firstBroken: null }),
+  },
+  [`POST ${of}/ledger/{seq}/replay`]: {
+    ...agentOnly(200),
+    with: async () => ({ params: { seq: "1" } }),
+    says: (body) => expect(body).toMatchObject({ identical: true, cannot: null, differences: [] }),
+  },
+};
+
+test("each row is a route of the contract and each route has its row", () => {
+  expect(everyRoute.map(keyOf).sort()).toEqual(Object.keys(rows).sort());
+});
+
+describe.each(everyRoute.map((route) => ({ route, key: keyOf(route) })))("$key", ({ route, key }) => {
+  const row = rows[key];
+  if (!row) return;
+  const method = route.method as "get" | "post" | "patch" | "delete";
+  const ask = (
+    who: Person | null,
+    { params, query = "", body }: Awaited<ReturnType<NonNullable<Row["with"]>>>,
+    at: Record<string, string>,
+  ) => api.as(who)[method](fill(route.path, { ...params, ...at }) + query, body);
+  const needs = async (who: Person) => (await row.with?.(who)) ?? {};
+  const home = () => ({ officeId: here.officeId, farmId: here.farmId });
+  const inner = [...route.path.matchAll(/\{(\w+)\}/g)]
+    .map((m) => m[1] ?? "")
+    .filter((name) => name !== "officeId");
+  const missing = () =>
+    Object.fromEntries(inner.map((name) => [name, name === "seq" ? "999999" : randomUUID()]));
+
+  test(`nobody: ${row.nobody ?? 401}; farmer: ${row.farmer}; agent: ${row.agent}`, async () => {
+    const nobody = await ask(null, await needs(api.agent), home());
+    expect(nobody.status).toBe(row.nobody ?? 401);
+    for (const [who, status] of [
+      [api.farmer, row.farmer],
+      [api.agent, row.agent],
+    ] as const) {
+      const response = await ask(who, await needs(status < 300 ? who : api.agent), home());
+      expect([who.name, response.status, response.status === status ? "" : response.body]).toEqual([
+        who.name,
+        status,
+        "",
+      ]);
+      if (status < 300) row.says?.(response.body as never, who);
+    }
+  });
+
+  if (route.path.startsWith(of)) {
+    test("an agent of another office meets the same 404 as for an office that is not there", async () => {
+      const needed = await needs(api.agent);
+      const theirs = await ask(api.stranger, needed, home());
+      const none = await ask(api.stranger, needed, { ...home(), officeId: randomUUID() });
+      expect([theirs.status, none.status]).toEqual([404, 404]);
+      expect(timeless(theirs.body)).toEqual(timeless(none.body));
+    });
+  }
+
+  if (route.path.startsWith(of) && inner.length > 0) {
+    test("ids of another office under one's own meet the same 404 as ids that are not there", async () => {
+      const needed = await needs(api.agent);
+      const own = { officeId: api.otherOffice.id };
+      const theirs = await ask(api.stranger, needed, { farmId: here.farmId, ...own });
+      const none = await ask(api.stranger, needed, { ...missing(), ...own });
+      expect([theirs.status, none.status]).toEqual([404, 404]);
+      expect(timeless(theirs.body)).toEqual(timeless(none.body));
+      if (!inner.includes("farmId") || inner.length === 1) return;
+      const inOwnFarm = await ask(api.stranger, needed, { ...own, farmId: api.otherFarm.id });
+      const noneThere = await ask(api.stranger, needed, { ...missing(), ...own, farmId: api.otherFarm.id });
+      expect([inOwnFarm.status, noneThere.status]).toEqual([404, 404]);
+      expect(timeless(inOwnFarm.body)).toEqual(timeless(noneThere.body));
+    });
+  }
+
+  if (inner.includes("farmId")) {
+    test("a farmer meets the next farm as one that is not there", async () => {
+      const needed = await needs(api.agent);
+      const next = await ask(api.farmer, needed, { ...home(), farmId: api.nextFarm.id });
+      const none = await ask(api.farmer, needed, { ...home(), farmId: randomUUID() });
+      expect([next.status, none.status]).toEqual(row.farmer === 403 ? [403, 403] : [404, 404]);
+      expect(timeless(next.body)).toEqual(timeless(none.body));
+    });
+  }
+});
+
+test("a farmer may not take back what the agent wrote down, an agent may take back a farmer's", async () => {
+  const agents = await added(api.agent, "notes", note());
+  const farmers = await added(api.farmer, "notes", note());
+  await api.as(api.farmer).delete(`${farmPath()}/notes/${agents}`).expect(403);
+  await api.as(api.agent).delete(`${farmPath()}/notes/${farmers}`).expect(200);
+});
+
+test("a farm of another office in a query or a body is not found either", async () => {
+  const office = `/v1/offices/${api.otherOffice.id}`;
+  const { stranger } = api;
+  for (const farmId of [here.farmId, randomUUID()]) {
+    await api.as(stranger).get(`${office}/round?farmId=${farmId}`).expect(404);
+    await api.as(stranger).get(`${office}/advisories?farmId=${farmId}`).expect(404);
+    await api.as(stranger).get(`${office}/ledger?farmId=${farmId}`).expect(404);
+    await api.as(stranger).post(`${office}/advise`, { farmId }).expect(404);
+  }
+});
+
+test("a thing of another farm named in a body is refused by field", async () => {
+  const next = `/v1/offices/${here.officeId}/farms/${api.nextFarm.id}`;
+  const response = await api.as(api.agent).post(`${next}/valves`, bodies.valve(here.siteId));
+  expect(response.status).toBe(422);
+  expect(response.body.errors).toEqual([
+    { field: "siteId", message: "names no site of this farm", received: here.siteId },
+  ]);
+});

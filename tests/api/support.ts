@@ -1,0 +1,216 @@
+import { randomUUID } from "node:crypto";
+import { createServer, type Server } from "node:http";
+import type { AddressInfo } from "node:net";
+import { getRequestListener } from "@hono/node-server";
+import { type Client, createClient } from "@pith/contract";
+import { authTables, type Db, openAuthDatabase, openDatabase } from "@pith/db";
+import { drizzleAdapter } from "better-auth/adapters/drizzle";
+import { hashPassword } from "better-auth/crypto";
+import postgres, { type Sql } from "postgres";
+import request from "supertest";
+import { createApp } from "../../apps/api/src/app.ts";
+import { createAuth } from "../../apps/api/src/auth.ts";
+import { freshDatabase } from "../support/database.ts";
+import { makeAgent, makeFarm, makeFarmer, makeOffice } from "../support/factories.ts";
+
+/** The API on a real port over a real database, with people who are really signed in. */
+
+export interface Person {
+  id: string;
+  name: string;
+  email: string;
+  cookie: string;
+}
+
+const METHODS = ["get", "post", "patch", "put", "delete"] as const;
+type Method = (typeof METHODS)[number];
+/** One call at a time: `await as(agent).post("/v1/...", body)`. */
+type Calls = Record<Method, (path: string, body?: object) => request.Test>;
+
+const PASSWORD = "a long enough password";
+const DASHBOARD = "http://dashboard.test";
+
+export type Api = Awaited<ReturnType<typeof startApi>>;
+
+/**
+ * Two offices that know nothing of each other. Office A has two farms, an agent, and a farmer of the first farm alone;
+ * office B has an agent and a farm.
+ */
+export async function startApi(startAt = "2026-05-10T12:00:00Z") {
+  const database = await freshDatabase();
+  const db = openDatabase(database.appUrl, { max: 5 });
+  const authDb = openAuthDatabase(database.authUrl, { max: 5 });
+  const admin = postgres(database.adminUrl, { max: 1, onnotice: () => {} });
+  const clock = { now: new Date(startAt) };
+  const log: Record<string, unknown>[] = [];
+
+  let app: ReturnType<typeof createApp> | undefined;
+  const server = createServer(
+    getRequestListener((r) => app?.fetch(r) ?? new Response(null, { status: 503 })),
+  );
+  const origin = await listen(server);
+  const auth = createAuth({
+    database: drizzleAdapter(authDb.drizzle, { provider: "pg", schema: authTables }),
+    secret: "only-for-this-test-only-for-this-test",
+    baseUrl: origin,
+    trustedOrigins: [DASHBOARD],
+  });
+  app = createApp({
+    connect: () => ({ db, auth }),
+    now: () => clock.now,
+    log: (line) => log.push(line),
+    origins: [DASHBOARD],
+  });
+
+  const office = await makeOffice(db);
+  const farm = await makeFarm(db, office);
+  const nextFarm = await makeFarm(db, office, { name: "High Fell" });
+  const otherOffice = await makeOffice(db, { name: "Office of Wrenmoor County", county: "Wrenmoor" });
+  const otherFarm = await makeFarm(db, otherOffice, { name: "Wrens" });
+  const password = await hashPassword(PASSWORD);
+  const person = async (name: string, join: (userId: string) => Promise<unknown>): Promise<Person> => {
+    const id = randomUUID();
+    const email = `${name.toLowerCase()}@aldertarn.example`;
+    await join(id);
+    await authDb.drizzle.insert(authTables.user).values({ id, name, email, emailVerified: true });
+    await authDb.drizzle
+      .insert(authTables.account)
+      .values({ id: randomUUID(), userId: id, accountId: id, providerId: "credential", password });
+    const signedIn = await request(server).post("/v1/auth/sign-in/email").send({ email, password: PASSWORD });
+    const cookies = signedIn.headers["set-cookie"] as unknown as string[];
+    return { id, name, email, cookie: cookies.map((c) => c.split(";")[0]).join("; ") };
+  };
+  const agent = await person("Orla", (userId) => makeAgent(db, office, { userId, name: "Orla" }));
+  const farmer = await person("Bram", (userId) => makeFarmer(db, farm, { userId, name: "Bram" }));
+  const stranger = await person("Sigrid", (userId) => makeAgent(db, otherOffice, { userId, name: "Sigrid" }));
+
+  /** Calls as somebody, or as nobody. */
+  const as = (who: Person | null): Calls =>
+    Object.fromEntries(
+      METHODS.map((method) => [
+        method,
+        (path: string, body?: object) => {
+          const call = request(server)[method](path);
+          if (who) call.set("cookie", who.cookie);
+          return body === undefined ? call : call.send(body);
+        },
+      ]),
+    ) as Calls;
+
+  const client = (who: Person): Client => createClient({ origin, headers: { cookie: who.cookie } });
+
+  return {
+    origin,
+    dashboard: DASHBOARD,
+    database,
+    db: db as Db,
+    admin,
+    clock,
+    log,
+    office,
+    farm,
+    nextFarm,
+    otherOffice,
+    otherFarm,
+    agent,
+    farmer,
+    stranger,
+    as,
+    client,
+    /** How many rows each table holds. */
+    counts: () => countRows(admin),
+    async close() {
+      await new Promise((done) => server.close(done));
+      await Promise.all([db.close(), authDb.close(), admin.end()]);
+      await database.drop();
+    },
+  };
+}
+
+async function listen(server: Server): Promise<string> {
+  await new Promise<void>((ready) => server.listen(0, "127.0.0.1", ready));
+  return `http://127.0.0.1:${(server.address() as AddressInfo).port}`;
+}
+
+async function countRows(admin: Sql): Promise<Record<string, number>> {
+  const tables = await admin<{ name: string }[]>`
+    select c.relname as name from pg_class c join pg_namespace n on n.oid = c.relnamespace
+    where n.nspname = 'public' and c.relkind = 'r' order by 1`;
+  const counts: Record<string, number> = {};
+  for (const { name } of tables) {
+    const [row] = await admin<{ n: number }[]>`select count(*)::int as n from ${admin(name)}`;
+    counts[name] = row?.n ?? 0;
+  }
+  return counts;
+}
+
+/** A problem document without what differs from call to call. */
+export const timeless = ({ requestId: _, ...rest }: Record<string, unknown>) => rest;
+
+/** Bodies that are accepted as they stand, for a farm of the demo county's kind. */
+export const bodies = {
+  farm: { name: "Stony Ridge", contactName: null, phone: null, email: null, units: "metric" },
+  site: {
+    name: "Home ground",
+    latitudeDeg: 47.5,
+    longitudeDeg: -93.1,
+    elevationM: 410,
+    timeZone: "America/Chicago",
+    coastal: false,
+    stationId: null,
+    stationOffset: null,
+  },
+  valve: (siteId: string) => ({
+    siteId,
+    name: "Valve 1",
+    method: "drip",
+    flowLPerH: 600,
+    efficiency: 0.9,
+  }),
+  bed: (siteId: string, valveId: string | null) => ({
+    siteId,
+    valveId,
+    name: "North bed",
+    kind: "ground",
+    lengthM: 30,
+    widthM: 0.9,
+    spacingM: 1.8,
+    soil: { texture: "sandy-loam" },
+    covers: [],
+    mulches: [{ mulch: "black", from: "2026-05-01", to: null }],
+    certification: "none",
+    certifier: null,
+    containers: null,
+  }),
+  planting: (bedId: string) => ({
+    bedId,
+    varietyName: "Tarn Early",
+    species: "annuum",
+    marketType: "bell",
+    sownOn: "2026-03-20",
+    plannedSetOutOn: "2026-06-01",
+    setOutOn: null,
+    endedOn: null,
+    plants: 130,
+    rowsPerBed: 2,
+    plantSpacingM: 0.45,
+    staked: false,
+    grafted: false,
+    overwintered: false,
+    yieldGoalTPerHa: 30,
+    daysToMaturity: { days: 75, from: "transplanting", to: "green" },
+    feeding: { materialId: null, method: "banded", credits: [] },
+  }),
+  material: {
+    kind: "calcium-nitrate",
+    name: "Calcium nitrate 15.5-0-0",
+    nPct: 15.5,
+    p2o5Pct: 0,
+    k2oPct: 0,
+    soluble: true,
+    bulkDensityKgPerL: 1.1,
+    certifiedUse: "prohibited",
+    stockKg: 100,
+    pricePerKg: 0.9,
+  },
+} as const;
