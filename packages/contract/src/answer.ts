@@ -11,6 +11,7 @@ const Param = z.union([
   z.object({ value: z.number(), unit: z.string() }),
   z.object({ day: z.string() }),
   z.object({ word: z.string() }),
+  z.object({ bed: z.string(), nth: z.number() }),
 ]);
 const Message = z.object({ key: z.string(), params: z.record(z.string(), Param) }).openapi("Message");
 const SourceRef = z.object({ key: z.string(), locator: z.string().optional() });

@@ -37,8 +37,17 @@ export interface Measure {
   unit: MeasureUnit;
 }
 
-/** A parameter of a message. A `day` is a calendar day; a `word` is itself a key of the text catalogue. */
-export type Param = string | number | Measure | { day: string } | { word: string };
+/**
+ * A parameter of a message. A `day` is a calendar day; a `word` is itself a key of the text catalogue; a `bed` is said by
+ * the name its people gave it where the reader may see it, else by its number among those the answer speaks of.
+ */
+export type Param =
+  | string
+  | number
+  | Measure
+  | { day: string }
+  | { word: string }
+  | { bed: string; nth: number };
 
 /** Words for people, kept as a key and its numbers, so that they can be said in any language and unit. */
 export interface Message {
@@ -57,3 +66,6 @@ export const onDay = (day: string): { day: string } => ({ day });
 
 /** A word that the text catalogue translates, e.g. a cover or a material kind. */
 export const wordOf = (key: string): { word: string } => ({ word: key });
+
+/** A bed for a message: its id, and its number among the beds that the answer speaks of, from 1. */
+export const bedNamed = (id: string, nth: number): { bed: string; nth: number } => ({ bed: id, nth });

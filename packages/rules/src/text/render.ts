@@ -7,6 +7,8 @@ import { formatMeasure, type UnitSystem } from "./units.ts";
 export interface Reader {
   language: "en";
   units: UnitSystem;
+  /** Names of beds by id. Left out where no names may stand, as in the ledger. */
+  bedNames?: ReadonlyMap<string, string>;
 }
 
 const catalogues: Record<Reader["language"], Record<string, string>> = { en };
@@ -24,6 +26,7 @@ export const renderWord = (key: string, reader: Reader): string => formatOf(key,
 
 function renderParam(param: Param, reader: Reader): string | number {
   if (typeof param === "string" || typeof param === "number") return param;
+  if ("bed" in param) return reader.bedNames?.get(param.bed) ?? String(param.nth);
   if ("word" in param) return renderWord(param.word, reader);
   if ("day" in param) {
     const format = new Intl.DateTimeFormat(reader.language, {

@@ -1,12 +1,12 @@
 import type { Chart } from "../../core/rule.ts";
 import { say } from "../../text/message.ts";
-import type { ZoneReading } from "./readings.ts";
+import { bedOf, type ValveSetting, type ZoneReading } from "./readings.ts";
 
 /** The governing zone's book: what is missing, against what may be missing and what there is in all. */
-export function soilWaterChart({ book, zone }: ZoneReading): Chart {
+export function soilWaterChart(setting: ValveSetting, { book, zone }: ZoneReading): Chart {
   return {
     id: "soil-water",
-    title: say("irrigate.chart.title", { bed: zone.bed.id }),
+    title: say("irrigate.chart.title", { bed: bedOf(setting, zone.bed) }),
     x: { name: say("irrigate.chart.day"), kind: "date" },
     y: { name: say("irrigate.chart.mm"), unit: "mm" },
     series: [

@@ -122,7 +122,7 @@ function adviceFrom(
       litres: reading.litres,
       minutes: reading.minutes,
     },
-    charts: [soilWaterChart(governing)],
+    charts: [soilWaterChart(setting, governing)],
   };
 }
 

@@ -4,7 +4,7 @@ import { measure, onDay, say } from "../../text/message.ts";
 import { widestAvailableWater } from "../../water/availableWater.ts";
 import type { Demand } from "../../water/demand.ts";
 import type { StandingZone } from "../../water/zone.ts";
-import { readZone, type ValveSetting, type ZoneReading } from "./readings.ts";
+import { bedOf, readZone, type ValveSetting, type ZoneReading } from "./readings.ts";
 
 type Missing = NeedsMoreBody["missing"][number];
 
@@ -61,7 +61,7 @@ export function missingSoil(
     fieldCapacity !== undefined ? "wiltingPoint" : wiltingPoint !== undefined ? "fieldCapacity" : "texture";
   return {
     field: `zones.${entry.index}.bed.soil.${half}`,
-    measure: say("irrigate.missing.soil", { bed: entry.zone.bed.id }),
+    measure: say("irrigate.missing.soil", { bed: bedOf(setting, entry.zone.bed) }),
     couldMove: say("irrigate.missing.soil-moves", {
       early: light.day,
       earlyNet: light.net,

@@ -1,8 +1,9 @@
 import { addDays, daysBetween, localDay } from "../../core/days.ts";
 import { Working } from "../../core/working.ts";
 import { runTime } from "../../quantities/water/runTime.ts";
-import type { Forecast } from "../../states/parts.ts";
+import type { Bed, Forecast } from "../../states/parts.ts";
 import type { ValveState } from "../../states/states.ts";
+import { bedNamed } from "../../text/message.ts";
 import type { AvailableWater } from "../../water/availableWater.ts";
 import { type BalanceDay, nextDay, runBalance, type ZonePlan } from "../../water/balance.ts";
 import { type Demand, type DemandDay, demandOf, et0OfDay } from "../../water/demand.ts";
@@ -51,6 +52,14 @@ export interface ValveSetting {
   zones: { zone: StandingZone; index: number }[];
   areaM2: number;
 }
+
+/** A bed for a message: by its number among the valve's beds where no name may stand. */
+export const bedOf = (setting: ValveSetting, bed: Bed) =>
+  bedNamed(bed.id, [...new Set(setting.zones.map(({ zone }) => zone.bed.id))].indexOf(bed.id) + 1);
+
+/** How many beds the valve waters; several plantings may share one. */
+export const bedCount = (setting: ValveSetting): number =>
+  new Set(setting.zones.map(({ zone }) => zone.bed.id)).size;
 
 /** The plants that stand on the valve today, and the ground they take. */
 export function settingOf(state: ValveState): ValveSetting {

@@ -2,7 +2,7 @@ import { daysBetween } from "../../core/days.ts";
 import type { Step } from "../../core/rule.ts";
 import { measure, onDay, say } from "../../text/message.ts";
 import { bedAreaM2 } from "../../water/ground.ts";
-import type { ValveReading, ValveSetting } from "./readings.ts";
+import { bedCount, bedOf, type ValveReading, type ValveSetting } from "./readings.ts";
 
 const step = (...args: Parameters<typeof say>): Step => ({ text: say(...args) });
 /** Millilitres where a litre jug would not show it. */
@@ -53,7 +53,7 @@ function waterSteps(setting: ValveSetting, r: ValveReading): Step[] {
     const plants = setting.zones
       .filter(({ zone }) => zone.bed.id === bed.id)
       .reduce((sum, { zone }) => sum + zone.planting.plants, 0);
-    const shared = { bed: bed.id, litres: measure(litres, "L") };
+    const shared = { bed: bedOf(setting, bed), litres: measure(litres, "L") };
     steps.push(
       bed.containers
         ? step("irrigate.step.container", {
@@ -64,9 +64,12 @@ function waterSteps(setting: ValveSetting, r: ValveReading): Step[] {
     );
   }
   const surplus = Math.max(0, ...r.zones.map((z) => r.netMm - z.depletionMm));
-  if (r.zones.length > 1) {
+  if (bedCount(setting) > 1) {
     steps.push(
-      step("irrigate.step.thirstiest", { bed: r.governing.zone.bed.id, surplus: measure(surplus, "mm") }),
+      step("irrigate.step.thirstiest", {
+        bed: bedOf(setting, r.governing.zone.bed),
+        surplus: measure(surplus, "mm"),
+      }),
     );
   }
   if (after) steps.push(step("irrigate.step.next", { day: onDay(after.day) }));
@@ -96,8 +99,8 @@ function waitSteps(setting: ValveSetting, r: ValveReading): Step[] {
     }),
     step("irrigate.step.look-anyway"),
   );
-  return setting.zones.length > 1
-    ? [...steps, step("irrigate.step.first-zone", { bed: r.governing.zone.bed.id })]
+  return bedCount(setting) > 1
+    ? [...steps, step("irrigate.step.first-zone", { bed: bedOf(setting, r.governing.zone.bed) })]
     : steps;
 }
 

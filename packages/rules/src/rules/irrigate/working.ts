@@ -6,7 +6,7 @@ import type { Demand } from "../../water/demand.ts";
 import { STAGES } from "../../water/stages.ts";
 import { mulchOn } from "../../water/standing.ts";
 import { heightM, rootZoneDepthM } from "../../water/zone.ts";
-import type { ValveReading, ValveSetting } from "./readings.ts";
+import { bedOf, type ValveReading, type ValveSetting } from "./readings.ts";
 
 const sum = (values: number[]) => values.reduce((a, b) => a + b, 0);
 const CP = { key: "common-practice" };
@@ -20,7 +20,13 @@ export function writeWorking(setting: ValveSetting, reading: ValveReading, deman
   w.include(demand.estimates);
   writeEstimates(w, setting, reading, demand);
   const last = book.at(-1);
-  w.line("bed", "the zone that is short first", "first day with Dr > RAW", zone.bed.id, "");
+  w.line(
+    "bed",
+    "the zone that is short first",
+    "first day with Dr > RAW",
+    bedOf(setting, zone.bed).nth,
+    "number on the valve",
+  );
   w.line(
     "J0",
     "book opened, root zone taken as full",
