@@ -27,7 +27,13 @@ export function Preview({ read, words }: { read: Import; words: ImportWords }) {
           {read.columns.map((column) => (
             <tr key={column.header}>
               <th scope="row">{column.header}</th>
-              <td>{column.field ?? <span className="unknown">{words.leftOut}</span>}</td>
+              <td>
+                {column.field !== null ? (
+                  (words.fields[column.field] ?? column.field)
+                ) : (
+                  <span className="unknown">{words.leftOut}</span>
+                )}
+              </td>
               <td className="number">{[column.unit, column.extractant].filter(Boolean).join(", ")}</td>
             </tr>
           ))}
@@ -100,7 +106,7 @@ function Accepted({ rows, words }: { rows: Import["accepted"]; words: ImportWord
         {rows.map((row) => (
           <tr key={JSON.stringify(row)}>
             {names.map((name) => (
-              <td key={name} className="number" data-head={name}>
+              <td key={name} className="number" data-head={words.fields[name] ?? name}>
                 {cellText(row[name])}
               </td>
             ))}

@@ -43,6 +43,8 @@ export async function importWords() {
     noneRefused: t("noneRefused"),
     noneAccepted: t("noneAccepted"),
     firstRows: t("firstRows"),
+    // Names of the fields a column can be read into; a nutrient is its own name.
+    fields: t.raw("fields") as Record<string, string>,
     duplicates: t("duplicates"),
     preview: t("preview"),
     save: t("save"),

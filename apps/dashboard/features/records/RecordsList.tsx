@@ -21,8 +21,7 @@ export async function RecordsList({ records, detail, back }: Props) {
       {lines.map(({ id, kind, on, what, where }) => (
         <li key={id}>
           <p>
-            <time dateTime={on}>{dayText(on)}</time> <strong>{what}</strong>{" "}
-            <span className="faint">{where}</span>
+            <time dateTime={on}>{dayText(on)}</time> {what} <span className="faint">{where}</span>
           </p>
           {kind && (
             <details className="no-print">

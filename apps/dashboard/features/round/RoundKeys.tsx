@@ -12,7 +12,11 @@ export function RoundKeys({ children }: { children: ReactNode }) {
     document.addEventListener("keydown", listen);
     return () => document.removeEventListener("keydown", listen);
   }, []);
-  return <div ref={list}>{children}</div>;
+  return (
+    <div ref={list} className="entries">
+      {children}
+    </div>
+  );
 }
 
 const STEPS: Partial<Record<string, number>> = { j: 1, ArrowDown: 1, k: -1, ArrowUp: -1 };

@@ -68,10 +68,10 @@ async function Slip({ advisory, several }: { advisory: Advisory; several: boolea
       <p className="faint">
         {advisory.subjectName}
         {several && ` · ${advisory.farmName}`}
-        {advisory.status === "issued" && <strong className="fresh"> {t("new")}</strong>}
+        {advisory.status === "issued" && <strong> {t("new")}</strong>}
       </p>
       <h2 className="headline">
-        <Link className="block" href={`/today/${advisory.id}`} prefetch={false}>
+        <Link href={`/today/${advisory.id}`} prefetch={false}>
           {said.decision}
         </Link>
       </h2>

@@ -1,0 +1,72 @@
+import type { Page } from "playwright-core";
+import { openPage, type Role } from "./browser.ts";
+
+export interface Screen {
+  name: string;
+  role?: Role;
+  path: string;
+}
+
+const hrefOf = async (page: Page, selector: string): Promise<string> => {
+  const href = await page.locator(selector).first().getAttribute("href");
+  if (!href) throw new Error(`the demo office has nothing at ${selector} on ${page.url()}`);
+  return href;
+};
+
+/** Every screen there is, with addresses found in the demo office the way a person would find them. */
+export async function findScreens(): Promise<Screen[]> {
+  const agent = await openPage({ role: "agent" });
+  const { page } = agent;
+  await page.goto("/round");
+  const draft = await hrefOf(page, "[data-entry]");
+  await page.goto("/round?show=all");
+  const unsure = await hrefOf(page, ".draft:has(.unknown) [data-entry]");
+
+  // The farmer's first open advice; where the demo office has issued none, the agent issues one of that farm.
+  const farmer = await openPage({ role: "farmer", width: 390 });
+  await farmer.page.goto("/record");
+  const record = await hrefOf(farmer.page, 'main a[href^="/record/"]');
+  const farm = `/farms/${record.split("/")[2]}`;
+  await page.goto(`/round?farm=${farm.split("/")[2]}`);
+  await page.goto(await hrefOf(page, "[data-entry]"));
+  await page.getByRole("button", { name: "Issue this advice" }).click();
+  await page.waitForURL("**/issued/**");
+  const issued = new URL(page.url()).pathname;
+  await page.goto(farm);
+  const planting = await hrefOf(page, "#plantings tbody th a");
+  const bed = await hrefOf(page, "#beds tbody th a");
+  const imported = await hrefOf(page, '#imports a[href*="/imports/"]');
+  await agent.context.close();
+  await farmer.context.close();
+
+  const as = (role: Role) => (name: string, path: string) => ({ name, role, path });
+  const [mine, theirs] = [as("agent"), as("farmer")];
+  return [
+    { name: "sign-in", path: "/sign-in" },
+    mine("round", "/round"),
+    mine("round-all", "/round?show=all"),
+    mine("farms", "/farms"),
+    mine("farm-new", "/farms/new"),
+    mine("farm", farm),
+    mine("site-new", `${farm}/edit/sites/new`),
+    mine("valve-new", `${farm}/edit/valves/new`),
+    mine("bed", bed),
+    mine("planting-new", `${farm}/edit/plantings/new`),
+    mine("material-new", `${farm}/edit/materials/new`),
+    mine("harvest-new", `${farm}/record/harvests`),
+    mine("planting", planting),
+    mine("import", `${farm}/import`),
+    mine("imported", imported),
+    mine("draft", draft),
+    mine("draft-unsure", unsure),
+    mine("issued", issued),
+    mine("evidence", "/evidence"),
+    mine("ledger", "/ledger"),
+    mine("settings", "/settings"),
+    mine("not-found", "/farms/nothing"),
+    theirs("today", "/today"),
+    theirs("advice", issued.replace("/issued/", "/today/")),
+    theirs("record", "/record"),
+    theirs("note", record),
+  ];
+}
