@@ -7,7 +7,7 @@ import { secureHeaders } from "hono/secure-headers";
 import { docsPage } from "./docsPage.ts";
 import type { AppDeps, AppEnv } from "./env.ts";
 import { connections } from "./middleware/connections.ts";
-import { knownOrigins, logged } from "./middleware/guards.ts";
+import { knownOrigins, logged, noNulCharacters, requestIdOnEveryAnswer } from "./middleware/guards.ts";
 import { inOffice, signedIn } from "./middleware/person.ts";
 import { problem, problemOf } from "./problems.ts";
 import { adviceRoutesOf } from "./routes/advice.ts";
@@ -32,7 +32,7 @@ export function createApp(deps: AppDeps): App {
     },
   });
 
-  app.use(requestId());
+  app.use(requestId(), requestIdOnEveryAnswer);
   app.use(logged(deps.log, deps.now));
   app.use(
     secureHeaders({ contentSecurityPolicy: { defaultSrc: ["'none'"], styleSrc: ["'unsafe-inline'"] } }),
@@ -49,7 +49,13 @@ export function createApp(deps: AppDeps): App {
   app.all("/v1/auth/*", (c) => c.get("connections").auth.handler(c.req.raw));
   app.use("/v1/me", connections(deps.connect));
   app.use("/v1/offices/:officeId", connections(deps.connect), signedIn, inOffice(deps.now));
-  app.use("/v1/offices/:officeId/*", connections(deps.connect), signedIn, inOffice(deps.now));
+  app.use(
+    "/v1/offices/:officeId/*",
+    connections(deps.connect),
+    signedIn,
+    inOffice(deps.now),
+    noNulCharacters,
+  );
 
   openRoutesOf(app);
   farmRoutesOf(app);
@@ -80,4 +86,5 @@ export function createApp(deps: AppDeps): App {
 
 /** What came in that place, so that the problem can show it beside what would be accepted. */
 const received = (c: Context, target: string): unknown =>
-  target === "json" ? c.req.json() : target === "query" ? c.req.query() : c.req.param();
+  // An empty body was validated as an empty object; reading it as JSON would fail.
+  target === "json" ? c.req.json().catch(() => ({})) : target === "query" ? c.req.query() : c.req.param();

@@ -34,6 +34,8 @@ export function createAuth(deps: AuthDeps) {
       max: 300,
       customRules: { "/sign-in/email": { window: 60, max: 60 } },
     },
+    // Its warnings say that somebody mistyped a password, which the line of the request says already.
+    logger: { level: "error" },
     telemetry: { enabled: false },
   });
 }

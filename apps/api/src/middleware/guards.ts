@@ -12,6 +12,23 @@ export const knownOrigins = (origins: string[]) =>
     await next();
   });
 
+/** As JSON writes U+0000: an even number of backslashes before it, or it would be an escaped backslash. */
+const NUL = /(?<!\\)(?:\\\\)*\\u0000/;
+
+/** PostgreSQL stores every character but one. */
+export const noNulCharacters = createMiddleware<AppEnv>(async (c, next) => {
+  if (c.req.header("content-type")?.includes("json") && NUL.test(await c.req.text())) {
+    return problem(c, 422, "The character U+0000 is not accepted in any text.");
+  }
+  await next();
+});
+
+/** An answer that was not made by the context, a problem or the sign-in's, does not carry what was set before it. */
+export const requestIdOnEveryAnswer = createMiddleware<AppEnv>(async (c, next) => {
+  await next();
+  c.header("x-request-id", c.get("requestId"));
+});
+
 /** One line a request, without query, body, cookie or anybody's name. */
 export const logged = (log: AppDeps["log"], now: AppDeps["now"]) =>
   createMiddleware<AppEnv>(async (c, next) => {

@@ -12,6 +12,8 @@ export const signedIn = createMiddleware<AppEnv>(async (c, next) => {
   c.set("person", { id, name, email });
   c.set("memberships", await resolveMemberships(db, id));
   await next();
+  // What a person may see is theirs: nothing between may keep it for the next one.
+  c.header("cache-control", "no-store");
 });
 
 /** The person's place in the office of the path. An office one is not in and one that is not there look the same. */

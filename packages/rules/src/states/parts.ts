@@ -87,13 +87,21 @@ export const TEXTURES = [
   "clay",
 ] as const;
 
-export const SoilSchema = z.strictObject({
-  /** Classes of FAO-56 Table 19. */
-  texture: word("texture class", TEXTURES).optional(),
-  fieldCapacity: num("water content at field capacity", "m3/m3", 0.02, 0.7).optional(),
-  wiltingPoint: num("water content at wilting point", "m3/m3", 0.01, 0.5).optional(),
-  bulkDensityKgPerM3: num("dry bulk density", "kg/m3", 100, 2000).optional(),
-});
+export const SoilSchema = z
+  .strictObject({
+    /** Classes of FAO-56 Table 19. */
+    texture: word("texture class", TEXTURES).optional(),
+    fieldCapacity: num("water content at field capacity", "m3/m3", 0.02, 0.7).optional(),
+    wiltingPoint: num("water content at wilting point", "m3/m3", 0.01, 0.5).optional(),
+    bulkDensityKgPerM3: num("dry bulk density", "kg/m3", 100, 2000).optional(),
+  })
+  .refine(
+    (s) => s.wiltingPoint === undefined || s.fieldCapacity === undefined || s.wiltingPoint < s.fieldCapacity,
+    {
+      path: ["wiltingPoint"],
+      error: "must be below fieldCapacity",
+    },
+  );
 export type Soil = z.infer<typeof SoilSchema>;
 
 export const EXTRACTANTS = [
