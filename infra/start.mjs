@@ -47,7 +47,7 @@ async function run(home) {
   const lock = takeLock(`${home}/start.lock`, `http://127.0.0.1:${ports.dashboard}`);
   if ("heldBy" in lock)
     throw new PlainFailure(
-      `Pith already runs from this folder at ${lock.heldBy.note}: stop that one first (Ctrl-C there, or kill ${lock.heldBy.pid}).`,
+      `Pith already runs from this folder (${lock.heldBy.note}): stop that one first, by Ctrl-C there or kill ${lock.heldBy.pid}.`,
     );
   undo.push(lock.release);
 

@@ -185,7 +185,7 @@ test("a second start from the same folder is refused and leaves the first alone"
   const lock = takeLock(join(home, "start.lock"), "http://127.0.0.1:3000");
   await expectRefusal(
     start(),
-    `Pith already runs from this folder at http://127.0.0.1:3000: stop that one first (Ctrl-C there, or kill ${process.pid}).`,
+    `Pith already runs from this folder (http://127.0.0.1:3000): stop that one first, by Ctrl-C there or kill ${process.pid}.`,
   );
   expect(takeLock(join(home, "start.lock"))).toHaveProperty("heldBy.pid", process.pid);
   if ("release" in lock) lock.release();
