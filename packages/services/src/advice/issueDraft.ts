@@ -18,6 +18,7 @@ import { keepText } from "../texts.ts";
 import { bodyOf } from "../wellFormed.ts";
 import { readAdvisory } from "./advisories.ts";
 import { thisDraft } from "./drafts.ts";
+import { readNames } from "./names.ts";
 
 type DraftRow = typeof drafts.$inferSelect;
 
@@ -60,7 +61,9 @@ export async function issueDraft(ctx: Ctx, draftId: string, raw: unknown): Promi
     const id = globalThis.crypto.randomUUID();
     const state = await keepState(tx, ctx.officeId, subject.state);
     const text = await keepText(tx, ctx, farm.id, note);
-    const said = sayAnswer(answer, { language: "en", units: farm.units });
+    // The farmer reads the names of their beds; the ledger holds no names and says them by number.
+    const { reader } = (await readNames(tx, ctx.officeId, [farm.id])).farm(farm.id);
+    const said = sayAnswer(answer, { ...reader, bedNames: undefined });
     await tx.delete(drafts).where(thisDraft(ctx, draftId));
     await supersede(tx, ctx, draft);
     await recordAudit(tx, ctx, {
@@ -99,7 +102,7 @@ export async function issueDraft(ctx: Ctx, draftId: string, raw: unknown): Promi
           plantingIds: subject.plantingIds,
           stateSha256: state,
           answer: { ...answer },
-          rendered: { [said.language]: said },
+          rendered: { [said.language]: sayAnswer(answer, reader) },
           expected: answer.expected ? { ...answer.expected } : null,
           noteTextId: text?.id ?? null,
           issuedBy: ctx.actor.userId,

@@ -34,7 +34,7 @@ export async function readNames(tx: Tx, officeId: string, farmIds?: string[]): P
   return {
     farm(farmId) {
       const row = known.get(farmId);
-      return { name: row?.name ?? "", reader: { language: "en", units: row?.units ?? "metric" } };
+      return { name: row?.name ?? "", reader: { language: "en", units: row?.units ?? "metric", bedNames } };
     },
     subject(kind, id, farmId) {
       return kind === "farm-season" ? (known.get(farmId)?.name ?? "") : (subjects.get(id) ?? "");
