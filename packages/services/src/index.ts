@@ -15,6 +15,7 @@ export { addPlanting, changePlanting } from "./farms/plantings.ts";
 export { addSite, changeSite } from "./farms/sites.ts";
 export { addValve, changeValve } from "./farms/valves.ts";
 export { discardImport, getImport, listImports, previewImport, saveImport } from "./imports/index.ts";
+export { openLedger } from "./ledger/operator.ts";
 export { listLedger, replayEntry, verifyLedger } from "./ledger/verbs.ts";
 export { computeQuantity, listQuantities } from "./numbers/quantities.ts";
 export { adviseOnState, listRules } from "./numbers/rules.ts";
