@@ -49,8 +49,25 @@ const transactionWith = <T>(db: Db, settings: Settings, work: (tx: Tx) => Promis
       set_config('app.role', ${settings.role}, true),
       set_config('app.farm_ids', ${settings.farmIds}, true),
       set_config('app.user_id', ${settings.userId ?? ""}, true)`);
-    return work(tx);
+    try {
+      return await work(tx);
+    } catch (error) {
+      // The driver would send ROLLBACK to a connection that is gone, which ends the process (porsager/postgres 1208).
+      // Nothing is left to roll back, and the transaction is refused by the closing itself: do not settle before it.
+      if (connectionIsGone(error)) return new Promise<never>(() => {});
+      throw error;
+    }
   });
+
+const GONE = ["CONNECTION_CLOSED", "CONNECTION_DESTROYED", "ECONNRESET", "EPIPE"];
+
+/** After a FATAL error the server closes the connection itself. */
+function connectionIsGone(error: unknown): boolean {
+  const cause = error instanceof Error && error.cause instanceof Error ? error.cause : error;
+  if (!(cause instanceof Error)) return false;
+  const { code, severity } = cause as { code?: unknown; severity?: unknown };
+  return severity === "FATAL" || GONE.some((gone) => gone === code);
+}
 
 const UUID = /^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$/i;
 
