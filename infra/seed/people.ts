@@ -1,0 +1,67 @@
+import { createHmac, randomUUID } from "node:crypto";
+import { authTables, type Db, memberships, offices, openAuthDatabase, withOffice } from "@pith/db";
+import { hashPassword } from "better-auth/crypto";
+import { eq } from "drizzle-orm";
+
+/** A demo person's way in. */
+export interface SignIn {
+  email: string;
+  password: string;
+}
+
+/** A password that this installation alone knows, the same at each start: made from its own secret. */
+export const passwordFor = (email: string, secret: string): string =>
+  createHmac("sha256", secret)
+    .update(`demo ${email}`)
+    .digest("hex")
+    .slice(0, 16)
+    .replace(/(.{4})(?=.)/g, "$1-");
+
+/** The person's id; added with the password if nobody has that address. */
+export async function ensurePerson(authUrl: string, person: SignIn & { name: string }): Promise<string> {
+  const { drizzle, close } = openAuthDatabase(authUrl, { max: 1 });
+  try {
+    const { user, account } = authTables;
+    const [known] = await drizzle.select({ id: user.id }).from(user).where(eq(user.email, person.email));
+    if (known) return known.id;
+    const id = randomUUID();
+    const password = await hashPassword(person.password);
+    await drizzle.transaction(async (tx) => {
+      await tx.insert(user).values({ id, name: person.name, email: person.email, emailVerified: true });
+      await tx
+        .insert(account)
+        .values({ id: randomUUID(), userId: id, accountId: id, providerId: "credential", password });
+    });
+    return id;
+  } finally {
+    await close();
+  }
+}
+
+/** An office with its first agent. */
+export async function addOffice(
+  db: Db,
+  officeId: string,
+  agent: { id: string; name: string },
+): Promise<void> {
+  await withOffice(db, { officeId, role: "agent", farmIds: "*", userId: agent.id }, async (tx) => {
+    await tx
+      .insert(offices)
+      .values({ id: officeId, name: "Office of Aldertarn County", county: "Aldertarn" });
+    await tx.insert(memberships).values({ officeId, userId: agent.id, role: "agent", name: agent.name });
+  });
+}
+
+/** A farmer of one farm. */
+export async function addFarmer(
+  db: Db,
+  place: { officeId: string; farmId: string; agentId: string },
+  farmer: { id: string; name: string },
+): Promise<void> {
+  const { officeId, farmId, agentId } = place;
+  await withOffice(db, { officeId, role: "agent", farmIds: "*", userId: agentId }, async (tx) => {
+    await tx
+      .insert(memberships)
+      .values({ officeId, userId: farmer.id, role: "farmer", farmIds: [farmId], name: farmer.name });
+  });
+}
