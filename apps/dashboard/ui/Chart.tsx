@@ -1,5 +1,5 @@
 import type { DraftDetail } from "@pith/contract";
-import { type MeasureUnit, type Message, render, shownUnit, type UnitSystem } from "@pith/rules";
+import { type MeasureUnit, type Message, type Reader, render, shownUnit, type UnitSystem } from "@pith/rules";
 import { getTranslations } from "next-intl/server";
 import { dayText } from "../format/dates.ts";
 
@@ -13,11 +13,11 @@ const HEIGHT = 400;
  * A rule's numbers drawn in ink: the first line solid, the next dashed, limits in madder. Beneath it the same in words
  * and as a table. Figures stand beside the plot as text, so that they grow with the reader's type.
  */
-export async function Chart({ chart, units }: { chart: ChartData; units: UnitSystem }) {
+export async function Chart({ chart, reader }: { chart: ChartData; reader: Reader }) {
   const t = await getTranslations("chart");
   // The wire cannot name the rules' closed list of units; the messages come from the rules themselves.
-  const say = (message: ChartData["title"]) => render(message as Message, { language: "en", units });
-  const y = yUnit(chart.y.unit, units);
+  const say = (message: ChartData["title"]) => render(message as Message, reader);
+  const y = yUnit(chart.y.unit, reader.units);
   const series = chart.series.map((s) => ({
     ...s,
     name: say(s.name),

@@ -1,9 +1,9 @@
 import type { AdvisoryDetail, DraftDetail } from "@pith/contract";
-import type { UnitSystem } from "@pith/rules";
+import type { Reader } from "@pith/rules";
 import { getTranslations } from "next-intl/server";
-import type { ReactNode } from "react";
 import { Chart } from "../../ui/Chart.tsx";
 import { Row } from "../../ui/Row.tsx";
+import { Spread } from "../../ui/Spread.tsx";
 import { Steps } from "../../ui/Steps.tsx";
 import { EvidenceNotes } from "../evidence/EvidenceNotes.tsx";
 import { EstimatedList, Working } from "./Working.tsx";
@@ -11,73 +11,26 @@ import { EstimatedList, Working } from "./Working.tsx";
 interface Props {
   answer: DraftDetail["answer"] | AdvisoryDetail["answerOfRule"];
   said: DraftDetail["said"];
-  units: UnitSystem;
-  /** Stands between what to do and how it was found. */
-  children?: ReactNode;
+  reader: Reader;
 }
 
 /** Everything about an answer below its decision and cautions: what to do first, then how it was found. */
-export async function AdviceBody({ answer, said, units, children }: Props) {
+export async function AdviceBody({ answer, said, reader }: Props) {
   const t = await getTranslations("advice");
-  const notes = answer.kind === "advice" && answer.evidence.length > 0 && (
-    <>
-      <h2 className="label">{t("evidence", { grade: t(`grades.${answer.grade}`) })}</h2>
-      <EvidenceNotes ids={answer.evidence} />
-    </>
-  );
+  const evidence = answer.kind === "advice" ? answer.evidence : [];
+  const computed = answer.kind === "advice" || answer.kind === "needs-more";
   return (
     <>
-      {said.steps.length > 0 && (
-        <Row side={<h2>{t("steps")}</h2>} notes={notes}>
-          <Steps steps={said.steps} />
-        </Row>
-      )}
-      {said.cases.length > 0 && (
-        <Row side={<h2>{t("cases")}</h2>} notes={<p>{t("casesHelp")}</p>}>
-          {said.cases.map((one) => (
-            <div key={one.when} className="case flow">
-              <p>
-                <em>{one.when}</em>
-              </p>
-              <p>
-                <strong>{one.decision}</strong>
-              </p>
-              {one.steps.length > 0 && <Steps steps={one.steps} />}
-            </div>
-          ))}
-        </Row>
-      )}
-      {said.missing.length > 0 && (
-        <Row side={<h2>{t("missing")}</h2>}>
-          <ul className="listing">
-            {said.missing.map((one) => (
-              <li key={one.field}>
-                <p className="listing-head">{one.measure}</p>
-                <p className="unknown">{one.couldMove}</p>
-              </li>
-            ))}
-          </ul>
-        </Row>
-      )}
-      {said.problems.length > 0 && (
-        <Row side={<h2>{t("problems")}</h2>}>
-          <ul className="listing">
-            {said.problems.map((one) => (
-              <li key={`${one.field} ${one.message}`}>
-                <span className="label">{one.field}</span> {one.message}
-                {one.accepted && (
-                  <span className="faint"> ({t("accepted", { accepted: one.accepted })})</span>
-                )}
-              </li>
-            ))}
-          </ul>
-        </Row>
-      )}
-      {(said.wouldChange.length > 0 || said.limits.length > 0) && (
-        <Row
-          side={<h2>{t("wouldChange")}</h2>}
-          notes={
-            said.limits.length > 0 && (
+      <Spread
+        notes={
+          <>
+            {answer.kind === "advice" && evidence.length > 0 && (
+              <>
+                <h2 className="label">{t("evidence", { grade: t(`grades.${answer.grade}`) })}</h2>
+                <EvidenceNotes ids={evidence} />
+              </>
+            )}
+            {said.limits.length > 0 && (
               <>
                 <h2 className="label">{t("limits")}</h2>
                 <ul className="plain flow">
@@ -86,36 +39,84 @@ export async function AdviceBody({ answer, said, units, children }: Props) {
                   ))}
                 </ul>
               </>
-            )
-          }
-        >
-          <ul className="listing">
-            {said.wouldChange.map((one) => (
-              <li key={one}>{one}</li>
+            )}
+          </>
+        }
+      >
+        {said.steps.length > 0 && (
+          <Row side={<h2>{t("steps")}</h2>}>
+            <Steps steps={said.steps} />
+          </Row>
+        )}
+        {said.cases.length > 0 && (
+          <Row side={<h2>{t("cases")}</h2>}>
+            <p className="unknown">{t("casesHelp")}</p>
+            {said.cases.map((one) => (
+              <div key={one.when} className="case flow">
+                <p>
+                  <em>{one.when}</em>
+                </p>
+                <p>
+                  <strong>{one.decision}</strong>
+                </p>
+                {one.steps.length > 0 && <Steps steps={one.steps} />}
+              </div>
             ))}
-          </ul>
-        </Row>
-      )}
-      {children}
-      {answer.kind === "advice" && answer.charts.length > 0 && (
-        <Row side={<h2>{t("charts")}</h2>} wide>
-          {answer.charts.map((chart) => (
-            <Chart key={chart.id} chart={chart} units={units} />
-          ))}
-        </Row>
-      )}
-      {(answer.kind === "advice" || answer.kind === "needs-more") && (
-        <>
+          </Row>
+        )}
+        {said.missing.length > 0 && (
+          <Row side={<h2>{t("missing")}</h2>}>
+            <ul className="listing">
+              {said.missing.map((one) => (
+                <li key={one.field}>
+                  <p className="listing-head">{one.measure}</p>
+                  <p className="unknown">{one.couldMove}</p>
+                </li>
+              ))}
+            </ul>
+          </Row>
+        )}
+        {said.problems.length > 0 && (
+          <Row side={<h2>{t("problems")}</h2>}>
+            <ul className="listing">
+              {said.problems.map((one) => (
+                <li key={`${one.field} ${one.message}`}>
+                  <span className="label">{one.field}</span> {one.message}
+                  {one.accepted && (
+                    <span className="faint"> ({t("accepted", { accepted: one.accepted })})</span>
+                  )}
+                </li>
+              ))}
+            </ul>
+          </Row>
+        )}
+        {said.wouldChange.length > 0 && (
+          <Row side={<h2>{t("wouldChange")}</h2>}>
+            <ul className="listing">
+              {said.wouldChange.map((one) => (
+                <li key={one}>{one}</li>
+              ))}
+            </ul>
+          </Row>
+        )}
+        {computed && (
           <Row side={<h2>{t("estimated")}</h2>}>
             <EstimatedList estimated={answer.estimated} />
           </Row>
-          {answer.working.length > 0 && (
-            <Row id="working" side={<h2>{t("working")}</h2>} wide>
-              <p className="faint">{t("workingUnits")}</p>
-              <Working lines={answer.working} caption={t("working")} />
-            </Row>
-          )}
-        </>
+        )}
+      </Spread>
+      {answer.kind === "advice" && answer.charts.length > 0 && (
+        <Row side={<h2>{t("charts")}</h2>} wide>
+          {answer.charts.map((chart) => (
+            <Chart key={chart.id} chart={chart} reader={reader} />
+          ))}
+        </Row>
+      )}
+      {computed && answer.working.length > 0 && (
+        <Row id="working" side={<h2>{t("working")}</h2>} wide>
+          <p className="faint">{t("workingUnits")}</p>
+          <Working lines={answer.working} caption={t("working")} names={reader.bedNames} />
+        </Row>
       )}
     </>
   );

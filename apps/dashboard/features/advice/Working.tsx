@@ -1,10 +1,17 @@
-import type { Estimated, WorkingLine } from "@pith/rules";
+import type { Estimated, Reader, WorkingLine } from "@pith/rules";
 import { getTranslations } from "next-intl/server";
+
+interface Props {
+  lines: WorkingLine[];
+  caption: string;
+  /** What the farm calls its beds, by id. */
+  names: Reader["bedNames"];
+}
 
 type Source = { key: string; locator?: string };
 
 /** The calculation line by line, as one would check it with a pencil. */
-export async function Working({ lines, caption }: { lines: WorkingLine[]; caption: string }) {
+export async function Working({ lines, caption, names }: Props) {
   const t = await getTranslations("working");
   return (
     <table className="ruled working">
@@ -28,7 +35,7 @@ export async function Working({ lines, caption }: { lines: WorkingLine[]; captio
             <td className="full">{line.meaning}</td>
             <td className="full expression">{line.expression}</td>
             <td className={typeof line.value === "string" ? "value words" : "value"}>
-              {valueText(line.value, t("missing"))}
+              {valueText(line.value, t("missing"), names)}
             </td>
             <td className="unit">{line.unit}</td>
             <td className="full">{line.source && <SourceLink source={line.source} />}</td>
@@ -43,9 +50,10 @@ export async function Working({ lines, caption }: { lines: WorkingLine[]; captio
 const numbered = (lines: WorkingLine[]) => lines.map((line, index) => ({ line, number: index + 1 }));
 
 /** A number with at most four meaningful digits; the ledger keeps them all. */
-function valueText(value: WorkingLine["value"], missing: string): string {
+function valueText(value: WorkingLine["value"], missing: string, names: Props["names"]): string {
   if (value === null) return missing;
-  if (typeof value !== "number") return String(value);
+  // The rules know a bed by its id alone, so that the ledger holds no names.
+  if (typeof value !== "number") return names?.get(String(value)) ?? String(value);
   return new Intl.NumberFormat("en", { maximumSignificantDigits: 4, useGrouping: false })
     .format(value)
     .replace("-", "\u2212");

@@ -5,6 +5,7 @@ import { getTranslations } from "next-intl/server";
 import { AdviceBody } from "../../../../features/advice/AdviceBody.tsx";
 import { issue } from "../../../../features/advice/actions.ts";
 import { IssueDesk } from "../../../../features/advice/IssueDesk.tsx";
+import { readerOf } from "../../../../features/advice/reader.ts";
 import { SlipBody } from "../../../../features/advice/Slip.tsx";
 import { SetAside } from "../../../../features/round/SetAside.tsx";
 import { instantText } from "../../../../format/dates.ts";
@@ -29,7 +30,8 @@ export default async function DraftPage({ params }: { params: Promise<{ draftId:
     getTranslations("advice"),
   ]);
   const draft = await call(adviceRoutes.getDraft, { params: { officeId, draftId } });
-  const { farm } = await call(farmRoutes.getFarm, { params: { officeId, farmId: draft.farmId } });
+  const detail = await call(farmRoutes.getFarm, { params: { officeId, farmId: draft.farmId } });
+  const { farm } = detail;
   const { said, answer } = draft;
   const planting = draft.plantingIds[0];
 
@@ -79,7 +81,7 @@ export default async function DraftPage({ params }: { params: Promise<{ draftId:
           </p>
         )}
       </Row>
-      <AdviceBody answer={answer} said={said} units={farm.units} />
+      <AdviceBody answer={answer} said={said} reader={readerOf(detail)} />
       {answer.kind === "advice" && (
         <Row id="issue" side={<h2>{t("issue")}</h2>} notes={<p>{t("issueHelp")}</p>}>
           <IssueDesk

@@ -6,6 +6,7 @@ import { AdviceBody } from "../../../../features/advice/AdviceBody.tsx";
 import { AnswerGiven } from "../../../../features/advice/AnswerGiven.tsx";
 import { withdraw } from "../../../../features/advice/actions.ts";
 import { LedgerMark } from "../../../../features/advice/LedgerMark.tsx";
+import { readerOf } from "../../../../features/advice/reader.ts";
 import { Form } from "../../../../features/forms/Form.tsx";
 import { frameWords } from "../../../../features/forms/words.ts";
 import { instantText } from "../../../../format/dates.ts";
@@ -84,7 +85,7 @@ export default async function IssuedPage({ params, searchParams }: Props) {
           </p>
         )}
       </Row>
-      <AdviceBody answer={advisory.answerOfRule} said={said} units={said.units} />
+      <AdviceBody answer={advisory.answerOfRule} said={said} reader={readerOf(farm, said.units)} />
       {standing && (
         <Row className="no-print" side={<h2>{t("withdraw")}</h2>} notes={<p>{t("withdrawHelp")}</p>}>
           <Form
