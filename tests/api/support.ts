@@ -2,7 +2,7 @@ import { randomUUID } from "node:crypto";
 import { createServer, type Server } from "node:http";
 import type { AddressInfo } from "node:net";
 import { getRequestListener } from "@hono/node-server";
-import { type Client, createClient } from "@pith/contract";
+import { type Bed, type Client, createClient, type Planting, type Valve } from "@pith/contract";
 import { authTables, type Db, openAuthDatabase, openDatabase } from "@pith/db";
 import { drizzleAdapter } from "better-auth/adapters/drizzle";
 import { hashPassword } from "better-auth/crypto";
@@ -160,14 +160,14 @@ export const bodies = {
     stationId: null,
     stationOffset: null,
   },
-  valve: (siteId: string) => ({
+  valve: (siteId: string): Omit<Valve, "id"> => ({
     siteId,
     name: "Valve 1",
     method: "drip",
     flowLPerH: 600,
     efficiency: 0.9,
   }),
-  bed: (siteId: string, valveId: string | null) => ({
+  bed: (siteId: string, valveId: string | null): Omit<Bed, "id"> => ({
     siteId,
     valveId,
     name: "North bed",
@@ -182,7 +182,7 @@ export const bodies = {
     certifier: null,
     containers: null,
   }),
-  planting: (bedId: string) => ({
+  planting: (bedId: string): Omit<Planting, "id"> => ({
     bedId,
     varietyName: "Tarn Early",
     species: "annuum",

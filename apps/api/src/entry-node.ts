@@ -26,12 +26,22 @@ const stop = (message: string): never => {
   process.exit(1);
 };
 
+/** Drizzle says which query failed; what matters to whoever starts the API is why. */
+function reasonOf(error: unknown, host: string): string {
+  const cause = error instanceof Error && error.cause instanceof Error ? error.cause : error;
+  const code = cause instanceof Error && "code" in cause ? String(cause.code) : "";
+  if (/^(E[A-Z_]+|CONNECT\w*)$/.test(code)) return `The database at ${host} does not answer (${code}).`;
+  return cause instanceof Error ? cause.message : String(cause);
+}
+
 async function main(): Promise<void> {
   const config = readConfig(process.env);
   const logger = pino({ level: config.LOG_LEVEL });
   const db = openDatabase(config.DATABASE_URL_APP, { max: 10 });
   const authDb = openAuthDatabase(config.DATABASE_URL_AUTH, { max: 5 });
-  await assertUnprivileged(db);
+  await assertUnprivileged(db).catch((error: unknown) => {
+    throw new Error(reasonOf(error, new URL(config.DATABASE_URL_APP).host));
+  });
   const auth = createAuth({
     database: drizzleAdapter(authDb.drizzle, { provider: "pg", schema: authTables }),
     secret: config.AUTH_SECRET,
