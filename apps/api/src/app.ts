@@ -5,7 +5,7 @@ import { bodyLimit } from "hono/body-limit";
 import { requestId } from "hono/request-id";
 import { secureHeaders } from "hono/secure-headers";
 import { docsPage } from "./docsPage.ts";
-import type { AppDeps, AppEnv } from "./env.ts";
+import type { App, AppDeps, AppEnv } from "./env.ts";
 import { connections } from "./middleware/connections.ts";
 import { knownOrigins, logged, noNulCharacters, requestIdOnEveryAnswer } from "./middleware/guards.ts";
 import { inOffice, signedIn } from "./middleware/person.ts";
@@ -19,8 +19,6 @@ import { recordRoutesOf } from "./routes/records.ts";
 const MAX_BODY_BYTES = 6_000_000;
 /** Better-auth's session cookie; named so that the document says how a call is signed in. */
 const COOKIE = "pith.session_token";
-
-export type App = OpenAPIHono<AppEnv>;
 
 /** The whole API. The same app runs on Node and on an edge runtime; what differs is in `deps`. */
 export function createApp(deps: AppDeps): App {

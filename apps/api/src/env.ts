@@ -1,3 +1,4 @@
+import type { OpenAPIHono } from "@hono/zod-openapi";
 import type { Ctx, Memberships } from "@pith/services";
 import type { Auth } from "./auth.ts";
 
@@ -33,3 +34,5 @@ export interface AppEnv {
     ctx: Ctx;
   };
 }
+
+export type App = OpenAPIHono<AppEnv>;

@@ -14,7 +14,7 @@ import {
   verifyLedger,
   withdrawAdvisory,
 } from "@pith/services";
-import type { App } from "../app.ts";
+import type { App } from "../env.ts";
 
 /** Drafts, what was issued, what became of it, and the ledger. */
 export function adviceRoutesOf(app: App) {

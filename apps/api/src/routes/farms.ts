@@ -17,7 +17,7 @@ import {
   getOffice,
   listFarms,
 } from "@pith/services";
-import type { App } from "../app.ts";
+import type { App } from "../env.ts";
 
 /** The client, its places, its ground and what stands on it. */
 export function farmRoutesOf(app: App) {

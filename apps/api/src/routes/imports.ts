@@ -1,6 +1,6 @@
 import { importRoutes } from "@pith/contract";
 import { discardImport, getImport, listImports, previewImport, saveImport } from "@pith/services";
-import type { App } from "../app.ts";
+import type { App } from "../env.ts";
 
 /** Files in: read, shown, and only then saved. */
 export function importRoutesOf(app: App) {

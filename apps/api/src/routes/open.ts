@@ -1,6 +1,6 @@
 import { openRoutes } from "@pith/contract";
 import { adviseOnState, computeQuantity, listQuantities, listRules } from "@pith/services";
-import type { App } from "../app.ts";
+import type { App } from "../env.ts";
 import { signedIn } from "../middleware/person.ts";
 
 /** Numbers, rules and evidence for anybody; who am I for whoever is signed in. */

@@ -11,7 +11,7 @@ import {
   removeNote,
   removeWatering,
 } from "@pith/services";
-import type { App } from "../app.ts";
+import type { App } from "../env.ts";
 
 /** What was really done and seen. */
 export function recordRoutesOf(app: App) {

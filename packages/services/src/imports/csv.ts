@@ -15,7 +15,7 @@ export interface CsvFile {
 }
 
 const DELIMITERS = [";", "\t", ","] as const;
-export const MAX_ROWS = 50_000;
+const MAX_ROWS = 50_000;
 
 /** Reads a file with one header line. A byte-order mark, quotes, blank lines and `;` or tab between cells are fine. */
 export function readCsv(text: string): CsvFile {

@@ -24,7 +24,7 @@ export interface SoilFileDefaults {
 }
 
 /** What a person answers where a report does not say; the rules then refuse the value rather than guess. */
-export const NOT_STATED = "not stated";
+const NOT_STATED = "not stated";
 
 /** Reads a laboratory's file: columns by name; a unit or an extractant it does not state is asked, never guessed. */
 export function readSoilTests(

@@ -100,22 +100,51 @@ function requireStaged(row: ImportRow): void {
 
 type Store = (tx: Tx, ctx: Ctx, row: ImportRow) => Promise<unknown>;
 
-/** A day that comes again with other values replaces the earlier one: stations correct themselves. */
-const storeWeather: Store = (tx, _ctx, row) =>
-  tx.execute(sql`
-    insert into weather_days (office_id, farm_id, site_id, date, t_max_c, t_min_c, rain_mm, rh_max_pct, rh_min_pct,
-      rh_mean_pct, dew_point_c, wind_m_per_s, wind_height_m, rs_mj_per_m2_day, sunshine_h, import_id)
-    select ${row.officeId}, ${row.farmId}, ${row.siteId}, d.date, d."tMaxC", d."tMinC", d."rainMm", d."rhMaxPct", d."rhMinPct",
-      d."rhMeanPct", d."dewPointC", d."windMPerS", d."windHeightM", d."rsMjPerM2Day", d."sunshineH", ${row.id}
-    from imports i, jsonb_to_recordset(i.accepted) as d(date date, "tMaxC" float8, "tMinC" float8, "rainMm" float8,
-      "rhMaxPct" float8, "rhMinPct" float8, "rhMeanPct" float8, "dewPointC" float8, "windMPerS" float8,
-      "windHeightM" float8, "rsMjPerM2Day" float8, "sunshineH" float8)
-    where i.office_id = ${row.officeId} and i.id = ${row.id}
-    on conflict (office_id, site_id, date) do update set t_max_c = excluded.t_max_c, t_min_c = excluded.t_min_c,
-      rain_mm = excluded.rain_mm, rh_max_pct = excluded.rh_max_pct, rh_min_pct = excluded.rh_min_pct,
-      rh_mean_pct = excluded.rh_mean_pct, dew_point_c = excluded.dew_point_c, wind_m_per_s = excluded.wind_m_per_s,
-      wind_height_m = excluded.wind_height_m, rs_mj_per_m2_day = excluded.rs_mj_per_m2_day,
-      sunshine_h = excluded.sunshine_h, import_id = excluded.import_id`);
+const WEATHER_COLUMNS = {
+  t_max_c: "tMaxC",
+  t_min_c: "tMinC",
+  rain_mm: "rainMm",
+  rh_max_pct: "rhMaxPct",
+  rh_min_pct: "rhMinPct",
+  rh_mean_pct: "rhMeanPct",
+  dew_point_c: "dewPointC",
+  wind_m_per_s: "windMPerS",
+  wind_height_m: "windHeightM",
+  rs_mj_per_m2_day: "rsMjPerM2Day",
+  sunshine_h: "sunshineH",
+};
+const list = (say: (column: string, field: string) => string) =>
+  sql.raw(
+    Object.entries(WEATHER_COLUMNS)
+      .map(([column, field]) => say(column, field))
+      .join(", "),
+  );
+
+/**
+ * A day that comes again with other values replaces the earlier ones: stations correct themselves. What a file does not
+ * say stays as it was: a gauge's file of rain leaves the thermometer's temperatures alone.
+ */
+const storeWeather: Store = async (tx, _ctx, row) => {
+  const rows = sql`imports i, jsonb_to_recordset(i.accepted) as d(date date, ${list((_, f) => `"${f}" float8`)})`;
+  const mine = sql`i.office_id = ${row.officeId} and i.id = ${row.id}`;
+  const [crossed] = await tx.execute<{ date: string }>(sql`
+    select d.date::text from ${rows}
+    join weather_days w on w.office_id = ${row.officeId} and w.site_id = ${row.siteId} and w.date = d.date
+    where ${mine} and coalesce(d."tMaxC", w.t_max_c) < coalesce(d."tMinC", w.t_min_c)
+    order by d.date limit 1`);
+  if (crossed) {
+    throw new ServiceError(
+      "conflict",
+      `With what is stored already, the maximum of ${crossed.date} would be below its minimum; give both in one file.`,
+    );
+  }
+  await tx.execute(sql`
+    insert into weather_days (office_id, farm_id, site_id, import_id, date, ${list((c) => c)})
+    select ${row.officeId}, ${row.farmId}, ${row.siteId}, ${row.id}, d.date, ${list((_, f) => `d."${f}"`)}
+    from ${rows} where ${mine}
+    on conflict (office_id, site_id, date) do update set import_id = excluded.import_id,
+      ${list((c) => `${c} = coalesce(excluded.${c}, weather_days.${c})`)}`);
+};
 
 const storeForecast: Store = (tx, _ctx, row) =>
   tx

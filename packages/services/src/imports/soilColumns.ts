@@ -73,7 +73,6 @@ const firstOf = (table: [RegExp, string][], text: string) => table.find(([p]) =>
 
 export const soilDimension = (field: string) => FIELDS.find((f) => f.field === field)?.dimension;
 export const isNutrient = (field: string): boolean => NUTRIENT_NAMES.some(([, n]) => n === field);
-export const soilFields = [...FIELDS.map((f) => f.field), "extractant", ...NUTRIENT_NAMES.map(([, n]) => n)];
 export const BUFFER_METHOD_CHOICES = BUFFER_METHODS.map(([, m]) => m);
 export const EXTRACTANT_CHOICES = EXTRACTANTS.map(([, e]) => e);
 export const EC_CHOICES = EC_EXTRACTIONS.map(([, e]) => e);

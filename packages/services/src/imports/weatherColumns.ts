@@ -31,7 +31,6 @@ const FIELDS: WeatherField[] = [
 ];
 
 export const weatherDimension = (field: string) => FIELDS.find((f) => f.field === field)?.dimension;
-export const weatherFields = FIELDS.map((f) => f.field);
 
 /** What a header of a weather file is read as. */
 export function matchWeatherColumn(header: string) {
