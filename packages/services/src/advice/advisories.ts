@@ -1,17 +1,11 @@
-import {
-  type Actual,
-  type Advisory,
-  type AdvisoryDetail,
-  adviceRoutes,
-  type Expected,
-  type Said,
-} from "@pith/contract";
+import { type Actual, type Advisory, type AdvisoryDetail, adviceRoutes, type Expected } from "@pith/contract";
 import { advisories, answers, type Tx } from "@pith/db";
 import type { Answer } from "@pith/rules";
 import { and, arrayContains, desc, eq, getTableColumns, inArray, lt, sql } from "drizzle-orm";
 import { type Ctx, inOffice } from "../context.ts";
 import { found, notFound } from "../errors.ts";
 import { requireFarm } from "../farms/requireFarm.ts";
+import { saidIn } from "../ledger/rendered.ts";
 import { readTexts } from "../texts.ts";
 import { queryOf } from "../wellFormed.ts";
 import { readNames, readPeople } from "./names.ts";
@@ -119,7 +113,7 @@ async function wireAdvisories(ctx: Ctx, rows: ListedRow[]): Promise<Advisory[]> 
   const text = (id: string | null) => (id === null ? null : (words.get(id) ?? null));
 
   return rows.map((row) => {
-    const said = (row.rendered as { en: Said }).en;
+    const said = saidIn(row.rendered);
     const expected = row.expected as Expected | null;
     // The newest answer is the one that holds; the earlier ones stay in the ledger.
     const answer = given.find((a) => a.advisoryId === row.id);

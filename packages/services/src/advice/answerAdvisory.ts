@@ -58,6 +58,7 @@ export async function answerAdvisory(ctx: Ctx, advisoryId: string, raw: unknown)
         state: null,
         answer: null,
         said: null,
+        renderedSha256: null,
         evidence: [],
         cautions: [],
         expected,

@@ -12,6 +12,7 @@ import { lockFarm } from "../farms/requireFarm.ts";
 import { append, keepState } from "../ledger/append.ts";
 import { issuedAnswer } from "../ledger/body.ts";
 import { canonicalText, sha256Hex } from "../ledger/canonical.ts";
+import { sealed } from "../ledger/rendered.ts";
 import { sayAnswer } from "../saying/sayAnswer.ts";
 import { readFacts } from "../states/facts.ts";
 import { keepText } from "../texts.ts";
@@ -64,6 +65,7 @@ export async function issueDraft(ctx: Ctx, draftId: string, raw: unknown): Promi
     // The farmer reads the names of their beds; the ledger holds no names and says them by number.
     const { reader } = (await readNames(tx, ctx.officeId, [farm.id])).farm(farm.id);
     const said = sayAnswer(answer, { ...reader, bedNames: undefined });
+    const rendered = await sealed(sayAnswer(answer, reader));
     await tx.delete(drafts).where(thisDraft(ctx, draftId));
     await supersede(tx, ctx, draft);
     await recordAudit(tx, ctx, {
@@ -84,6 +86,7 @@ export async function issueDraft(ctx: Ctx, draftId: string, raw: unknown): Promi
         state,
         answer: issuedAnswer(answer),
         said,
+        renderedSha256: rendered.sha256,
         evidence: answer.evidence,
         cautions: answer.cautions,
         expected: answer.expected,
@@ -102,7 +105,7 @@ export async function issueDraft(ctx: Ctx, draftId: string, raw: unknown): Promi
           plantingIds: subject.plantingIds,
           stateSha256: state,
           answer: { ...answer },
-          rendered: { [said.language]: sayAnswer(answer, reader) },
+          rendered: rendered.stored,
           expected: answer.expected ? { ...answer.expected } : null,
           noteTextId: text?.id ?? null,
           issuedBy: ctx.actor.userId,

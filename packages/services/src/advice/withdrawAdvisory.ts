@@ -47,6 +47,7 @@ export async function withdrawAdvisory(ctx: Ctx, advisoryId: string, raw: unknow
         state: null,
         answer: null,
         said: null,
+        renderedSha256: null,
         evidence: [],
         cautions: [],
         expected: advisory.expected as Expected | null,

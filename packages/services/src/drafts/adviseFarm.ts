@@ -19,7 +19,7 @@ export interface AdvisedCount {
 /**
  * Runs every rule on every subject of a farm and brings its drafts up to date, in the caller's transaction: a draft is
  * replaced only where the answer says something else, none is made where what was issued last still says the same, and
- * drafts of subjects that are gone go too.
+ * drafts of subjects that are gone go too. Which plantings a draft is about may change without anything else.
  */
 export async function adviseFarm(tx: Tx, ctx: Ctx, farmId: string): Promise<AdvisedCount> {
   // One at a time a farm: two runs side by side would each keep what the other replaces.
@@ -41,6 +41,12 @@ export async function adviseFarm(tx: Tx, ctx: Ctx, farmId: string): Promise<Advi
       if (draft && !isChanged(draft.answer, answer)) {
         stays.add(draft.id);
         kept += 1;
+        if (draft.plantingIds.join() !== subject.plantingIds.join()) {
+          await tx
+            .update(drafts)
+            .set({ plantingIds: subject.plantingIds })
+            .where(and(eq(drafts.officeId, ctx.officeId), eq(drafts.id, draft.id)));
+        }
         continue;
       }
       // The hash is only worth its time where a draft is really written.
@@ -63,7 +69,7 @@ async function readKnown(tx: Tx, { officeId }: Ctx, farmId: string) {
   const slim = (answer: typeof drafts.answer | typeof advisories.answer) =>
     sql<Answer>`${answer} - 'charts' - 'working'`;
   const open = await tx
-    .select({ id: drafts.id, answer: slim(drafts.answer) })
+    .select({ id: drafts.id, plantingIds: drafts.plantingIds, answer: slim(drafts.answer) })
     .from(drafts)
     .where(and(eq(drafts.officeId, officeId), eq(drafts.farmId, farmId)));
   const issued = await tx

@@ -2,6 +2,7 @@ import { advisories, answers, type ledgerEntries, type Tx, texts } from "@pith/d
 import { and, eq, inArray } from "drizzle-orm";
 import { type EntryBody, issuedAnswer } from "./body.ts";
 import { canonicalText, saltedHash } from "./canonical.ts";
+import { sealHolds } from "./rendered.ts";
 
 type Row = typeof ledgerEntries.$inferSelect;
 
@@ -41,7 +42,7 @@ export async function besideOf(tx: Tx, officeId: string, page: Row[]) {
       const answer = issuedAnswer(advisory.answer as unknown as Parameters<typeof issuedAnswer>[0]);
       const same =
         canonicalText(answer) === canonicalText(body.answer) &&
-        canonicalText(advisory.rendered) === canonicalText({ [body.said?.language ?? ""]: body.said }) &&
+        (await sealHolds(advisory.rendered, body.renderedSha256)) &&
         canonicalText(advisory.expected) === canonicalText(body.expected) &&
         advisory.farmId === body.farm &&
         advisory.subjectId === body.subject.id &&

@@ -25,8 +25,10 @@ export interface EntryBody {
   state: string | null;
   /** The whole answer, without what is only drawn from it; null where nothing was computed. */
   answer: IssuedAnswer | null;
-  /** What was said, word by word; null where nothing was said. */
+  /** What was said, word by word, with beds by number; null where nothing was said. */
   said: Said | null;
+  /** SHA-256 of (salt, what the farmer reads), which names the beds; null where nothing was said. */
+  renderedSha256: string | null;
   evidence: string[];
   cautions: { id: string; version: number; severity: Severity; text: { en: string } }[];
   expected: Expected | null;

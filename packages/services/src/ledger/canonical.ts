@@ -13,12 +13,13 @@ export function canonicalText(value: unknown): string {
   return text;
 }
 
-const hex = (bytes: Uint8Array): string => Array.from(bytes, (b) => b.toString(16).padStart(2, "0")).join("");
+export const hexOf = (bytes: Uint8Array): string =>
+  Array.from(bytes, (b) => b.toString(16).padStart(2, "0")).join("");
 
 /** SHA-256 of bytes or of a text in UTF-8, as 64 hex digits. */
 export async function sha256Hex(of: string | Uint8Array<ArrayBuffer>): Promise<string> {
   const bytes = typeof of === "string" ? encoder.encode(of) : of;
-  return hex(new Uint8Array(await globalThis.crypto.subtle.digest("SHA-256", bytes)));
+  return hexOf(new Uint8Array(await globalThis.crypto.subtle.digest("SHA-256", bytes)));
 }
 
 /** 32 random bytes for a person's text, so that its hash cannot be guessed from likely words. */
