@@ -84,6 +84,30 @@ test("a day that comes again with another value replaces the earlier one; the sa
   expect(body.days.map((d: { tMaxC: number }) => d.tMaxC)).toEqual([18, 19.5]);
 });
 
+test("what a file does not say of a day stays as it was; a maximum below the stored minimum stores nothing", async () => {
+  const temperatures = await weather("date,tMaxC,tMinC\n2026-05-03,18,7\n");
+  await save(temperatures.id).expect(200);
+  const rain = await weather("date,rainMm\n2026-05-03,4\n");
+  await save(rain.id).expect(200);
+  const { body } = await api
+    .as(api.agent)
+    .get(
+      `/v1/offices/${here.officeId}/farms/${here.farmId}/sites/${here.siteId}/weather?from=2026-05-03&to=2026-05-03`,
+    );
+  expect(body.days[0]).toMatchObject({ tMaxC: 18, tMinC: 7, rainMm: 4 });
+
+  const crossed = await weather("date,tMaxC\n2026-05-03,6\n2026-05-04,20\n");
+  expect(
+    await change(async () => {
+      const { status, body: said } = await save(crossed.id);
+      expect([status, said.detail]).toEqual([
+        409,
+        "With what is stored already, the maximum of 2026-05-03 would be below its minimum; give both in one file.",
+      ]);
+    }),
+  ).toEqual({});
+});
+
 test("a unit that the file does not say is asked, and blocks saving until it is answered", async () => {
   const csv = "date,temp_max\n2026-04-20,68\n";
   const asked = await weather(csv);
