@@ -119,6 +119,21 @@ export function weatherBetween(from: string, to: string) {
 
 const round = (v: number) => Math.round(v * 10) / 10;
 
+/** Lets days go by: dry weather is recorded up to the new day, and its morning's forecast comes in. */
+export async function goOnTo(season: Season, day: string): Promise<void> {
+  const { office, farm, site, clock } = season;
+  const at = { officeId: office.id, farmId: farm.id, siteId: site.id };
+  const dry = (from: string, to: string) => weatherBetween(from, to).map((d) => ({ ...d, rainMm: 0 }));
+  await asOffice(season.agent.db, office.id, async (tx) => {
+    const days = dry(addDays(clock.now.slice(0, 10), 1), day);
+    await tx.insert(weatherDays).values(days.map((d) => ({ ...at, ...d })));
+    await tx
+      .insert(forecasts)
+      .values({ ...at, issuedAt: `${day}T10:00:00.000Z`, days: dry(day, addDays(day, 6)) });
+  });
+  clock.now = `${day}T13:00:00.000Z`;
+}
+
 /** Advises, and issues the draft of one rule under the agent's name. */
 export async function issue({ agent }: Season, ruleId: string, note: string | null = null) {
   await adviseAgain(agent, {});
