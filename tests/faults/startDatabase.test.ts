@@ -26,6 +26,7 @@ const serverModule = new URL("../../infra/postgres/server.mjs", import.meta.url)
 
 let home: string;
 let dataDir: string;
+const flags = ["-c", "fsync=off"]; // programs are killed here, not the machine
 const running: Server[] = [];
 const children: ChildProcess[] = [];
 
@@ -42,7 +43,7 @@ afterEach(async () => {
 });
 
 async function start(): Promise<Server> {
-  const server = await startServer({ dataDir });
+  const server = await startServer({ dataDir, flags });
   running.push(server);
   return server;
 }
@@ -50,7 +51,7 @@ async function start(): Promise<Server> {
 /** A run of its own that starts a server and stays. */
 function anotherRun(): ChildProcess {
   const script = `import { startServer } from ${JSON.stringify(serverModule)};
-    await startServer({ dataDir: ${JSON.stringify(dataDir)} });
+    await startServer({ dataDir: ${JSON.stringify(dataDir)}, flags: ${JSON.stringify(flags)} });
     console.log("up");
     setInterval(() => {}, 1000);`;
   const child = spawn(process.execPath, ["--input-type=module", "-e", script], {
@@ -132,7 +133,7 @@ describe("a data folder", () => {
     mkdirSync(dataDir);
     writeFileSync(join(dataDir, "PG_VERSION"), "15\n");
     const said: string[] = [];
-    const server = await startServer({ dataDir, log: (sentence) => said.push(sentence) });
+    const server = await startServer({ dataDir, flags, log: (sentence) => said.push(sentence) });
     running.push(server);
     expect(said).toEqual([
       `The database's folder ${server.dataDir} was never finished, so it is made again.`,
@@ -154,7 +155,7 @@ describe("a data folder", () => {
     const first = await start();
     await first.stop();
     writeFileSync(join(first.dataDir, "PG_VERSION"), "14\n");
-    await expect(startServer({ dataDir })).rejects.toThrow(
+    await expect(startServer({ dataDir, flags })).rejects.toThrow(
       /was made by Postgres 14, but this Pith brings Postgres 15/,
     );
     expect(existsSync(join(first.dataDir, "global", "pg_control"))).toBe(true);
@@ -179,7 +180,7 @@ if (process.getuid?.() === 0)
     chmodSync(home, 0o700);
     const said: string[] = [];
     const log = (sentence: string) => said.push(sentence);
-    const first = await startServer({ dataDir, log });
+    const first = await startServer({ dataDir, flags, log });
     running.push(first);
     const folder = dirname(first.dataDir);
     try {
@@ -189,7 +190,7 @@ if (process.getuid?.() === 0)
       ]);
       await ask(first.adminUrl, "create table kept as select 7 as n");
       await first.stop();
-      const second = await startServer({ dataDir, log });
+      const second = await startServer({ dataDir, flags, log });
       running.push(second);
       expect(second.dataDir).toBe(first.dataDir);
       expect(said.length).toBe(1);
@@ -218,7 +219,9 @@ afterAll(() => {
 
 if (smallDisk !== undefined)
   test("a full disk is told in one sentence, and nothing half made stays on it", async () => {
-    const failure = await startServer({ dataDir: join(smallDisk, "postgres") }).catch((error) => error);
+    const failure = await startServer({ dataDir: join(smallDisk, "postgres"), flags }).catch(
+      (error) => error,
+    );
     expect(failure).toBeInstanceOf(PlainFailure);
     expect(failure.message).toBe(
       `The disk that holds ${smallDisk} is full, so Pith could not make the database: free some space and run it again.`,
