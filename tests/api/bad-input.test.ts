@@ -84,6 +84,20 @@ describe("a field outside what is accepted is named with its bound and what came
       expect.objectContaining({ field: "sownOn", received: "2026-02-30" }),
     ]);
   });
+  test("a year that no record is of, in a body and in a query", async () => {
+    const planting = { ...bodies.planting(here.bedId), sownOn: "0000-01-01" };
+    const problem = { message: "must be a day of the years 1800 to 2200", received: "0000-01-01" };
+    expect(await refusedFields(`${farm}/plantings`, planting)).toEqual([{ field: "sownOn", ...problem }]);
+    const path = `${farm}/sites/${here.siteId}/weather?from=0000-01-01&to=2026-05-01`;
+    const { errors } = await refused("get", path, undefined, 422);
+    expect(errors).toEqual([{ field: "from", ...problem }]);
+  });
+  test("an instant in a time zone that is nowhere", async () => {
+    const before = "2026-05-10T12:00:00+23:59";
+    const path = `/v1/offices/${here.officeId}/advisories?before=${encodeURIComponent(before)}`;
+    const { errors } = await refused("get", path, undefined, 422);
+    expect(errors).toEqual([expect.objectContaining({ field: "before", received: before })]);
+  });
   test("half a plant, and a row too many", async () => {
     const planting = { ...bodies.planting(here.bedId), plants: 10.5, rowsPerBed: 41 };
     expect(await refusedFields(`${farm}/plantings`, planting)).toEqual([

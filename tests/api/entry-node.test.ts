@@ -24,7 +24,7 @@ const settings = () => ({
 function run(env: Record<string, string | undefined>, until?: RegExp) {
   const child = spawn(process.execPath, ["--import", "tsx", "apps/api/src/entry-node.ts"], {
     cwd: ROOT,
-    env: { PATH: process.env.PATH, ...env },
+    env: { NODE_ENV: "production", PATH: process.env.PATH, ...env },
     stdio: ["ignore", "pipe", "pipe"],
   });
   let said = "";

@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { everyRoute } from "./everyRoute.ts";
-import { type Api, startApi } from "./support.ts";
+import { type Api, startApi, timeless } from "./support.ts";
 
 /** The document that others build on, its page for people, and what every answer carries. */
 
@@ -184,7 +184,9 @@ describe("the sign-in", () => {
       password: "another long password",
     });
     expect([wrong.status, unknown.status]).toEqual([401, 401]);
-    expect(wrong.body).toEqual(unknown.body);
+    expect(wrong.headers["content-type"]).toContain("application/problem+json");
+    expect(wrong.body).toMatchObject({ title: "Nobody is signed in", detail: "Invalid email or password" });
+    expect(timeless(wrong.body)).toEqual(timeless(unknown.body));
     const { status } = await api.as(null).post("/v1/auth/sign-up/email", {
       email: "new@aldertarn.example",
       password: "another long password",

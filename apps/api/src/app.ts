@@ -9,7 +9,7 @@ import type { App, AppDeps, AppEnv } from "./env.ts";
 import { connections } from "./middleware/connections.ts";
 import { knownOrigins, logged, noNulCharacters, requestIdOnEveryAnswer } from "./middleware/guards.ts";
 import { inOffice, signedIn } from "./middleware/person.ts";
-import { problem, problemOf } from "./problems.ts";
+import { asProblem, problem, problemOf } from "./problems.ts";
 import { adviceRoutesOf } from "./routes/advice.ts";
 import { farmRoutesOf } from "./routes/farms.ts";
 import { importRoutesOf } from "./routes/imports.ts";
@@ -44,7 +44,7 @@ export function createApp(deps: AppDeps): App {
 
   app.get("/healthz", (c) => c.json({ ok: true }));
   app.use("/v1/auth/*", connections(deps.connect));
-  app.all("/v1/auth/*", (c) => c.get("connections").auth.handler(c.req.raw));
+  app.all("/v1/auth/*", async (c) => asProblem(c, await c.get("connections").auth.handler(c.req.raw)));
   app.use("/v1/me", connections(deps.connect));
   app.use("/v1/offices/:officeId", connections(deps.connect), signedIn, inOffice(deps.now));
   app.use(

@@ -39,6 +39,16 @@ export function problem(c: Context, status: number, detail?: string, errors?: Pr
   });
 }
 
+/** The sign-in library's refusals in the form of all others. */
+export async function asProblem(c: Context, answer: Response): Promise<Response> {
+  if (answer.status < 400) return answer;
+  const said = (await answer.json().catch(() => null)) as { message?: unknown } | null;
+  const refusal = problem(c, answer.status, typeof said?.message === "string" ? said.message : undefined);
+  const wait = answer.headers.get("x-retry-after");
+  if (wait) refusal.headers.set("retry-after", wait);
+  return refusal;
+}
+
 /** Known errors keep their message; any other is logged whole and answered with the request id only. */
 export function problemOf(
   error: unknown,

@@ -4,8 +4,16 @@ import { ProblemSchema } from "./problem.ts";
 /** Small words that route files are written in. */
 
 export const Id = z.uuid();
-export const Day = z.iso.date();
-export const Instant = z.iso.datetime({ offset: true });
+
+/** Years that a record can be of: what is outside is a slip of the pen, and year 0 is none to the database. */
+const inTime = (said: string) => said >= "1800" && said < "2201";
+/** Time zones reach from 12 hours behind to 14 ahead. */
+const REAL_OFFSET = /(?:Z|-(?:0\d|1[0-2]):\d\d|\+(?:0\d|1[0-4]):\d\d)$/i;
+
+export const Day = z.iso.date().refine(inTime, "must be a day of the years 1800 to 2200");
+export const Instant = z.iso
+  .datetime({ offset: true })
+  .refine((said) => inTime(said) && REAL_OFFSET.test(said), "must be an instant of the years 1800 to 2200");
 
 type Responses = Parameters<typeof createRoute>[0]["responses"];
 
