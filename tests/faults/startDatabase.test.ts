@@ -12,7 +12,7 @@ import {
 } from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
-import { afterAll, afterEach, beforeEach, describe, expect, test } from "vitest";
+import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { ask } from "../../infra/postgres/connect.mjs";
 import { readPostmaster } from "../../infra/postgres/leftover.mjs";
 import { type Server, startServer } from "../../infra/postgres/server.mjs";
@@ -202,29 +202,31 @@ if (process.getuid?.() === 0)
     }
   });
 
-/** A disk smaller than the 40 MB of a new data folder; only root, and not in every container, may make one. */
-function mountSmallDisk(): string | undefined {
+/** Mounts a disk smaller than the 40 MB of a new data folder; only root, and not in every container, may do so. */
+const mountSmallDisk = (folder: string): boolean =>
+  spawnSync("mount", ["-t", "tmpfs", "-o", "size=30m,mode=711", "none", folder]).status === 0;
+
+function mayMount(): boolean {
   const folder = mkdtempSync(join(tmpdir(), "pith-small-"));
-  const mounted = spawnSync("mount", ["-t", "tmpfs", "-o", "size=30m,mode=711", "none", folder]).status === 0;
-  if (!mounted) rmSync(folder, { recursive: true });
-  return mounted ? folder : undefined;
+  const mounted = mountSmallDisk(folder);
+  if (mounted) execFileSync("umount", [folder]);
+  rmSync(folder, { recursive: true });
+  return mounted;
 }
 
-const smallDisk = mountSmallDisk();
-afterAll(() => {
-  if (smallDisk === undefined) return;
-  execFileSync("umount", [smallDisk]);
-  rmSync(smallDisk, { recursive: true });
-});
-
-if (smallDisk !== undefined)
+if (mayMount())
   test("a full disk is told in one sentence, and nothing half made stays on it", async () => {
-    const failure = await startServer({ dataDir: join(smallDisk, "postgres"), flags }).catch(
-      (error) => error,
-    );
-    expect(failure).toBeInstanceOf(PlainFailure);
-    expect(failure.message).toBe(
-      `The disk that holds ${smallDisk} is full, so Pith could not make the database: free some space and run it again.`,
-    );
-    expect(readdirSync(smallDisk)).toEqual(["postgres.password"]);
+    const small = join(home, "small");
+    mkdirSync(small);
+    mountSmallDisk(small);
+    try {
+      const failure = await startServer({ dataDir: join(small, "postgres"), flags }).catch((error) => error);
+      expect(failure).toBeInstanceOf(PlainFailure);
+      expect(failure.message).toBe(
+        `The disk that holds ${small} is full, so Pith could not make the database: free some space and run it again.`,
+      );
+      expect(readdirSync(small)).toEqual(["postgres.password"]);
+    } finally {
+      execFileSync("umount", [small]);
+    }
   });
