@@ -21,7 +21,7 @@ afterAll(closeBrowser);
 
 /** The message that a field names as its own description. */
 async function problemOf(label: string): Promise<string> {
-  const field = seen.page.getByLabel(label);
+  const field = seen.page.getByLabel(label, { exact: true });
   expect(await field.getAttribute("aria-invalid")).toBe("true");
   const ids = ((await field.getAttribute("aria-describedby")) ?? "").split(" ");
   return seen.page.locator(`[id="${ids.at(-1)}"]`).innerText();
@@ -36,7 +36,7 @@ test("a latitude beyond the pole is refused beside its field, and nothing has to
   await page.getByLabel("Height above the sea").fill("200");
   await page.getByLabel("Time zone").fill("Mars/Olympus");
   await page.getByRole("button", { name: "Save" }).click();
-  expect(await page.getByRole("alert").filter({ hasText: "Nothing was saved yet" }).count()).toBe(1);
+  await page.getByRole("alert").filter({ hasText: "Nothing was saved yet" }).waitFor();
   expect(await problemOf("Latitude")).toContain("Must be between -90° and 90°.");
   expect(await page.getByLabel("Name").inputValue()).toBe("Nowhere");
   expect(await page.evaluate(() => document.activeElement?.getAttribute("name"))).toBe("latitudeDeg");
@@ -68,7 +68,7 @@ test("a file that is not chosen, and one without rows, are refused beside the fi
   await page.goto(`${farmUrl}/import`);
   await page.getByRole("button", { name: "Read the file" }).click();
   expect(await problemOf("File")).toContain("Choose a file that is not empty.");
-  await page.getByLabel("File").setInputFiles({
+  await page.getByLabel("File", { exact: true }).setInputFiles({
     name: "empty.csv",
     mimeType: "text/csv",
     buffer: Buffer.from("Date,Tmax (C)\n"),

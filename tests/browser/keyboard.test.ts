@@ -5,13 +5,22 @@ afterAll(closeBrowser);
 
 test("the round is walked, opened and set aside without a mouse", async () => {
   const { page, errors, context } = await openPage({ role: "agent" });
-  await page.goto("/round");
+  await page.goto("/round", { waitUntil: "networkidle" });
   const entries = page.locator("[data-entry]");
   const hrefs = await entries.evaluateAll((links) => links.map((link) => link.getAttribute("href")));
   expect(hrefs.length).toBeGreaterThan(2);
   const focused = () => page.evaluate(() => document.activeElement?.getAttribute("href"));
 
-  await page.keyboard.press("j");
+  /** Keys are heard once the page's scripts run: j until somebody stands on an entry, then back to the first. */
+  const enter = async () => {
+    await expect
+      .poll(async () => (await page.keyboard.press("j")) ?? (await focused()), { timeout: 20_000 })
+      .toBeTypeOf("string");
+    await page.keyboard.press("k");
+    await page.keyboard.press("k");
+  };
+
+  await enter();
   expect(await focused()).toBe(hrefs[0]);
   await page.keyboard.press("j");
   await page.keyboard.press("ArrowDown");
@@ -24,12 +33,13 @@ test("the round is walked, opened and set aside without a mouse", async () => {
 
   await page.keyboard.press("Enter");
   await page.waitForURL(`**${hrefs[0]}`);
-  await page.goBack();
+  await page.goBack({ waitUntil: "networkidle" });
 
   // Set the second one aside: s opens the day, Enter sends it, and it waits in its own list.
   await page.waitForSelector("[data-entry]");
+  await enter();
   await page.keyboard.press("j");
-  await page.keyboard.press("j");
+  expect(await focused()).toBe(hrefs[1]);
   await page.keyboard.press("s");
   expect(await page.evaluate(() => document.activeElement?.getAttribute("type"))).toBe("date");
   const far = new Date(Date.now() + 20 * 86_400_000);

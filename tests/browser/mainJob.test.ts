@@ -41,7 +41,7 @@ describe.each([390, 1440])("from an import to the farmer's answer at %i px", (wi
     const farmUrl = page.url();
 
     await page.goto(`${farmUrl}/edit/sites/new`);
-    await page.getByLabel("Name").fill(`${name} field`);
+    await page.getByLabel("Name", { exact: true }).fill(`${name} field`);
     await page.getByLabel("Latitude").fill("46.6");
     await page.getByLabel("Longitude").fill("-91.2");
     await page.getByLabel("Height above the sea").fill("700");
@@ -50,8 +50,8 @@ describe.each([390, 1440])("from an import to the farmer's answer at %i px", (wi
     await page.getByText("The site is saved.").waitFor();
 
     await page.goto(`${farmUrl}/edit/beds/new`);
-    await page.getByLabel("Name").fill(`${name} bed`);
-    await page.getByLabel("Site").selectOption({ label: `${name} field` });
+    await page.getByLabel("Name", { exact: true }).fill(`${name} bed`);
+    await page.getByLabel("Site", { exact: true }).selectOption({ label: `${name} field` });
     await page.getByLabel("Length").fill("100");
     await page.getByLabel("Width").fill("2.5");
     await page.getByLabel("Spacing").fill("6");
@@ -61,7 +61,7 @@ describe.each([390, 1440])("from an import to the farmer's answer at %i px", (wi
 
     // Soil: the unit of P is asked, the row with "<5" is refused with its reason, and the rest is saved.
     await page.goto(`${farmUrl}/import`);
-    await page.getByLabel("File").setInputFiles({
+    await page.getByLabel("File", { exact: true }).setInputFiles({
       name: "lab.csv",
       mimeType: "text/csv",
       buffer: Buffer.from(soilCsv(`${name} bed`)),
@@ -78,8 +78,8 @@ describe.each([390, 1440])("from an import to the farmer's answer at %i px", (wi
 
     await page.goto(`${farmUrl}/import`);
     await page.getByLabel("Weather of a station, day by day").check();
-    await page.getByLabel("Site").selectOption({ label: `${name} field` });
-    await page.getByLabel("File").setInputFiles({
+    await page.getByLabel("Site", { exact: true }).selectOption({ label: `${name} field` });
+    await page.getByLabel("File", { exact: true }).setInputFiles({
       name: "station.csv",
       mimeType: "text/csv",
       buffer: Buffer.from(weatherCsv(40, new Date())),

@@ -57,7 +57,12 @@ export function AnswerForm({ action, fields, kind, reason, words }: Props) {
           {state.message}
         </p>
       )}
-      <fieldset className="choose" aria-describedby={problem ? "kind-problem" : undefined}>
+      {/* Mounted again with each attempt, as the form is reset once it was sent. */}
+      <fieldset
+        key={`choice ${state.attempt}`}
+        className="choose"
+        aria-describedby={problem ? "kind-problem" : undefined}
+      >
         <legend className="unseen">{words.legend}</legend>
         {KINDS.map((one) => (
           <label key={one}>
@@ -65,7 +70,7 @@ export function AnswerForm({ action, fields, kind, reason, words }: Props) {
               type="radio"
               name="kind"
               value={one}
-              checked={chosen === one}
+              defaultChecked={chosen === one}
               onChange={() => setChosen(one)}
               aria-invalid={problem ? true : undefined}
             />
