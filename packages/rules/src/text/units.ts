@@ -86,10 +86,20 @@ export function formatMeasure(measure: Measure, units: UnitSystem, language: str
   const value = shown.convert(measure.value);
   const size = Math.abs(value);
   const decimals = size >= 100 ? 0 : size >= 10 ? (measure.unit === "C" ? 1 : 0) : size >= 1 ? 1 : 2;
-  const digits = new Intl.NumberFormat(language, { maximumFractionDigits: decimals }).format(
-    value === 0 ? 0 : value,
-  );
+  const digits = numberFormat(language, decimals).format(value === 0 ? 0 : value);
   return shown.label === "%" ? `${digits} %` : `${digits} ${shown.label}`;
+}
+
+const numberFormats = new Map<string, Intl.NumberFormat>();
+
+/** Making a format costs a hundred times what using one does, and a round says thousands of numbers. */
+function numberFormat(language: string, decimals: number): Intl.NumberFormat {
+  const id = `${language}:${decimals}`;
+  const known = numberFormats.get(id);
+  if (known) return known;
+  const format = new Intl.NumberFormat(language, { maximumFractionDigits: decimals });
+  numberFormats.set(id, format);
+  return format;
 }
 
 /** One factor table for tests and forms: how a shown unit relates to the SI one. */
