@@ -11,8 +11,8 @@ import { until } from "./process/wait.mjs";
  * @typedef {object} Stack
  * @property {string} dashboardUrl
  * @property {string} apiUrl
- * @property {SignIn} agent
- * @property {SignIn} farmer
+ * @property {SignIn | undefined} agent of the demo office, where there is one
+ * @property {SignIn | undefined} farmer
  * @property {Promise<PlainFailure>} broken fulfilled when the API or the dashboard ended by itself
  */
 
@@ -162,7 +162,7 @@ function reasonIn(said) {
 }
 
 /** @param {string} out the seeding's output; the sign-ins are its last line
- * @returns {{ agent: SignIn, farmer: SignIn }} */
+ * @returns {{ agent?: SignIn, farmer?: SignIn }} */
 function readSignIns(out) {
   const { agent, farmer } = JSON.parse(out.trim().split("\n").at(-1) ?? "");
   return { agent, farmer };

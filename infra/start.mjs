@@ -84,8 +84,8 @@ async function run(home) {
 
   progress.line("");
   progress.line(`Pith is running: ${stack.dashboardUrl}`);
-  progress.line(`  sign in as agent    ${stack.agent.email}   ${stack.agent.password}`);
-  progress.line(`  sign in as farmer   ${stack.farmer.email}   ${stack.farmer.password}`);
+  for (const [who, signIn] of Object.entries({ "agent ": stack.agent, farmer: stack.farmer }))
+    if (signIn) progress.line(`  sign in as ${who}   ${signIn.email}   ${signIn.password}`);
   progress.line("Ctrl-C stops it.");
 
   const broken = await Promise.race([stopped, stack.broken, database.broken]);

@@ -3,12 +3,12 @@ import { type Client, createClient, farmRoutes, openRoutes } from "@pith/contrac
 import { openDatabase } from "@pith/db";
 import { localDay } from "@pith/rules";
 import { FARMS, type STATIONS } from "../seed/county.ts";
-import { addFarmer, addOffice, ensurePerson, passwordFor, type SignIn } from "../seed/people.ts";
+import { addFarmer, addOffice, ensurePerson, isForDemo, passwordFor, type SignIn } from "../seed/people.ts";
 import { answerOne, countyAt, importWeather, issueSome, plantFarm } from "../seed/plant.ts";
 
 /**
  * Looks after the demo office: makes it in an empty database, and on later days brings its invented weather up to the
- * day. Prints the two demo sign-ins as JSON on its last line.
+ * day. Prints the two demo sign-ins as JSON on its last line, or `{}` where the database is somebody's own.
  */
 
 function required(name: string): string {
@@ -50,6 +50,12 @@ const today = localDay(asked, countyAt(asked.slice(0, 10)).timeZone);
 const person = (name: string, email: string) => ({ name, email, password: passwordFor(email, secret) });
 const agent = person("Maren Oakhollow", "agent@aldertarn.example");
 const farmer = person("Ines Tarvold", "farmer@lowfell.example");
+
+if (!(await isForDemo(authUrl, agent.email))) {
+  // Somebody's own office lives here: no demo people are put beside it.
+  process.stdout.write("{}\n");
+  process.exit(0);
+}
 
 const db = openDatabase(required("DATABASE_URL_APP"), { max: 2 });
 try {

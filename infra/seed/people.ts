@@ -17,6 +17,19 @@ export const passwordFor = (email: string, secret: string): string =>
     .slice(0, 16)
     .replace(/(.{4})(?=.)/g, "$1-");
 
+/** Whether a database belongs to the demo: nobody is in it yet, or the demo's agent is. */
+export async function isForDemo(authUrl: string, agentEmail: string): Promise<boolean> {
+  const { drizzle, close } = openAuthDatabase(authUrl, { max: 1 });
+  try {
+    const { user } = authTables;
+    const anybody = await drizzle.select({ id: user.id }).from(user).limit(1);
+    const agent = await drizzle.select({ id: user.id }).from(user).where(eq(user.email, agentEmail));
+    return anybody.length === 0 || agent.length > 0;
+  } finally {
+    await close();
+  }
+}
+
 /** The person's id; added with the password if nobody has that address. */
 export async function ensurePerson(authUrl: string, person: SignIn & { name: string }): Promise<string> {
   const { drizzle, close } = openAuthDatabase(authUrl, { max: 1 });

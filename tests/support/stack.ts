@@ -49,8 +49,12 @@ export default async function setUp(project: TestProject) {
       apiPort: await findFreePort(),
       dashboardPort: await findFreePort(),
     });
-    for (const key of ["dashboardUrl", "apiUrl", "agent", "farmer"] as const)
-      project.provide(key, stack[key]);
+    const { dashboardUrl, apiUrl, agent, farmer } = stack;
+    if (!agent || !farmer) throw new Error("a fresh database has no demo sign-ins");
+    project.provide("dashboardUrl", dashboardUrl);
+    project.provide("apiUrl", apiUrl);
+    project.provide("agent", agent);
+    project.provide("farmer", farmer);
     return tearDown;
   } catch (error) {
     await tearDown();
