@@ -11,8 +11,8 @@ import { until } from "./process/wait.mjs";
  * @typedef {object} Stack
  * @property {string} dashboardUrl
  * @property {string} apiUrl
- * @property {SignIn | undefined} agent of the demo office, where there is one
- * @property {SignIn | undefined} farmer
+ * @property {SignIn} [agent] of the demo office, where there is one
+ * @property {SignIn} [farmer]
  * @property {Promise<PlainFailure>} broken fulfilled when the API or the dashboard ended by itself
  */
 
