@@ -17,7 +17,7 @@ import {
 /** An invented farm in the middle of its season: something on a valve, fed from a shed, with a soil test and weather. */
 
 export const NOW = "2026-07-06T13:00:00.000Z";
-export const TODAY = "2026-07-06";
+const TODAY = "2026-07-06";
 
 export type Season = Awaited<ReturnType<typeof makeSeason>>;
 
@@ -99,7 +99,7 @@ export async function makeSeason(db: Db, over: { climateYears?: number; stockKg?
 }
 
 /** A plain yearly wave with a little unevenness that depends on nothing but the day: no two runs differ. */
-export function weatherBetween(from: string, to: string) {
+function weatherBetween(from: string, to: string) {
   const days = [];
   for (let date = from; date <= to; date = addDays(date, 1)) {
     const n = epochDay(date);

@@ -81,7 +81,7 @@ export async function setDraftAside(ctx: Ctx, draftId: string, raw: unknown): Pr
 export const thisDraft = (ctx: Ctx, draftId: string) =>
   and(eq(drafts.officeId, ctx.officeId), eq(drafts.id, draftId));
 
-export function wireDraft(row: ListedRow, names: Names, now: Date): Draft {
+function wireDraft(row: ListedRow, names: Names, now: Date): Draft {
   const farm = names.farm(row.farmId);
   const overdue = row.actBy !== null && Date.parse(row.actBy) < now.getTime();
   return {

@@ -6,7 +6,7 @@ export interface Difference {
 }
 
 /** Engines differ in the last digits of exp, sin and pow; beyond this share of a number it is a real difference. */
-export const RELATIVE_TOLERANCE = 1e-9;
+const RELATIVE_TOLERANCE = 1e-9;
 
 /**
  * Every place in which two JSON values differ, as dotted paths. With `tolerant`, numbers that differ by at most
