@@ -61,7 +61,7 @@ export async function openPage({ width = 1440, theme = "light", role }: Wanted =
   const page = await context.newPage();
   const errors: string[] = [];
   page.on("console", (message) => {
-    if (message.type() === "error") errors.push(message.text());
+    if (message.type() === "error") errors.push(`${message.text()} ${message.location().url}`);
   });
   page.on("pageerror", (error) => errors.push(error.message));
   if (role) {

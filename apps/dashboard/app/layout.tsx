@@ -38,6 +38,10 @@ export default async function RootLayout({ children }: { children: ReactNode }) 
       data-theme={theme === "light" || theme === "dark" ? theme : undefined}
       className={GeistSans.variable}
     >
+      <head>
+        {/* Stands in the first bytes: metadata may stream later, and a browser that has seen no icon asks for another. */}
+        <link rel="icon" href="/icon.svg" type="image/svg+xml" />
+      </head>
       <body>
         <a className="skip" href="#main">
           {t("skip")}
