@@ -1,15 +1,30 @@
 import { cropCoefficient } from "./water/cropCoefficient.ts";
+import { dualCropCoefficientDay } from "./water/dualCropCoefficientDay.ts";
+import { evaporableWater } from "./water/dualEvaporableWater.ts";
+import { soilEvaporationDayQuantity } from "./water/dualSoilEvaporation.ts";
+import { initialCropCoefficient } from "./water/initialCropCoefficient.ts";
 import { leachingRequirement } from "./water/leachingRequirement.ts";
+import { mixedCropCoefficient } from "./water/mixedCropCoefficient.ts";
+import { mulchedCropCoefficient } from "./water/mulchedCropCoefficient.ts";
+import { rainInterval } from "./water/rainInterval.ts";
 import { relativeYield } from "./water/relativeYield.ts";
 import { rootZoneWater, waterStress } from "./water/rootZone.ts";
 import { runTimeQuantity } from "./water/runTime.ts";
 import { salinityYield } from "./water/salinityYield.ts";
 import { sodiumAdsorptionRatio } from "./water/sodiumAdsorptionRatio.ts";
+import { soilSalinity } from "./water/soilSalinity.ts";
 import { soilWaterDayQuantity } from "./water/soilWaterDay.ts";
 
 /** The water quantities, in the order of the list. */
 export const waterQuantities = [
+  rainInterval,
+  initialCropCoefficient,
   cropCoefficient,
+  mulchedCropCoefficient,
+  mixedCropCoefficient,
+  evaporableWater,
+  soilEvaporationDayQuantity,
+  dualCropCoefficientDay,
   rootZoneWater,
   waterStress,
   soilWaterDayQuantity,
@@ -17,5 +32,6 @@ export const waterQuantities = [
   salinityYield,
   sodiumAdsorptionRatio,
   leachingRequirement,
+  soilSalinity,
   runTimeQuantity,
 ];
