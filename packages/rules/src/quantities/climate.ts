@@ -5,10 +5,13 @@ import { et0Hargreaves } from "./climate/et0Hargreaves.ts";
 import { et0HourlyQuantity } from "./climate/et0Hourly.ts";
 import { extraterrestrialRadiation } from "./climate/extraterrestrialRadiation.ts";
 import { frostDate } from "./climate/frostDate.ts";
+import { germinationDays } from "./climate/germinationDays.ts";
 import { greenhouseHeat } from "./climate/greenhouseHeat.ts";
 import { hourlyTemperatures } from "./climate/hourlyTemperatures.ts";
 import { netRadiation } from "./climate/netRadiation.ts";
+import { nightTemperatureTrend } from "./climate/nightTemperatureTrend.ts";
 import { psychrometricConstant } from "./climate/psychrometricConstant.ts";
+import { radiativeMinimum } from "./climate/radiativeMinimum.ts";
 import { saturationVapourPressure } from "./climate/saturationVapourPressure.ts";
 import { solarRadiation } from "./climate/solarRadiation.ts";
 import { vapourPressure } from "./climate/vapourPressure.ts";
@@ -30,5 +33,8 @@ export const climateQuantities = [
   degreeDays,
   hourlyTemperatures,
   frostDate,
+  radiativeMinimum,
+  nightTemperatureTrend,
+  germinationDays,
   greenhouseHeat,
 ];
