@@ -19,9 +19,9 @@ export interface ClimatologyYears {
  */
 export const NORMAL_YEARS = 30;
 
-/** The latest {@link NORMAL_YEARS} years of a station, day by day. */
-export function climatologyYears(climatology: Climatology): ClimatologyYears {
-  const sorted = [...climatology.years].sort((a, b) => a.year - b.year).slice(-NORMAL_YEARS);
+/** The latest years of a station, day by day: {@link NORMAL_YEARS} unless a hindcast asks for more. */
+export function climatologyYears(climatology: Climatology, latest = NORMAL_YEARS): ClimatologyYears {
+  const sorted = [...climatology.years].sort((a, b) => a.year - b.year).slice(-latest);
   const first = firstDay(sorted[0]?.year ?? 0);
   const length = firstDay((sorted.at(-1)?.year ?? 0) + 1) - first;
   const tMinC = new Float64Array(length).fill(Number.NaN);
@@ -46,9 +46,10 @@ export function climatologyYears(climatology: Climatology): ClimatologyYears {
 /** The same calendar day in another year; 29 February becomes 28 February where there is none. */
 export function sameDayIn(year: number, day: string): number {
   const monthDay = day.slice(5);
-  const leap = epochDay(`${isoYear(year)}-03-01`) - epochDay(`${isoYear(year)}-02-28`) === 2;
-  return epochDay(`${isoYear(year)}-${monthDay === "02-29" && !leap ? "02-28" : monthDay}`);
+  return epochDay(`${isoYear(year)}-${monthDay === "02-29" && !isLeap(year) ? "02-28" : monthDay}`);
 }
+
+const isLeap = (year: number): boolean => (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0;
 
 const isoYear = (year: number): string => String(year).padStart(4, "0");
 

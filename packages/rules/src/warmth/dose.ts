@@ -1,44 +1,36 @@
-import { hourlyTemperaturesC } from "../quantities/climate/hourlyTemperatures.ts";
-import type { Extremes } from "./climatologyYears.ts";
+import { type DayShape, hoursOf } from "../quantities/climate/hourlyTemperatures.ts";
 
-/** One day's part of a dose; NaN where an extreme is missing. */
-export interface DayDose {
-  degreeHours: number;
-  minimumC: number;
-}
+/** One day's course, written anew by each call: a season of thirty years would throw away some ten thousand of them. */
+const hours = new Float64Array(24);
 
 /**
- * Degree-hours below a floor in one day, hour by hour on the reconstructed course of the day, and its minimum.
+ * Degree-hours below a floor in one day, hour by hour on the reconstructed course of the day.
  *
  *   D = Σ max(0, floor - T(h)), h = 0 … 23
  *
- * @param before the day before; only its maximum is used, for the cooling after midnight
- * @param after the day after; only its minimum is used, for the cooling after sunset
+ * NaN where an extreme of the day is missing; where a neighbour's is, the day's own stands in for it.
+ *
+ * @param previousTMaxC maximum of the day before, for the cooling after midnight
+ * @param nextTMinC minimum of the day after, for the cooling after sunset
  */
-export function dayDose(
-  latitudeDeg: number,
-  dayOfYear: number,
-  day: Extremes,
-  before: Extremes | undefined,
-  after: Extremes | undefined,
+export function degreeHoursBelow(
   floorC: number,
-): DayDose {
-  const minimumC = day.tMinC;
-  if (Number.isNaN(day.tMinC) || Number.isNaN(day.tMaxC)) return { degreeHours: Number.NaN, minimumC };
-  const nextTMinC = known(after?.tMinC) ?? day.tMinC;
-  if (day.tMinC >= floorC && nextTMinC >= floorC) return { degreeHours: 0, minimumC };
-  const hours = hourlyTemperaturesC({
-    latitudeDeg,
-    dayOfYear,
-    tMinC: day.tMinC,
-    tMaxC: Math.max(day.tMaxC, day.tMinC),
-    previousTMaxC: known(before?.tMaxC),
-    nextTMinC,
-  });
+  shape: DayShape,
+  tMinC: number,
+  tMaxC: number,
+  previousTMaxC: number,
+  nextTMinC: number,
+): number {
+  if (Number.isNaN(tMinC) || Number.isNaN(tMaxC)) return Number.NaN;
+  const after = Number.isNaN(nextTMinC) ? tMinC : nextTMinC;
+  if (tMinC >= floorC && after >= floorC) return 0;
+  const highest = Math.max(tMaxC, tMinC);
+  const before = Number.isNaN(previousTMaxC) ? highest : previousTMaxC;
+  hoursOf(shape, { tMinC, tMaxC: highest, previousTMaxC: before, nextTMinC: after }, hours);
   let degreeHours = 0;
-  for (const t of hours) if (t < floorC) degreeHours += floorC - t;
-  return { degreeHours, minimumC };
+  for (let hour = 0; hour < 24; hour++) {
+    const t = hours[hour] as number;
+    if (t < floorC) degreeHours += floorC - t;
+  }
+  return degreeHours;
 }
-
-const known = (t: number | undefined): number | undefined =>
-  t === undefined || Number.isNaN(t) ? undefined : t;

@@ -16,12 +16,20 @@ import { type ShareOfYears, shareOfYears } from "./shareOfYears.ts";
  * @param minimaC lowest minimum of the window in each year, at least two years
  * @param frostC the thermometer reading that counts as frost
  */
-export function frostRisk(minimaC: readonly number[], frostC: number): ShareOfYears {
+export function frostRisk(minimaC: ArrayLike<number>, frostC: number): ShareOfYears {
   const n = minimaC.length;
-  const hits = minimaC.filter((t) => t <= frostC).length;
+  let hits = 0;
+  let sum = 0;
+  for (let i = 0; i < n; i++) {
+    const t = minimaC[i] as number;
+    if (t <= frostC) hits += 1;
+    sum += t;
+  }
   const share = shareOfYears(hits, n);
-  const mean = minimaC.reduce((sum, t) => sum + t, 0) / n;
-  const variance = minimaC.reduce((sum, t) => sum + (t - mean) ** 2, 0) / (n - 1);
+  const mean = sum / n;
+  let squares = 0;
+  for (let i = 0; i < n; i++) squares += ((minimaC[i] as number) - mean) ** 2;
+  const variance = squares / (n - 1);
   const spread = Math.sqrt(variance * (1 + 1 / n));
   const predicted = spread > 0 ? tDistribution.cdf((frostC - mean) / spread, n - 1) : Number(mean <= frostC);
   const estimate = Math.max(hits / n, predicted);

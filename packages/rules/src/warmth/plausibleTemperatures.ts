@@ -39,6 +39,9 @@ export function refuseFahrenheit(days: WeatherDay[], field: string, climatology?
 /** Refuses a climatology whose warmest month runs above 45 C in a year: Fahrenheit called Celsius. */
 export function refuseFahrenheitYears(climatology: Climatology): void {
   climatology.years.forEach((year, i) => {
+    const hot = year.tMaxC.filter((t) => t !== null && t > HOTTEST_RUN_C);
+    // Without one such day no thirty can average it, and no year of a real place has one to sort.
+    if (hot.length === 0) return;
     const hottest = year.tMaxC
       .filter((t) => t !== null)
       .sort((a, b) => b - a)

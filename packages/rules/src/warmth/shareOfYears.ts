@@ -29,7 +29,7 @@ export function shareOfYears(hits: number, n: number): ShareOfYears {
 }
 
 /** Quantile of a sorted list by linear interpolation between order statistics (Hyndman and Fan 1996, type 7). */
-export function quantileOfSorted(sorted: readonly number[], p: number): number {
+export function quantileOfSorted(sorted: ArrayLike<number>, p: number): number {
   const at = (sorted.length - 1) * p;
   const below = Math.floor(at);
   const low = sorted[below] ?? Number.NaN;

@@ -14,6 +14,43 @@ const AIR_150_CM = { lagH: 1.86, nightDecay: 2.2, minimumLagH: -0.17 } as const;
 
 const partonLogan = (locator: string): SourceRef => ({ key: "parton-logan-1981", locator });
 
+/** What a day's length alone makes of the model: for one place and calendar day it is the same in every year. */
+export interface DayShape {
+  /** Share of the rise by day, or of the fall still to come by night, at each full hour. */
+  share: Float64Array;
+  /** First full hour of the day's rise, and first of the night after it. */
+  riseHour: number;
+  nightHour: number;
+  /** Share of the day's rise left at sunset. */
+  atSunset: number;
+}
+
+/** The model's terms in sin and exp, which are dear where thirty years share one calendar day. */
+export function dayShape(latitudeDeg: number, dayOfYear: number): DayShape {
+  const { lagH: a, nightDecay: b, minimumLagH: c } = AIR_150_CM;
+  const day = daylightH(solarDay(latitudeDeg, dayOfYear));
+  const night = 24 - day;
+  const minimumAt = 12 - day / 2 + c;
+  const sunset = 12 + day / 2;
+  const riseHour = Math.max(0, Math.ceil(minimumAt));
+  const nightHour = Math.min(24, Math.floor(sunset) + 1);
+  const share = new Float64Array(24);
+  for (let hour = 0; hour < 24; hour++) {
+    if (hour < riseHour) share[hour] = Math.exp((-b * (24 - sunset + hour)) / night);
+    else if (hour < nightHour) share[hour] = Math.sin((Math.PI * (hour - minimumAt)) / (day + 2 * a));
+    else share[hour] = Math.exp((-b * (hour - sunset)) / night);
+  }
+  return { share, riseHour, nightHour, atSunset: Math.sin((Math.PI * (day - c)) / (day + 2 * a)) };
+}
+
+/** A day's extremes, and what its neighbours lend it [C]. */
+interface DayExtremes {
+  tMinC: number;
+  tMaxC: number;
+  previousTMaxC?: number;
+  nextTMinC?: number;
+}
+
 /**
  * Air temperature at each full hour of local standard time, 00:00 to 23:00 [C], from the day's extremes.
  *
@@ -27,34 +64,24 @@ const partonLogan = (locator: string): SourceRef => ({ key: "parton-logan-1981",
  *
  * Source: Parton and Logan 1981, coefficients for air at 150 cm.
  */
-export function hourlyTemperaturesC(input: {
-  latitudeDeg: number;
-  dayOfYear: number;
-  tMinC: number;
-  tMaxC: number;
-  previousTMaxC?: number;
-  nextTMinC?: number;
-}): number[] {
-  const { tMinC, tMaxC, previousTMaxC = tMaxC, nextTMinC = tMinC } = input;
-  const { lagH: a, nightDecay: b, minimumLagH: c } = AIR_150_CM;
-  const day = daylightH(solarDay(input.latitudeDeg, input.dayOfYear));
-  const night = 24 - day;
-  const minimumAt = 12 - day / 2 + c;
-  const sunset = 12 + day / 2;
-  const atSunset = Math.sin((Math.PI * (day - c)) / (day + 2 * a));
-  const eveningC = tMinC + (tMaxC - tMinC) * atSunset;
-  const previousEveningC = tMinC + (previousTMaxC - tMinC) * atSunset;
+export const hourlyTemperaturesC = (
+  input: DayExtremes & { latitudeDeg: number; dayOfYear: number },
+): number[] => [...hoursOf(dayShape(input.latitudeDeg, input.dayOfYear), input)];
 
-  const hours: number[] = [];
+/** The same, for a day whose shape is known already; written into `hours` where one is handed in. */
+export function hoursOf(
+  shape: DayShape,
+  { tMinC, tMaxC, previousTMaxC = tMaxC, nextTMinC = tMinC }: DayExtremes,
+  hours: Float64Array = new Float64Array(24),
+): Float64Array {
+  const { share, riseHour, nightHour, atSunset } = shape;
+  const fallBefore = tMinC + (previousTMaxC - tMinC) * atSunset - tMinC;
+  const fallAfter = tMinC + (tMaxC - tMinC) * atSunset - nextTMinC;
   for (let hour = 0; hour < 24; hour++) {
-    if (hour < minimumAt) {
-      const sinceSunset = 24 - sunset + hour;
-      hours.push(tMinC + (previousEveningC - tMinC) * Math.exp((-b * sinceSunset) / night));
-    } else if (hour <= sunset) {
-      hours.push(tMinC + (tMaxC - tMinC) * Math.sin((Math.PI * (hour - minimumAt)) / (day + 2 * a)));
-    } else {
-      hours.push(nextTMinC + (eveningC - nextTMinC) * Math.exp((-b * (hour - sunset)) / night));
-    }
+    const at = share[hour] as number;
+    if (hour < riseHour) hours[hour] = tMinC + fallBefore * at;
+    else if (hour < nightHour) hours[hour] = tMinC + (tMaxC - tMinC) * at;
+    else hours[hour] = nextTMinC + fallAfter * at;
   }
   return hours;
 }

@@ -6,7 +6,7 @@ import type { ClimatologyYears } from "../../warmth/climatologyYears.ts";
 import { type CoverOver, coverOver } from "../../warmth/coverOver.ts";
 import { type SiteShift, siteShift } from "../../warmth/siteShift.ts";
 import { type SoilReading, soilAhead, soilNow } from "../../warmth/soilTemperature.ts";
-import { DAYS_NEEDED, type DateDose, doseCurve } from "./doseCurve.ts";
+import { DAYS_NEEDED, type DateDose, doseReader } from "./doseCurve.ts";
 import { earliestLead, isWithin, type Reading, steadyFrom } from "./earliest.ts";
 import { ESTABLISHMENT_DAYS, HORIZON_DAYS, type Line, lineOf, SOIL_FLOOR_C } from "./line.ts";
 
@@ -59,15 +59,20 @@ export function assess(state: PlantingState, years: ClimatologyYears): Assessmen
   const standing = (lead: number) => coverShift[lead + 1] ?? 0;
   const covered = coverShift.some((c) => c !== 0);
 
-  const wayWith = (nightShiftC: (lead: number) => number, reading: Reading = "estimate"): Way => {
-    const curve = doseCurve(members, today, state.site.latitudeDeg, line, nightShiftC);
+  const dosesWith = doseReader(members, today, state.site.latitudeDeg, line);
+  const wayWith = (
+    nightShiftC: (lead: number) => number,
+    reading: Reading = "estimate",
+    parts: "risk" | "risk-and-spread" = "risk",
+  ): Way => {
+    const curve = dosesWith(nightShiftC, parts);
     const within = curve.map((date) =>
       isWithin(date, line, !((soilC[date.lead] ?? 0) < SOIL_FLOOR_C), reading),
     );
     return { curve, within, earliest: earliestLead(within, wanted) };
   };
 
-  const asItStands = wayWith((lead) => site.shiftC + standing(lead));
+  const asItStands = wayWith((lead) => site.shiftC + standing(lead), "estimate", "risk-and-spread");
   const colder = wayWith((lead) => site.shiftC + standing(lead) - site.plusMinusC, "high");
   const warmer = wayWith((lead) => site.shiftC + standing(lead) + site.plusMinusC, "low");
   withInterval(asItStands, warmer, colder);

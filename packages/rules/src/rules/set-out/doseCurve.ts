@@ -1,6 +1,7 @@
 import { addDays, dayOfYear } from "../../core/days.ts";
+import { type DayShape, dayShape } from "../../quantities/climate/hourlyTemperatures.ts";
 import type { Members } from "../../warmth/blend.ts";
-import { type DayDose, dayDose } from "../../warmth/dose.ts";
+import { degreeHoursBelow } from "../../warmth/dose.ts";
 import { frostRisk } from "../../warmth/frostRisk.ts";
 import { quantileOfSorted, type ShareOfYears, shareOfYears } from "../../warmth/shareOfYears.ts";
 import { ESTABLISHMENT_DAYS, FEWEST_YEARS, FROST_C, HORIZON_DAYS, type Line } from "./line.ts";
@@ -12,7 +13,10 @@ interface Spread {
   p90: number;
 }
 
-/** What setting out on one day would meet. Null parts: fewer than eight years have that window whole. */
+/**
+ * What setting out on one day would meet. Null parts: fewer than eight years have that window whole; spreads also where
+ * they were not asked for.
+ */
 export interface DateDose {
   day: string;
   lead: number;
@@ -29,75 +33,107 @@ export interface DateDose {
 /** Days of weather that the last date's window needs. */
 export const DAYS_NEEDED = HORIZON_DAYS + ESTABLISHMENT_DAYS;
 
+/** Each year's nights and degree-hours, day by day from today: what the dates' windows are summed from. */
+interface Nights {
+  minimumC: Float64Array;
+  degreeHours: Float64Array;
+}
+
+/** Room for one date's figures of each year, used again for the next date. */
+type Scratch = Record<"nights" | "degreeHours" | "coldestC", Float64Array>;
+
+/**
+ * Turns a shift of the nights (site, cover) into the curve of the next 90 days. The spreads are only drawn for the bed as
+ * it stands: sorting thirty years for each date and cover is most of the work.
+ */
+type DoseReader = (nightShiftC: (lead: number) => number, parts: "risk" | "risk-and-spread") => DateDose[];
+
 /**
  * The distribution of the cold dose over the establishment window, for each of the next 90 days.
  *
- * @param nightShiftC what the site and its cover add to the station's minimum on the day of that lead [C]
+ * What does not hang on the shift (calendar days, the shape of each day's course) is reckoned once for all covers.
+ * The shift given to the reader is what the site and its cover add to the station's minimum on the day of that lead [C].
  */
-export function doseCurve(
-  members: Members,
-  today: string,
-  latitudeDeg: number,
-  line: Line,
-  nightShiftC: (lead: number) => number,
-): DateDose[] {
-  const doses = members.days.map((days) => memberDoses(days, today, latitudeDeg, line.floorC, nightShiftC));
-  return Array.from({ length: HORIZON_DAYS + 1 }, (_, lead) => dateDose(doses, today, lead, line));
-}
-
-function memberDoses(
-  days: Members["days"][number],
-  today: string,
-  latitudeDeg: number,
-  floorC: number,
-  nightShiftC: (lead: number) => number,
-): DayDose[] {
-  const shifted = days.map((d, i) => {
-    const tMinC = d.tMinC + nightShiftC(i - 1);
-    // On a dull day a lifted minimum may pass the maximum, which then goes with it.
-    return { tMinC, tMaxC: Math.max(d.tMaxC, tMinC) };
-  });
+export function doseReader(members: Members, today: string, latitudeDeg: number, line: Line): DoseReader {
   const firstDayOfYear = dayOfYear(today);
-  return shifted.slice(1, -1).map((day, lead) =>
-    // The day's length repeats yearly, so counting past the year's end does no harm.
-    dayDose(
-      latitudeDeg,
-      ((firstDayOfYear + lead - 1) % 365) + 1,
-      day,
-      shifted[lead],
-      shifted[lead + 2],
-      floorC,
-    ),
+  // The day's length repeats yearly, so counting past the year's end does no harm.
+  const shapes = Array.from({ length: DAYS_NEEDED }, (_, lead) =>
+    dayShape(latitudeDeg, ((firstDayOfYear + lead - 1) % 365) + 1),
   );
+  const days = Array.from({ length: HORIZON_DAYS + 1 }, (_, lead) => addDays(today, lead));
+  const shiftC = new Float64Array(DAYS_NEEDED + 2);
+  const room = () => new Float64Array(members.days.length);
+  const scratch: Scratch = { nights: room(), degreeHours: room(), coldestC: room() };
+  return (nightShiftC, parts) => {
+    for (let i = 0; i < shiftC.length; i++) shiftC[i] = nightShiftC(i - 1);
+    const years = members.days.map((year) => nightsOf(year, shapes, line.floorC, shiftC));
+    return days.map((day, lead) => dateDose(years, day, lead, line, scratch, parts === "risk-and-spread"));
+  };
 }
 
-function dateDose(doses: DayDose[][], today: string, lead: number, line: Line): DateDose {
+function nightsOf(
+  year: Members["days"][number],
+  shapes: readonly DayShape[],
+  floorC: number,
+  shiftC: Float64Array,
+): Nights {
+  const length = shapes.length;
+  const tMinC = new Float64Array(length + 2);
+  const tMaxC = new Float64Array(length + 2);
+  for (let i = 0; i < length + 2; i++) {
+    const min = (year[i]?.tMinC ?? Number.NaN) + (shiftC[i] as number);
+    tMinC[i] = min;
+    // On a dull day a lifted minimum may pass the maximum, which then goes with it.
+    tMaxC[i] = Math.max(year[i]?.tMaxC ?? Number.NaN, min);
+  }
+  const degreeHours = new Float64Array(length);
+  for (let lead = 0; lead < length; lead++) {
+    degreeHours[lead] = degreeHoursBelow(
+      floorC,
+      shapes[lead] as DayShape,
+      tMinC[lead + 1] as number,
+      tMaxC[lead + 1] as number,
+      tMaxC[lead] as number,
+      tMinC[lead + 2] as number,
+    );
+  }
+  return { minimumC: tMinC.subarray(1, length + 1), degreeHours };
+}
+
+function dateDose(
+  years: Nights[],
+  day: string,
+  lead: number,
+  line: Line,
+  scratch: Scratch,
+  spreads: boolean,
+): DateDose {
   const allowed = line.allowedOn(lead);
-  const nights: number[] = [];
-  const degreeHours: number[] = [];
+  const { floorC } = line;
+  const end = lead + ESTABLISHMENT_DAYS;
+  const { nights, degreeHours, coldestC } = scratch;
+  let n = 0;
   let beyond = 0;
-  const coldestC: number[] = [];
   let oneNight = 0;
-  for (const member of doses) {
+  for (const { minimumC, degreeHours: dayByDay } of years) {
     let nightsBelow = 0;
     let sum = 0;
     let coldest = Number.POSITIVE_INFINITY;
-    for (let i = lead; i < lead + ESTABLISHMENT_DAYS; i++) {
-      const day = member[i] as DayDose;
+    for (let i = lead; i < end; i++) {
+      const minimum = minimumC[i] as number;
       // A missing day makes the sum NaN, and the whole window is left out below.
-      sum += day.degreeHours;
-      if (day.minimumC < line.floorC) nightsBelow += 1;
-      if (day.minimumC < coldest) coldest = day.minimumC;
+      sum += dayByDay[i] as number;
+      if (minimum < floorC) nightsBelow += 1;
+      if (minimum < coldest) coldest = minimum;
     }
     if (Number.isNaN(sum)) continue;
-    nights.push(nightsBelow);
-    degreeHours.push(sum);
+    nights[n] = nightsBelow;
+    degreeHours[n] = sum;
+    coldestC[n] = coldest;
+    n += 1;
     if (nightsBelow > allowed.nights || sum > allowed.degreeHours) beyond += 1;
-    coldestC.push(coldest);
     if (nightsBelow > 0) oneNight += 1;
   }
-  const n = nights.length;
-  const day = addDays(today, lead);
   if (n < FEWEST_YEARS) {
     return { day, lead, n, beyond: null, frost: null, oneNight: null, degreeHours: null, nights: null };
   }
@@ -106,15 +142,16 @@ function dateDose(doses: DayDose[][], today: string, lead: number, line: Line): 
     lead,
     n,
     beyond: shareOfYears(beyond, n),
-    frost: frostRisk(coldestC, FROST_C),
+    frost: frostRisk(coldestC.subarray(0, n), FROST_C),
     oneNight: shareOfYears(oneNight, n),
-    degreeHours: spread(degreeHours),
-    nights: spread(nights),
+    degreeHours: spreads ? spread(degreeHours.subarray(0, n)) : null,
+    nights: spreads ? spread(nights.subarray(0, n)) : null,
   };
 }
 
-function spread(values: number[]): Spread {
-  const sorted = [...values].sort((a, b) => a - b);
+/** Sorts the values where they lie. */
+function spread(values: Float64Array): Spread {
+  const sorted = values.sort();
   return {
     p10: quantileOfSorted(sorted, 0.1),
     p50: quantileOfSorted(sorted, 0.5),
