@@ -83,7 +83,9 @@ export async function makeSeason(db: Db, over: { climateYears?: number; stockKg?
     now,
   });
   const clock = { now: NOW };
-  const now = () => new Date(clock.now);
+  // A clock that moves while a verb runs, as real ones do: what must carry one instant may not read it twice.
+  let reads = 0;
+  const now = () => new Date(new Date(clock.now).getTime() + 7 * reads++);
   return {
     office,
     farm,

@@ -2,7 +2,7 @@ import { type Actual, type Advisory, adviceRoutes, type Expected } from "@pith/c
 import { advisories, answers, type Tx } from "@pith/db";
 import { refuse } from "@pith/rules";
 import { recordAudit } from "../audit.ts";
-import { type Ctx, forOffice, nowOf } from "../context.ts";
+import { type Ctx, forOffice } from "../context.ts";
 import { adviseFarm } from "../drafts/adviseFarm.ts";
 import { ServiceError } from "../errors.ts";
 import { belongsHere } from "../farms/belongsHere.ts";
@@ -65,7 +65,7 @@ export async function answerAdvisory(ctx: Ctx, advisoryId: string, raw: unknown)
         outcome: { kind, actual },
         textSha256: text?.sha256 ?? null,
       },
-      async (ledgerSeq) => {
+      async ({ seq, at }) => {
         await tx.insert(answers).values({
           officeId: ctx.officeId,
           id,
@@ -75,8 +75,8 @@ export async function answerAdvisory(ctx: Ctx, advisoryId: string, raw: unknown)
           actual,
           reasonTextId: text?.id ?? null,
           answeredBy: ctx.actor.userId,
-          answeredAt: nowOf(ctx),
-          ledgerSeq,
+          answeredAt: at,
+          ledgerSeq: seq,
         });
       },
     );

@@ -93,7 +93,7 @@ export async function issueDraft(ctx: Ctx, draftId: string, raw: unknown): Promi
         outcome: null,
         textSha256: text?.sha256 ?? null,
       },
-      async (ledgerSeq) => {
+      async ({ seq, at }) => {
         await tx.insert(advisories).values({
           officeId: ctx.officeId,
           id,
@@ -109,8 +109,8 @@ export async function issueDraft(ctx: Ctx, draftId: string, raw: unknown): Promi
           expected: answer.expected ? { ...answer.expected } : null,
           noteTextId: text?.id ?? null,
           issuedBy: ctx.actor.userId,
-          issuedAt: nowOf(ctx),
-          ledgerSeq,
+          issuedAt: at,
+          ledgerSeq: seq,
         });
       },
     );

@@ -16,14 +16,15 @@ export async function keepState(tx: Tx, officeId: string, state: State): Promise
 
 /**
  * Appends one entry to the office's chain, in the caller's transaction, and hands its number back. Everything that
- * needs no number is written before; what does is written by `write` with the number in hand, so that the head's row,
+ * needs no number is written before; what does is written by `write` with number and instant in hand, so that both stand
+ * alike in entry and row and that the head's row,
  * the one place where a whole office waits for each other, is the last lock taken and is held the shortest.
  */
 export async function append(
   tx: Tx,
   ctx: Ctx,
   facts: EntryFacts,
-  write: (seq: number) => Promise<void>,
+  write: (entry: { seq: number; at: string }) => Promise<void>,
 ): Promise<number> {
   const { officeId } = ctx;
   const manifest = await rulesManifest();
@@ -52,7 +53,7 @@ export async function append(
     hash,
     at: body.at,
   });
-  await write(seq);
+  await write({ seq, at: body.at });
   await tx.update(ledgerHeads).set({ seq, hash }).where(eq(ledgerHeads.officeId, officeId));
   return seq;
 }
