@@ -65,7 +65,14 @@ function sayWindow(
 ): string {
   const ends = render(endsBy, reader);
   if (from === null && to === null) return ends;
-  const key = from === null ? "said.window.to" : to === null ? "said.window.from" : "said.window.between";
+  const key =
+    from === null
+      ? "said.window.to"
+      : to === null
+        ? "said.window.from"
+        : from === to
+          ? "said.window.on"
+          : "said.window.between";
   return render(
     { key, params: { ...(from && { from: { day: from } }), ...(to && { to: { day: to } }), endsBy: ends } },
     reader,

@@ -3,7 +3,8 @@ export const feeding: Record<string, string> = {
   "feeding.ended": "The planting has been cleared.",
   "feeding.season-over":
     "The season that the uptake figures cover is over; nothing given now would reach the fruit.",
-  "feeding.decision.feed-this-week": "This week give {kg} of {material} on this bed ({n} nitrogen).",
+  "feeding.decision.feed-this-week":
+    "This week give {kg} of {material} on this bed{weeks, plural, =1 {} other {, for # weeks at once}} ({n} nitrogen).",
   "feeding.decision.none-this-week":
     "Nothing this week: what was given still lasts. The next dose of {material} is due {day}.",
   "feeding.decision.none-needed": "No nitrogen is needed: the credits cover what the crop takes up.",
@@ -15,20 +16,23 @@ export const feeding: Record<string, string> = {
   "feeding.step.unanswered":
     "We advised a feeding that nobody has answered. This advice takes it as given, so that nothing is given twice. Tell us if it was not.",
   "feeding.step.need":
-    "For the yield goal the crop takes up {low} to {high} nitrogen. After credits {season} is to be supplied; {given} has been given, {left} is left to give.",
-  "feeding.step.credit": "Counted from {kind}: {low} to {high} nitrogen.",
+    "The season: for the yield goal the crop takes up {low} to {high} nitrogen, and {season} is to be supplied. {given} has been given, {left} is left to give.",
+  "feeding.step.need-credited":
+    "The season: for the yield goal the crop takes up {low} to {high} nitrogen; after credits {season} is to be supplied. {given} has been given, {left} is left to give.",
+  "feeding.step.missed": "{missed} fell due earlier and was not given. It is not made up for now.",
   "feeding.step.ceiling":
     "Held at {most}: above that no trial here found more yield, only more nitrate lost.",
-  "feeding.step.week-n": "Nitrogen for the seven days from {from}: {n}.",
-  "feeding.step.week-bed": "Give {bed} of {material} on this bed: {area} of cropped land, {row}, {plant}.",
-  "feeding.step.week-container":
-    "Give {bed} of {material} in all: {each} for each container ({area} of cropped land).",
+  "feeding.step.dose-bed":
+    "Give {bed} of {material} on this bed{weeks, plural, =1 {} other {; it serves # weeks, and nothing is given in between}}. That is {plant}, or {row}, or {area} of cropped land.",
+  "feeding.step.dose-container":
+    "Give {each} of {material} to each container, {bed} in all{weeks, plural, =1 {} other {; it serves # weeks, and nothing is given in between}} ({area} of cropped land).",
   "feeding.step.dry":
     "Or, as one dry dressing for the next {weeks} weeks: {bed} on this bed, and nothing in between.",
-  "feeding.step.next": "The next dose of {material} is due {day}: {bed} on this bed.",
+  "feeding.step.next":
+    "The next dose of {material} is due {day}: {bed} on this bed{weeks, plural, =1 {} other {, for # weeks at once}}.",
   "feeding.step.season": "Until {until} the bed takes {bed} of {material} in all ({area} of cropped land).",
   "feeding.step.stock-unknown": "How much is in the shed is not known: weigh it before you rely on it.",
-  "feeding.step.stock-left": "After that {left} is left in the shed.",
+  "feeding.step.stock-left": "After the season {left} is left in the shed.",
   "feeding.step.shortfall":
     "The shed holds {have} for this bed and runs short by {short}. Buy that, or choose a second material for the rest.",
   "feeding.step.brings": "That brings {n} nitrogen, {p2o5} P2O5 and {k2o} K2O over the rest of the season.",
@@ -46,8 +50,12 @@ export const feeding: Record<string, string> = {
   "feeding.step.mineral-unknown": "{nutrient}: none is advised, because {why}.",
   "feeding.step.mineral-responds":
     "{nutrient}: the soil test says the crop answers. {season} over the season, {left} left to give.",
+  "feeding.step.mineral-responds-elsewhere":
+    "{nutrient}: the soil test says the crop answers. {season} over the season, {left} left to give; {short} of that must come from another material.",
   "feeding.step.mineral-may-respond":
     "{nutrient}: the crop may answer. What the fruit carries off is put back: {season} over the season, {left} left to give.",
+  "feeding.step.mineral-may-respond-elsewhere":
+    "{nutrient}: the crop may answer. What the fruit carries off is put back: {season} over the season, {left} left to give; {short} of that must come from another material.",
   "feeding.step.mineral-unlikely": "{nutrient}: give none. The soil test says the crop will hardly answer.",
   "feeding.step.ratio-before":
     "K2O this week {k2o}. From visible buds, about {buds}, potassium rises against nitrogen (custom of the trade).",
@@ -91,9 +99,12 @@ export const feeding: Record<string, string> = {
   "feeding.material.fish": "fish fertiliser",
   "feeding.material.kelp": "kelp",
   "feeding.material.other": "the material",
-  "feeding.ends": "the week is over, a feeding, heavy rain, or buds or fruit set seen",
+  "feeding.ends": "It ends with the week, with a feeding or heavy rain, or when buds or fruit set are seen.",
   "feeding.stakes":
-    "In one trial peppers without nitrogen yielded 41 % of the best; the share still to be given is at stake.",
+    "This week's dose is {share} of the season's nitrogen. In one trial peppers without any lost {loss} of the yield.",
+  "feeding.stakes.none": "Nothing falls due this week, so nothing is lost by waiting.",
+  "feeding.stakes.mineral":
+    "The soil test asks for potash or phosphate. What one week without it costs was never measured; it is little.",
   "feeding.limit.basis":
     "Rates are for cropped land, alleys included, at this bed's spacing. On the bed top alone they look larger.",
   "feeding.limit.climate":

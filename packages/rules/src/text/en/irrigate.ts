@@ -32,8 +32,9 @@ export const irrigate: Record<string, string> = {
     "Dig a hand deep twice a week all the same. Dry soil there outranks this book.",
   "irrigate.step.first-zone": "Bed {bed} will be short first.",
   "irrigate.step.forecast": "The forecast has {rain} of rain up to {day}. It counts only once it has fallen.",
-  "irrigate.ends.water": "watering, or rain that fills the bed",
-  "irrigate.ends.wait": "the day the root zone has given what it can easily give, rain, or a watering",
+  "irrigate.ends.water": "A watering, or rain that fills the bed, ends this.",
+  "irrigate.ends.wait":
+    "It ends when the root zone has given what it gives easily, or with rain or a watering.",
   "irrigate.stakes": "After {days} days without water the plants would get {share} of what they can use.",
   "irrigate.limit.single":
     "One coefficient a day covers plant and soil together. It is less sharp in the weeks after setting out, when the soil is wetted often.",

@@ -80,7 +80,7 @@ export const soilReading: Record<string, string> = {
   "soil-reading.extractant.kcl": "potassium chloride",
   "soil-reading.extraction.saturated-paste": "saturated paste",
   "soil-reading.extraction.1:2": "the 1:2 extract",
-  "soil-reading.ends": "a newer test, or three years",
+  "soil-reading.ends": "A newer test ends this, or three years.",
   "soil-reading.stakes.short": "A nutrient that reads short can hold the crop back.",
   "soil-reading.stakes.enough": "Nothing reads short.",
   "soil-reading.limit.guide":
