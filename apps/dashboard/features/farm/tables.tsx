@@ -175,7 +175,12 @@ export async function SitesTable({ detail }: Props) {
               <Link href={editOf(detail, "sites", site.id)}>{site.name}</Link>
             </th>
             <td className="number">
-              {t("coordinates", { latitude: site.latitudeDeg, longitude: site.longitudeDeg })}
+              {t("coordinates", {
+                latitude: Math.abs(site.latitudeDeg),
+                northOrSouth: site.latitudeDeg < 0 ? "south" : "north",
+                longitude: Math.abs(site.longitudeDeg),
+                eastOrWest: site.longitudeDeg < 0 ? "west" : "east",
+              })}
             </td>
             <td className="value" data-head={t("elevation")}>
               {inText(site.elevationM, "m", units)}

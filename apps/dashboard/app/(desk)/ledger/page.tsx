@@ -49,8 +49,7 @@ export default async function LedgerPage({ searchParams }: { searchParams: Promi
           className="draft"
           side={
             <>
-              <strong>{entry.seq}</strong>
-              <time dateTime={entry.at}>{instantText(entry.at, zone)}</time>
+              <strong>{entry.seq}</strong> <time dateTime={entry.at}>{instantText(entry.at, zone)}</time>
             </>
           }
           notes={
