@@ -46,6 +46,16 @@ const from = (material: PlantingState["shed"][number], over: Partial<PlantingSta
     ...over,
   });
 
+const oneKg = {
+  on: "2025-06-01",
+  materialId: "urea",
+  nPct: 46,
+  p2o5Pct: 0,
+  k2oPct: 0,
+  amountKg: 1,
+  areaM2: 80,
+};
+
 describe("the season's nitrogen, by hand", () => {
   test("30 t/ha × 2.4 to 5.2 kg/t = 72 to 156; middle 114 kg/ha; as urea 247.8 kg/ha, 1.983 kg on 80 m2", () => {
     const a = advice(feedingState());
@@ -106,8 +116,8 @@ describe("following uptake", () => {
     const a = advice(feedingState());
     expect(a.amounts.nKgPerHa).toBeCloseTo(2.1714, 4);
     expect(a.expected?.amountKg).toBeCloseTo(0.037764, 6);
-    expect(measured(a, "feeding.step.week-bed", "plant")).toBeCloseTo(0.15106, 5);
-    expect(measured(a, "feeding.step.week-bed", "row")).toBeCloseTo(0.37764, 5);
+    expect(measured(a, "feeding.step.dose-bed", "plant")).toBeCloseTo(0.15106, 5);
+    expect(measured(a, "feeding.step.dose-bed", "row")).toBeCloseTo(0.37764, 5);
   });
   test("the week's dose once given is not advised again the next day", () => {
     const given = {
@@ -204,6 +214,71 @@ describe("phosphate and potash by soil test", () => {
   });
 });
 
+describe("what presses this week", () => {
+  test("only this week's share is at stake: 7 of 367.5 parts × (1 - 20.8 / 51.2) = 0.0113, until Saturday evening", () => {
+    const a = advice(feedingState());
+    expect(a.stakes.harm).toBeCloseTo(((1 - 20.8 / 51.2) * 7) / 367.5, 9);
+    expect(a.stakes.actBy?.slice(0, 10)).toBe("2025-06-08");
+    expect(a.stakes.reason.params.share).toEqual({ value: expect.closeTo(700 / 367.5, 9), unit: "pct" });
+  });
+  test("nothing due this week is nothing at stake, whatever the season still needs", () => {
+    const given = { ...oneKg, on: "2025-05-28", amountKg: 0.8696 };
+    const a = advice(feedingState({ applications: [given] }));
+    expect(a.amounts.seasonNKgPerHa).toBeGreaterThan(50);
+    expect(a.stakes).toMatchObject({ harm: 0, actBy: null });
+  });
+  test("a dose that cannot be given for want of material presses as much", () => {
+    const chosen = advice(feedingState()).stakes;
+    const noneChosen = advice(feedingState({ feeding: { method: "drip", credits: [] } })).stakes;
+    const noneLeft = advice(from({ ...urea, stockKg: 0 })).stakes;
+    expect([noneChosen, noneLeft]).toEqual([chosen, chosen]);
+  });
+  test("potash alone presses a little", () => {
+    const sop = { ...urea, id: "sop", kind: "potassium-sulfate", nPct: 0, k2oPct: 50 } as const;
+    const { stakes } = advice(
+      from(sop, { feeding: { materialId: "sop", method: "watered-in", credits: [credit(150)] } }),
+    );
+    expect(stakes.reason.key).toBe("feeding.stakes.mineral");
+    expect(stakes.harm).toBeLessThan(advice(feedingState()).stakes.harm);
+  });
+});
+
+describe("an amount that can be weighed", () => {
+  const quarter = bed({ lengthM: bed().lengthM / 4 });
+  const byHand = (method: PlantingState["feeding"]["method"]) =>
+    advice(feedingState({ bed: quarter, feeding: { materialId: "urea", method, credits: [] } }));
+  test("9.44 g a week by hand is given as three weeks at once, 28.3 g: two would be 18.9 g, under 20 g", () => {
+    const a = byHand("watered-in");
+    expect(a.expected?.amountKg).toBeCloseTo((0.037764 / 4) * 3, 6);
+    expect(a.decision.text.params).toMatchObject({ weeks: 3, kg: { unit: "g" } });
+    expect(a.expected?.nKgPerHa).toBeCloseTo(3 * 2.1714, 3);
+    expect(a.amounts.seasonKg).toBeCloseTo(((114 / 0.46) * 20) / 10_000, 9);
+  });
+  test("once given it serves: nothing is due in the two weeks after", () => {
+    const given = { ...oneKg, on: "2025-06-01", amountKg: (0.037764 / 4) * 3, areaM2: 20 };
+    const at = (asOf: string) => advice(feedingState({ bed: quarter, asOf, applications: [given] }));
+    expect(at("2025-06-08T12:00:00Z").decision.code).toBe("none-this-week");
+    expect(at("2025-06-20T12:00:00Z").decision.code).toBe("feed-this-week");
+  });
+  test("drip stays weekly, however little it is", () => {
+    expect(byHand("drip").expected?.amountKg).toBeCloseTo(0.037764 / 4, 6);
+  });
+  test("37.8 g a week can be weighed and stays weekly, with three weeks at once as the other way", () => {
+    const a = advice(feedingState({ feeding: { materialId: "urea", method: "banded", credits: [] } }));
+    expect(a.decision.text.params.weeks).toBe(1);
+    expect(measured(a, "feeding.step.dry", "bed")).toBeCloseTo(3 * 37.764, 2);
+  });
+});
+
+test("the first step is what to do, the season's sums come last", () => {
+  const given = keys(advice(withCredits(credit(40, 60))));
+  expect(given[0]).toBe("feeding.step.dose-bed");
+  expect(given.at(-1)).toBe("feeding.step.need-credited");
+  expect(keys(advice(feedingState({ feeding: { method: "drip", credits: [] } })))[0]).toBe(
+    "feeding.step.choose",
+  );
+});
+
 describe("material, shed and containers", () => {
   test("no material chosen: the nutrients stand, and one is asked for", () => {
     const a = advice(feedingState({ feeding: { method: "drip", credits: [] } }));
@@ -223,7 +298,7 @@ describe("material, shed and containers", () => {
   });
   test("40 containers share the bed's dose: 37.76 g / 40 = 0.944 g each", () => {
     const pots = bed({ kind: "containers", containers: { count: 40, volumeL: 20 } });
-    expect(measured(advice(feedingState({ bed: pots })), "feeding.step.week-container", "each")).toBeCloseTo(
+    expect(measured(advice(feedingState({ bed: pots })), "feeding.step.dose-container", "each")).toBeCloseTo(
       0.9441,
       4,
     );

@@ -1,6 +1,6 @@
 import { cautionsFor } from "../../cautions/register.ts";
 import { addDays, instantAt, localDay } from "../../core/days.ts";
-import type { AdviceBody, AnswerBody, Case, NeedsMoreBody, Rule } from "../../core/rule.ts";
+import type { AdviceBody, AnswerBody, Case, NeedsMoreBody, Rule, Stakes } from "../../core/rule.ts";
 import { feedingDates } from "../../food/curve.ts";
 import type { Material } from "../../states/parts.ts";
 import type { PlantingState } from "../../states/states.ts";
@@ -11,7 +11,7 @@ import { croppedAreaM2 } from "../../water/ground.ts";
 import { weeklyChart } from "./chart.ts";
 import { chosenMaterial, isSlow, type MaterialPlan, materialPlan } from "./material.ts";
 import { type FeedingPlan, planFor } from "./plan.ts";
-import { stepsOf } from "./steps.ts";
+import { amount, stepsOf } from "./steps.ts";
 import { givenIfDone, openFeedings } from "./unanswered.ts";
 import { writeWorking } from "./working.ts";
 
@@ -109,21 +109,45 @@ function codeOf(plan: FeedingPlan, m: MaterialPlan | undefined, { start, today }
   if (!m) return "choose-material";
   if (today < start) return "not-yet";
   if (m.takenKg === 0) return "buy";
-  return m.weekKg > 0 ? "feed-this-week" : "none-this-week";
+  return m.dueNow ? "feed-this-week" : "none-this-week";
 }
 
 function decisionText(r: FeedingReading): Message {
   const { material: m, plan } = r;
   return say(`feeding.decision.${r.code}`, {
-    n: measure(plan.weeksN[0]?.kgPerHa ?? 0, "kg/ha"),
+    n: measure(m?.dueNow && m.dose ? m.dose.nKgPerHa : (plan.weeksN[0]?.kgPerHa ?? 0), "kg/ha"),
     season: measure(plan.leftN, "kg/ha"),
     material: m ? wordOf(`feeding.material.${m.material.kind}`) : "",
-    kg: measure(
-      (m?.weekKg ?? 0) < 1 ? (m?.weekKg ?? 0) * 1000 : (m?.weekKg ?? 0),
-      (m?.weekKg ?? 0) < 1 ? "g" : "kg",
-    ),
-    day: onDay(m?.nextOn ?? plan.from),
+    kg: amount(m?.dose?.kg ?? 0),
+    weeks: m?.dose?.weeks ?? 1,
+    day: onDay(m?.dose?.on ?? plan.from),
   });
+}
+
+/** Where a mineral alone is due: no response figure for one week's phosphate or potash was found (common practice). */
+const HARM_OF_A_MINERAL_WEEK = 0.01;
+const PRESSES: ReadonlySet<string> = new Set(["feed-this-week", "choose-material", "buy"]);
+
+/** Only what falls due this week is at stake now: what comes later can still be given later. */
+function stakesOf(state: PlantingState, r: FeedingReading, weekEnd: string): Stakes {
+  const { plan } = r;
+  const dueN = plan.weeksN[0]?.kgPerHa ?? 0;
+  const dueK2o = plan.weeksK2o[0]?.kgPerHa ?? 0;
+  const mineral = dueK2o > 0 || (plan.leftP2o5 ?? 0) > 0;
+  if (!PRESSES.has(r.code) || (dueN === 0 && !mineral)) {
+    return { harm: 0, reason: say("feeding.stakes.none"), actBy: null };
+  }
+  const actBy = instantAt(weekEnd, LAST_HOUR, state.site.timeZone);
+  if (dueN === 0) return { harm: HARM_OF_A_MINERAL_WEEK, reason: say("feeding.stakes.mineral"), actBy };
+  const share = dueN / plan.seasonN;
+  return {
+    harm: Math.min(1, LOSS_WITHOUT_NITROGEN * share),
+    reason: say("feeding.stakes", {
+      share: measure(100 * share, "pct"),
+      loss: measure(100 * LOSS_WITHOUT_NITROGEN, "pct"),
+    }),
+    actBy,
+  };
 }
 
 function adviceFrom(state: PlantingState, material: Material | undefined, frame: Frame): AdviceBody {
@@ -143,11 +167,7 @@ function adviceFrom(state: PlantingState, material: Material | undefined, frame:
       ...stepsOf(state, plan, m),
     ],
     window: { from: plan.from, to: weekEnd, endsBy: say("feeding.ends") },
-    stakes: {
-      harm: plan.seasonN === 0 ? 0 : Math.min(1, LOSS_WITHOUT_NITROGEN * (plan.leftN / plan.seasonN)),
-      reason: say("feeding.stakes"),
-      actBy: reading.code === "feed-this-week" ? instantAt(weekEnd, LAST_HOUR, state.site.timeZone) : null,
-    },
+    stakes: stakesOf(state, reading, weekEnd),
     working: working.lines,
     estimated: working.estimated,
     evidence: [
@@ -165,21 +185,21 @@ function adviceFrom(state: PlantingState, material: Material | undefined, frame:
     wouldChange: wouldChangeOf(state, plan),
     cases: open.length > 0 ? casesOf(state, material, frame, reading) : [],
     expected:
-      m && m.takenKg > 0 && m.nextOn !== undefined
+      m?.dose && m.dose.kg > 0
         ? {
             kind: "application",
-            date: m.nextOn,
+            date: m.dose.on,
             materialId: m.material.id,
-            amountKg: m.nextKg,
+            amountKg: m.dose.kg,
             areaM2: croppedAreaM2(state.bed),
-            nKgPerHa: (m.nextKg * m.material.nPct * 100) / croppedAreaM2(state.bed),
+            nKgPerHa: m.dose.nKgPerHa,
           }
         : null,
     amounts: {
       nKgPerHa: plan.weeksN[0]?.kgPerHa ?? 0,
       seasonNKgPerHa: plan.leftN,
       seasonK2oKgPerHa: plan.leftK2o ?? 0,
-      weekKg: m?.weekTakenKg ?? 0,
+      doseKg: m?.dueNow ? (m.dose?.kg ?? 0) : 0,
       seasonKg: m?.takenKg ?? 0,
       shortfallKg: m?.shortfallKg ?? 0,
     },

@@ -59,28 +59,43 @@ export function chosenMaterial(state: PlantingState, today: string): Material | 
 
 type Lead = "N" | "P2O5" | "K2O";
 
+/** One giving: what falls due over `weeks` from `on`. */
+interface Dose {
+  on: string;
+  weeks: number;
+  kgPerHa: number;
+  /** On this bed [kg]. */
+  kg: number;
+  /** Nitrogen in it [kg/ha]. */
+  nKgPerHa: number;
+}
+
 /** How much of the material to give, by the nutrient that leads, and what it brings and leaves. */
 export interface MaterialPlan {
   material: Material;
   lead: Lead;
-  weekKgPerHa: number;
   seasonKgPerHa: number;
   /** On this bed [kg]. */
-  weekKg: number;
   seasonKg: number;
   /** What the shed can give of that; as much as needed where the stock is not known. */
   takenKg: number;
-  weekTakenKg: number;
   shortfallKg: number;
   stockLeftKg: number | undefined;
   /** Over the rest of the season [kg/ha]. */
   brings: { n: number; p2o5: number; k2o: number };
   /** Brought less needed; null where the need is not known. */
   over: { n: number; p2o5: number | null; k2o: number | null };
-  /** The first week with a dose. */
-  nextOn: string | undefined;
-  nextKg: number;
+  /** The first giving: due now where it begins with the plan, else the next. Never more than the shed holds. */
+  dose: Dose | undefined;
+  dueNow: boolean;
+  /** The same given at once for three weeks, where that is another amount and it may be done dry. */
+  dry: Dose | undefined;
 }
+
+/** Less than this of a solid is hard to weigh and to spread over a bed by hand (common practice). */
+const LEAST_BY_HAND_KG = 0.02;
+/** Weeks that one dressing by hand may stand for (common practice: side-dress every three weeks). */
+const MOST_WEEKS_AT_ONCE = 3;
 
 /** Nitrogen leads where the material has any and any is needed; else potash; else phosphate; undefined where nothing fits. */
 export function materialPlan(
@@ -110,11 +125,26 @@ export function materialPlan(
       .productKgPerHa;
   const hectares = croppedAreaM2(state.bed) / 10_000;
   const seasonKgPerHa = rate(weeks.reduce((sum, w) => sum + w.kgPerHa, 0));
-  const weekKgPerHa = rate(weeks[0]?.kgPerHa ?? 0);
   const seasonKg = seasonKgPerHa * hectares;
   const stock = material.stockKg;
   const takenKg = stock === undefined ? seasonKg : Math.min(stock, seasonKg);
-  const next = weeks.find((w) => w.kgPerHa > 0);
+  const first = weeks.findIndex((w) => w.kgPerHa > 0);
+  const doseOf = (count: number): Dose | undefined => {
+    const covered = weeks.slice(first, first + count);
+    const [begins] = covered;
+    if (!begins) return undefined;
+    const kgPerHa = Math.min(rate(covered.reduce((sum, w) => sum + w.kgPerHa, 0)), takenKg / hectares);
+    return {
+      on: begins.from,
+      weeks: covered.length,
+      kgPerHa,
+      kg: kgPerHa * hectares,
+      nKgPerHa: (kgPerHa * nPct) / 100,
+    };
+  };
+  const dose = first < 0 ? undefined : giving(doseOf, state.feeding.method);
+  const byDressing = state.feeding.method === "broadcast" || state.feeding.method === "banded";
+  const atOnce = dose?.weeks === 1 && byDressing ? doseOf(MOST_WEEKS_AT_ONCE) : undefined;
   const brings = {
     n: (seasonKgPerHa * nPct) / 100,
     p2o5: (seasonKgPerHa * p2o5Pct) / 100,
@@ -123,12 +153,9 @@ export function materialPlan(
   return {
     material,
     lead,
-    weekKgPerHa,
     seasonKgPerHa,
-    weekKg: weekKgPerHa * hectares,
     seasonKg,
     takenKg,
-    weekTakenKg: Math.min(weekKgPerHa * hectares, takenKg),
     shortfallKg: seasonKg - takenKg,
     stockLeftKg: stock === undefined ? undefined : stock - takenKg,
     brings,
@@ -137,7 +164,23 @@ export function materialPlan(
       p2o5: plan.leftP2o5 === null ? null : brings.p2o5 - plan.leftP2o5,
       k2o: plan.leftK2o === null ? null : brings.k2o - plan.leftK2o,
     },
-    nextOn: next?.from,
-    nextKg: Math.min(takenKg, rate(next?.kgPerHa ?? 0) * hectares),
+    dose,
+    dueNow: first === 0,
+    dry: atOnce && atOnce.kg > (dose?.kg ?? 0) ? atOnce : undefined,
   };
+}
+
+/** A week's dose through the drip line; by hand as many weeks at once as make an amount that can be weighed. */
+function giving(
+  doseOf: (weeks: number) => Dose | undefined,
+  method: PlantingState["feeding"]["method"],
+): Dose | undefined {
+  let dose = doseOf(1);
+  if (method === "drip") return dose;
+  for (let weeks = 2; weeks <= MOST_WEEKS_AT_ONCE && dose && dose.kg < LEAST_BY_HAND_KG; weeks++) {
+    const longer = doseOf(weeks);
+    if (!longer || longer.kg <= dose.kg) break;
+    dose = longer;
+  }
+  return dose;
 }

@@ -6,18 +6,17 @@ import { isSlow, type MaterialPlan } from "./material.ts";
 import type { FeedingPlan } from "./plan.ts";
 
 const kgPerHa = (value: number) => measure(value, "kg/ha");
-/** Weeks that one dry dressing may stand for (common practice: side-dress every three weeks). */
-const DRY_DRESSING_WEEKS = 3;
 /** Smaller differences than this are not worth a sentence [kg/ha]. */
 const WORTH_SAYING_KG_PER_HA = 1;
 
-/** What to give this week and over the season, in units that can be measured. */
+/** First what to do and from which bag, then what else the bed wants, then where the season stands. */
 export function stepsOf(state: PlantingState, plan: FeedingPlan, material: MaterialPlan | undefined): Step[] {
   const said = [
-    ...needSaid(plan),
-    ...(material ? materialSaid(state, plan, material) : noMaterialSaid(state, plan)),
-    ...mineralSaid(plan),
+    ...(material ? doseSaid(state, material) : noMaterialSaid(state, plan)),
+    ...(material ? bagSaid(plan, material) : []),
+    ...mineralSaid(plan, material),
     ...ratioSaid(plan),
+    ...needSaid(plan),
   ];
   return said.map((text) => ({ text }));
 }
@@ -27,76 +26,76 @@ function noMaterialSaid(state: PlantingState, plan: FeedingPlan): Message[] {
   return [say(state.feeding.materialId === undefined ? "feeding.step.choose" : "feeding.step.fits-nothing")];
 }
 
+/** Where the season stands. What each credit is stands in the working. */
 function needSaid(plan: FeedingPlan): Message[] {
+  const credited = plan.credits.length > 0;
+  // What fell due in the past and was not given is not made up for, so the sums may leave a rest.
+  const missed = plan.seasonN - plan.givenN - plan.leftN;
   return [
-    say("feeding.step.need", {
+    say(credited ? "feeding.step.need-credited" : "feeding.step.need", {
       low: kgPerHa(plan.need.low),
       high: kgPerHa(plan.need.high),
       season: kgPerHa(plan.seasonN),
       given: kgPerHa(plan.givenN),
       left: kgPerHa(plan.leftN),
     }),
-    ...plan.credits.map((c) =>
-      say("feeding.step.credit", {
-        kind: wordOf(`feeding.credit.${c.kind}`),
-        low: kgPerHa(c.low),
-        high: kgPerHa(c.high),
-      }),
-    ),
+    ...(missed >= WORTH_SAYING_KG_PER_HA ? [say("feeding.step.missed", { missed: kgPerHa(missed) })] : []),
     ...(plan.capped ? [say("feeding.step.ceiling", { most: kgPerHa(plan.seasonN) })] : []),
-    say("feeding.step.week-n", { n: kgPerHa(plan.weeksN[0]?.kgPerHa ?? 0), from: onDay(plan.from) }),
   ];
 }
 
-function materialSaid(state: PlantingState, plan: FeedingPlan, m: MaterialPlan): Message[] {
-  const { bed, planting } = state;
-  const name = wordOf(`feeding.material.${m.material.kind}`);
-  const rowM = bed.lengthM * planting.rowsPerBed;
-  const said: Message[] = [];
-  if (m.weekKg > 0) {
-    const grams = m.weekKg * 1000;
-    const shared = { material: name, bed: amount(m.weekKg), area: kgPerHa(m.weekKgPerHa) };
-    said.push(
-      bed.containers
-        ? say("feeding.step.week-container", { ...shared, each: measure(grams / bed.containers.count, "g") })
-        : say("feeding.step.week-bed", {
-            ...shared,
-            row: measure(grams / rowM, "g/m"),
-            plant: measure(grams / planting.plants, "g/plant"),
-          }),
-    );
-    if (state.feeding.method === "broadcast" || state.feeding.method === "banded") {
-      const nutrients = m.lead === "N" ? plan.weeksN : m.lead === "K2O" ? plan.weeksK2o : [];
-      const first = nutrients[0]?.kgPerHa ?? 0;
-      const three = nutrients.slice(0, DRY_DRESSING_WEEKS).reduce((sum, w) => sum + w.kgPerHa, 0);
-      if (first > 0 && three > first) {
-        said.push(
-          say("feeding.step.dry", { weeks: DRY_DRESSING_WEEKS, bed: amount((m.weekKg * three) / first) }),
-        );
-      }
-    }
-  } else if (m.nextOn !== undefined) {
-    said.push(say("feeding.step.next", { material: name, day: onDay(m.nextOn), bed: amount(m.nextKg) }));
+function doseSaid(state: PlantingState, m: MaterialPlan): Message[] {
+  const { dose } = m;
+  if (!dose || dose.kg === 0) return [];
+  const material = wordOf(`feeding.material.${m.material.kind}`);
+  if (!m.dueNow) {
+    return [
+      say("feeding.step.next", { material, day: onDay(dose.on), bed: amount(dose.kg), weeks: dose.weeks }),
+      ...slowSaid(m),
+    ];
   }
-  said.push(
+  const { bed, planting } = state;
+  const grams = dose.kg * 1000;
+  const shared = { material, bed: amount(dose.kg), area: kgPerHa(dose.kgPerHa), weeks: dose.weeks };
+  return [
+    bed.containers
+      ? say("feeding.step.dose-container", { ...shared, each: measure(grams / bed.containers.count, "g") })
+      : say("feeding.step.dose-bed", {
+          ...shared,
+          row: measure(grams / (bed.lengthM * planting.rowsPerBed), "g/m"),
+          plant: measure(grams / planting.plants, "g/plant"),
+        }),
+    ...(m.dry ? [say("feeding.step.dry", { weeks: m.dry.weeks, bed: amount(m.dry.kg) })] : []),
+    ...slowSaid(m),
+  ];
+}
+
+const slowSaid = (m: MaterialPlan): Message[] =>
+  isSlow(m.material.kind)
+    ? [say("feeding.step.slow", { material: wordOf(`feeding.material.${m.material.kind}`) })]
+    : [];
+
+/** The bag over the rest of the season: what it gives, what is left of it, what it brings too much or too little of. */
+function bagSaid(plan: FeedingPlan, m: MaterialPlan): Message[] {
+  const { n, p2o5, k2o } = m.brings;
+  return [
     say("feeding.step.season", {
-      material: name,
+      material: wordOf(`feeding.material.${m.material.kind}`),
       bed: amount(m.seasonKg),
       area: kgPerHa(m.seasonKgPerHa),
       until: onDay(plan.dates.end),
     }),
     ...stockSaid(m),
-    say("feeding.step.brings", {
-      n: kgPerHa(m.brings.n),
-      p2o5: kgPerHa(m.brings.p2o5),
-      k2o: kgPerHa(m.brings.k2o),
-    }),
+    ...(p2o5 + k2o > 0
+      ? [say("feeding.step.brings", { n: kgPerHa(n), p2o5: kgPerHa(p2o5), k2o: kgPerHa(k2o) })]
+      : []),
     ...overSaid("n", m.over.n),
     ...overSaid("p2o5", m.over.p2o5),
     ...overSaid("k2o", m.over.k2o),
-  );
-  if (isSlow(m.material.kind)) said.push(say("feeding.step.slow", { material: name }));
-  return said;
+    ...(m.over.n <= -WORTH_SAYING_KG_PER_HA
+      ? [say("feeding.step.short", { nutrient: wordOf("feeding.nutrient.n"), short: kgPerHa(-m.over.n) })]
+      : []),
+  ];
 }
 
 function stockSaid(m: MaterialPlan): Message[] {
@@ -107,14 +106,12 @@ function stockSaid(m: MaterialPlan): Message[] {
 }
 
 function overSaid(nutrient: "n" | "p2o5" | "k2o", over: number | null): Message[] {
-  if (over === null || Math.abs(over) < WORTH_SAYING_KG_PER_HA) return [];
-  const name = wordOf(`feeding.nutrient.${nutrient}`);
-  return over > 0
-    ? [say(`feeding.step.over-${nutrient}`, { over: kgPerHa(over) })]
-    : [say("feeding.step.short", { nutrient: name, short: kgPerHa(-over) })];
+  if (over === null || over < WORTH_SAYING_KG_PER_HA) return [];
+  return [say(`feeding.step.over-${nutrient}`, { over: kgPerHa(over) })];
 }
 
-function mineralSaid(plan: FeedingPlan): Message[] {
+/** What the soil test asks for, and how much of it this material leaves to another. */
+function mineralSaid(plan: FeedingPlan, m: MaterialPlan | undefined): Message[] {
   return (["p2o5", "k2o"] as const).map((nutrient) => {
     const need = plan[nutrient];
     const name = wordOf(`feeding.nutrient.${nutrient}`);
@@ -125,10 +122,13 @@ function mineralSaid(plan: FeedingPlan): Message[] {
       });
     }
     const left = (nutrient === "p2o5" ? plan.leftP2o5 : plan.leftK2o) ?? 0;
-    return say(`feeding.step.mineral-${need.response}`, {
+    const short = m ? Math.max(0, -(m.over[nutrient] ?? 0)) : 0;
+    const elsewhere = short >= WORTH_SAYING_KG_PER_HA ? "-elsewhere" : "";
+    return say(`feeding.step.mineral-${need.response}${elsewhere}`, {
       nutrient: name,
       season: kgPerHa(need.kgPerHa),
       left: kgPerHa(left),
+      short: kgPerHa(short),
     });
   });
 }
@@ -146,4 +146,4 @@ function ratioSaid(plan: FeedingPlan): Message[] {
 }
 
 /** Grams where a scale for kilograms would not show it. */
-const amount = (kg: number): Measure => (kg < 1 ? measure(kg * 1000, "g") : measure(kg, "kg"));
+export const amount = (kg: number): Measure => (kg < 1 ? measure(kg * 1000, "g") : measure(kg, "kg"));

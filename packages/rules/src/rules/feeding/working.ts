@@ -37,7 +37,7 @@ export function writeWorking(
       "credit",
       c.kind,
       c.how === "given" ? "as the agent judged it" : "computed",
-      `${c.low} to ${c.high}`,
+      c.low === c.high ? c.low : `${c.low} to ${c.high}`,
       "kg/ha",
       c.how === "given" ? null : CP,
     );
@@ -110,7 +110,16 @@ export function writeWorking(
       "kg/ha",
     );
     w.line("kg", "of that on this bed", "rate × cropped land", m.seasonKg, "kg");
-    w.line("kg", "in the week ahead", "week / (grade / 100) × cropped land", m.weekKg, "kg");
+    if (m.dose) {
+      w.line(
+        "kg",
+        `given at once from ${m.dose.on}, weeks covered: ${m.dose.weeks}`,
+        "Σ weeks / (grade / 100) × cropped land, at most what the shed holds",
+        m.dose.kg,
+        "kg",
+        m.dose.weeks > 1 ? CP : null,
+      );
+    }
   }
   if (!plan.dates.seen.buds)
     w.estimate("buds-visible", "not noted: 30 days after setting out", {

@@ -50,7 +50,8 @@ export function adviceFrom(state: PlantingState, a: Assessment, years: Climatolo
     wouldChange: wouldChange(state, a, n),
     cases: casesOf(state),
     expected: expectedOf(a),
-    amounts: {},
+    // Dates move a draft through window and expected. A chance shown beside them would churn it with every forecast.
+    amounts: a.protection ? { coverLiftC: a.protection.kind.offsetC } : {},
     charts: setOutCharts(a),
   };
 }

@@ -60,7 +60,7 @@ export const feeding: Record<string, string> = {
   "feeding.step.ratio-before":
     "K2O this week {k2o}. From visible buds, about {buds}, potassium rises against nitrogen (custom of the trade).",
   "feeding.step.ratio-after":
-    "K2O this week {k2o}. Since visible buds potassium rises against nitrogen, now {ratio} times as steeply as before them (custom of the trade). More than this keeps calcium out.",
+    "K2O this week {k2o}. Since visible buds potassium rises against nitrogen, now {ratio} times as steeply as before them (custom of the trade). Too much of it keeps calcium out of the fruit.",
   "feeding.because.no-test": "no soil test of mineral soil holds it",
   "feeding.because.no-extractant": "the soil test does not name its extractant",
   "feeding.because.no-guide": "no verified guide reads that extractant",
@@ -69,12 +69,6 @@ export const feeding: Record<string, string> = {
   "feeding.nutrient.n": "nitrogen",
   "feeding.nutrient.p2o5": "P2O5",
   "feeding.nutrient.k2o": "K2O",
-  "feeding.credit.legume": "the legume before",
-  "feeding.credit.manure": "manure",
-  "feeding.credit.compost": "compost",
-  "feeding.credit.organic-matter": "the soil's organic matter",
-  "feeding.credit.irrigation-water": "nitrate in the irrigation water",
-  "feeding.credit.soil-nitrate": "nitrate in the soil",
   "feeding.material.ammonium-sulfate": "ammonium sulfate",
   "feeding.material.urea": "urea",
   "feeding.material.ammonium-nitrate": "ammonium nitrate",
