@@ -16,3 +16,5 @@ export * from "./states/states.ts";
 export type { Measure, MeasureUnit, Message, Param } from "./text/message.ts";
 export { type Reader, render, renderWord } from "./text/render.ts";
 export { formatMeasure, shownUnit, type UnitSystem } from "./text/units.ts";
+export * from "./warmth/hindcast.ts";
+export { readDailySeries } from "./warmth/hindcastSeries.ts";

@@ -84,7 +84,7 @@ export function hindcastSetOut(
   const came = new Map(all.years.map((year) => [year, whatCame(all, year, latitudeDeg)]));
   const whole = all.years.filter((year) => came.get(year)?.some((d) => d.beyond));
   if (whole.length < FEWEST_HINDCAST_YEARS) {
-    const message = `${whole.length} years have the fortnights of late April to early July whole; a hindcast needs ${FEWEST_HINDCAST_YEARS}`;
+    const message = `the fortnights from late April to early July are whole in ${whole.length} of its years, a hindcast needs ${FEWEST_HINDCAST_YEARS}`;
     refuse("years", message, `at least ${FEWEST_HINDCAST_YEARS}`, whole.length);
   }
   const dose: DatedCase[] = [];
@@ -118,7 +118,7 @@ const whatCame = (all: ClimatologyYears, year: number, latitudeDeg: number): Dat
 function datesOf(known: ClimatologyYears, year: number, latitudeDeg: number): DateDose[] {
   const today = dayOf(sameDayIn(year, `0000-${HINDCAST_DATES[0]}`));
   const members = membersAhead(known, today, DAYS_NEEDED);
-  const curve = doseReader(members, today, latitudeDeg, hindcastLine(today))(() => 0);
+  const curve = doseReader(members, today, latitudeDeg, hindcastLine(today))(() => 0, "risk");
   return HINDCAST_DATES.map((date) => {
     const lead = daysBetween(today, dayOf(sameDayIn(year, `0000-${date}`)));
     return curve[lead] as DateDose;
