@@ -125,6 +125,8 @@ describe("whose cold it is", () => {
 describe("what the cold and the plants say together", () => {
   const frosty = [...flat(20, 3), { tMinC: -1, tMaxC: 9 }, ...flat(20, 3)];
   const dead: Notes = [{ on: "2026-06-06", kind: "growing-point-dead" }];
+  const warmDay = { tMinC: 14, tMaxC: 24 };
+  const inDays = (days: number) => ({ days, from: "transplanting", to: "green" }) as const;
   const spare = (value: number): Notes => [{ on: "2026-06-06", kind: "spare-plants", value }];
   const code = (state: PlantingState) => advice("cold-record", state).decision.code;
 
@@ -157,11 +159,30 @@ describe("what the cold and the plants say together", () => {
     expect(a.decision.code).toBe("hold-back-and-look");
     expect(a.wouldChange.map((m) => m.key)).toContain("cold-record.change.spare");
   });
-  test("a dead growing point and no spares: keep what lives", () => {
-    expect(code(outdoors(frosty, { notes: [...dead, ...spare(0)] }))).toBe("keep-what-lives");
+  test("dead, no spares, and no seed list to reckon time from: hold back, and the seed list is asked for", () => {
+    const a = advice("cold-record", outdoors(frosty, { notes: [...dead, ...spare(0)] }));
+    expect(a.decision.code).toBe("hold-back-and-look");
+    expect(a.decision.text.key).toBe("cold-record.decision.hold-back-and-look-spoiled");
+    expect(stepKeys(a)[0]).toBe("cold-record.step.lacks-seed-list");
+    expect(stepKeys(a)).not.toContain("cold-record.step.look");
   });
-  test("time to sow: 60 + 56 days before a first frost on 15 October, 130 days off, leave 14; 90 + 56 leave none", () => {
-    // 8 June is day 159 of 2026, 15 October day 288 by index: 130 days on, less 116 or 146.
+  test("dead, nothing else known: the spare plants and the seed list are asked for; with the list, the climate", () => {
+    const bare = advice("cold-record", outdoors(frosty, { notes: dead }));
+    expect(stepKeys(bare).slice(0, 2)).toEqual([
+      "cold-record.step.count-spares",
+      "cold-record.step.lacks-seed-list",
+    ]);
+    const listed = advice(
+      "cold-record",
+      outdoors(frosty, {
+        notes: [...dead, ...spare(0)],
+        planting: { ...seedling, setOutOn: "2026-06-01", daysToMaturity: inDays(60) },
+      }),
+    );
+    expect(stepKeys(listed)[0]).toBe("cold-record.step.lacks-climatology");
+  });
+  test("time to sow: 60 + 56 days before a first frost on 14 October, 129 days off, leave 13; 90 + 56 leave none", () => {
+    // Day 288 by index is 15 October, in the three leap years of ten the 14th: the earliest fifth. From 8 June 129 days.
     const autumn = climatology(10, (_, d) =>
       d >= 288 || d < 100 ? { tMinC: -1, tMaxC: 8 } : { tMinC: 14, tMaxC: 24 },
     );
@@ -172,13 +193,57 @@ describe("what the cold and the plants say together", () => {
         planting: {
           ...seedling,
           setOutOn: "2026-06-01",
-          daysToMaturity: { days: maturity, from: "transplanting", to: "green" },
+          daysToMaturity: inDays(maturity),
         },
       });
     const enough = advice("cold-record", state(60));
     expect(enough.decision.code).toBe("start-again");
-    expect(line(enough, "spare")).toBe(14);
+    expect(line(enough, "spare")).toBe(13);
     expect(code(state(90))).toBe("keep-what-lives");
+    const kept = advice("cold-record", state(90)).stakes;
+    expect(kept.harm).toBeLessThan(enough.stakes.harm);
+  });
+  test("no time to sow and nobody counted spares: not called hopeless, the spares are asked for", () => {
+    const autumn = climatology(10, (_, d) => (d >= 250 || d < 100 ? { tMinC: -1, tMaxC: 8 } : warmDay));
+    const state = outdoors(frosty, {
+      notes: dead,
+      climatology: autumn,
+      planting: { ...seedling, setOutOn: "2026-06-01", daysToMaturity: inDays(90) },
+    });
+    expect(code(state)).toBe("hold-back-and-look");
+    expect(stepKeys(advice("cold-record", state))[0]).toBe("cold-record.step.count-spares");
+  });
+  test("one year in five freezes 40 days sooner: the early years decide. No frost at all leaves room", () => {
+    const at = (frostFrom: (year: number) => number) =>
+      outdoors(frosty, {
+        notes: [...dead, ...spare(0)],
+        climatology: climatology(10, (y, d) =>
+          d >= frostFrom(y) || d < 100 ? { tMinC: -1, tMaxC: 8 } : { tMinC: 14, tMaxC: 24 },
+        ),
+        planting: { ...seedling, setOutOn: "2026-06-01", daysToMaturity: inDays(60) },
+      });
+    expect(code(at(() => 288))).toBe("start-again");
+    expect(code(at((y) => (y < 3 ? 248 : 288)))).toBe("keep-what-lives");
+    const frostless = outdoors(frosty, {
+      notes: [...dead, ...spare(0)],
+      climatology: climatology(10, () => warmDay),
+      planting: { ...seedling, setOutOn: "2026-06-01", daysToMaturity: inDays(60) },
+    });
+    expect(code(frostless)).toBe("start-again");
+  });
+  test("days to colour that fit leave time; days to colour that do not say nothing of green fruit", () => {
+    const at = (days: number) =>
+      outdoors(frosty, {
+        notes: [...dead, ...spare(0)],
+        climatology: climatology(10, (_, d) => (d >= 288 || d < 100 ? { tMinC: -1, tMaxC: 8 } : warmDay)),
+        planting: {
+          ...seedling,
+          setOutOn: "2026-06-01",
+          daysToMaturity: { ...inDays(days), to: "colour" },
+        },
+      });
+    expect(code(at(60))).toBe("start-again");
+    expect(code(at(90))).toBe("hold-back-and-look");
   });
   test("no new leaf after 14 warm days says start again, after 13 it does not", () => {
     const withoutLeaf = (warmDays: number): PlantingState =>

@@ -215,11 +215,16 @@ describe("phosphate and potash by soil test", () => {
 });
 
 describe("what presses this week", () => {
-  test("only this week's share is at stake: 7 of 367.5 parts × (1 - 20.8 / 51.2) = 0.0113, until Saturday evening", () => {
+  test("only this week's share is at stake: (7 / 367.5)² × (1 - 20.8 / 51.2) = 0.000215, until Saturday evening", () => {
     const a = advice(feedingState());
-    expect(a.stakes.harm).toBeCloseTo(((1 - 20.8 / 51.2) * 7) / 367.5, 9);
+    expect(a.stakes.harm).toBeCloseTo((1 - 20.8 / 51.2) * (7 / 367.5) ** 2, 9);
     expect(a.stakes.actBy?.slice(0, 10)).toBe("2025-06-08");
     expect(a.stakes.reason.params.share).toEqual({ value: expect.closeTo(700 / 367.5, 9), unit: "pct" });
+  });
+  test("weeks missed before raise what this one is worth: on day 37 30 + 7 × 4.5 parts are gone, 7 × 4.5 are due", () => {
+    const a = advice(feedingState({ asOf: "2025-07-08T12:00:00Z" }));
+    const [missed, due] = [61.5 / 367.5, 31.5 / 367.5];
+    expect(a.stakes.harm).toBeCloseTo((1 - 20.8 / 51.2) * ((missed + due) ** 2 - missed ** 2), 6);
   });
   test("nothing due this week is nothing at stake, whatever the season still needs", () => {
     const given = { ...oneKg, on: "2025-05-28", amountKg: 0.8696 };
@@ -239,7 +244,7 @@ describe("what presses this week", () => {
       from(sop, { feeding: { materialId: "sop", method: "watered-in", credits: [credit(150)] } }),
     );
     expect(stakes.reason.key).toBe("feeding.stakes.mineral");
-    expect(stakes.harm).toBeLessThan(advice(feedingState()).stakes.harm);
+    expect(stakes.harm).toBe(0.001);
   });
 });
 

@@ -3,8 +3,8 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { runBalance } from "../../packages/rules/src/water/balance.ts";
 import { mulchedKc } from "../../packages/rules/src/water/mulchedKc.ts";
+import { rainReaches } from "../../packages/rules/src/water/rainReaches.ts";
 import { rootDepthOn } from "../../packages/rules/src/water/rootDepth.ts";
-import { rainReaches } from "../../packages/rules/src/water/standing.ts";
 import { bed, planting, valve, weather } from "./waterAndFood.ts";
 
 const answer = (state: ValveState): Answer => {
@@ -122,6 +122,15 @@ describe("rain", () => {
     expect(rainReaches(b, "2025-06-20", undefined)).toBe(false);
     expect(rainReaches(b, "2025-06-20", true)).toBe(true);
   });
+  test("a fleece laid later inside a tunnel does not let the rain in", () => {
+    const both = bed({
+      covers: [
+        { cover: "high-tunnel", from: "2025-06-01" },
+        { cover: "fleece", from: "2025-06-10" },
+      ],
+    });
+    expect(rainReaches(both, "2025-06-15", undefined)).toBe(false);
+  });
   test("0.9 mm against ET0 of about 4.8 mm is below a fifth and counts as none; 1.2 mm counts", () => {
     const sum = (rainMm: number) =>
       line(advice(valve({ weather: weather("2025-06-01", 40, { rainMm }) })), "ΣP");
@@ -172,6 +181,30 @@ describe("watering nobody answered", () => {
   test("a logged watering since then answers it", () => {
     const a = advice(valve({ unanswered, waterings: [{ on: "2025-07-10", minutes: 30 }] }));
     expect(a.cases).toEqual([]);
+  });
+});
+
+describe("what a dry week costs", () => {
+  const pots = bed({ kind: "containers", containers: { count: 250, volumeL: 20 } });
+  test("at most 1.1 × 7 / 125 = 0.0616 on ground that cannot be emptied in a week", () => {
+    const { harm, actBy, reason } = advice(valve()).stakes;
+    expect(harm).toBeGreaterThan(0.005);
+    expect(harm).toBeLessThanOrEqual((1.1 * 7) / 125);
+    expect(reason.key).toBe("irrigate.stakes");
+    // Eight in the evening of 11 July in Chicago.
+    expect(actBy).toBe("2025-07-12T01:00:00Z");
+  });
+  test("pots of 31 mm wilt within the week: half the planting and more", () => {
+    const { harm, reason } = advice(valve({ zones: [zone({ bed: pots })] })).stakes;
+    expect(reason.key).toBe("irrigate.stakes.wilting");
+    expect(harm).toBeGreaterThan(0.5);
+    expect(harm).toBeLessThanOrEqual(0.5 + (1.1 * 7) / 125);
+  });
+  test("a bed just filled presses only on the day it is due, and the week counts from there", () => {
+    const a = advice(valve({ waterings: [{ on: "2025-07-10", minutes: 600 }] }));
+    expect(a.decision.code).toBe("wait");
+    expect((a.stakes.actBy ?? "").slice(0, 10) > "2025-07-13").toBe(true);
+    expect(a.stakes.harm).toBeGreaterThan(0.005);
   });
 });
 

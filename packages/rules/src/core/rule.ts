@@ -43,9 +43,12 @@ export interface Chart {
   }[];
 }
 
-/** How much depends on acting, and until when. */
+/** How much depends on acting, and until when. How each rule reckons it: docs/agronomy/stakes.md. */
 export interface Stakes {
-  /** Share of the planting's worth at risk if nothing is done, 0 to 1. */
+  /**
+   * Share of this planting's worth at risk if what the advice asks for is not done by `actBy`, 0 to 1. What can be done
+   * as well later, and damage that nothing mends any more, is not in it.
+   */
   harm: number;
   reason: Message;
   /** Last instant at which acting still helps; null where nothing presses. */

@@ -1,5 +1,6 @@
 import type { SourceRef } from "../core/working.ts";
-import type { Bed, Cover, Mulch } from "../states/parts.ts";
+import type { Bed, Cover } from "../states/parts.ts";
+import { coversOn } from "../states/standing.ts";
 import { COVER_OFFSETS } from "../tables/covers.ts";
 
 /** What stands over a bed on one day, and what it does to the night. */
@@ -13,22 +14,11 @@ export interface CoverOver {
 
 const OPEN: CoverOver = { covers: [], offsetC: 0, highC: 0, source: null };
 
-const stands = (period: { from: string; to?: string }, day: string): boolean =>
-  period.from <= day && (period.to === undefined || day <= period.to);
-
 /** The cover over a bed on a day. The low end of a published range is taken: being wrong that way costs least. */
 export function coverOver(bed: Bed, day: string): CoverOver {
-  const covers: Cover[] = [...new Set(bed.covers.filter((c) => stands(c, day)).map((c) => c.cover))].filter(
-    (cover): cover is Cover => cover !== "none",
-  );
+  const covers = coversOn(bed, day);
   if (covers.length === 0) return OPEN;
   if (covers.includes("heated-house")) return { covers, offsetC: null, highC: null, source: null };
   const row = COVER_OFFSETS.find((r) => r.covers.every((cover) => covers.includes(cover)));
   return { covers, offsetC: row?.lowC ?? null, highC: row?.highC ?? null, source: row?.source ?? null };
-}
-
-/** The mulch on a bed on a day; the last one laid where several are noted. */
-export function mulchOn(bed: Bed, day: string): Mulch {
-  const standing = bed.mulches.filter((m) => stands(m, day)).sort((a, b) => (a.from < b.from ? -1 : 1));
-  return standing.at(-1)?.mulch ?? "none";
 }

@@ -1,9 +1,9 @@
 import { addDays } from "../core/days.ts";
 import type { SourceRef } from "../core/working.ts";
 import type { Bed, FieldNote, WeatherDay } from "../states/parts.ts";
+import { mulchOn } from "../states/standing.ts";
 import { MULCH_WARMTH } from "../tables/mulchWarmth.ts";
 import { type ClimatologyYears, type Extremes, sameDayIn } from "./climatologyYears.ts";
-import { mulchOn } from "./coverOver.ts";
 import { quantileOfSorted } from "./shareOfYears.ts";
 
 /** Soil at 10 cm in the morning, mean of three days [C]. */

@@ -1,7 +1,7 @@
 import { climateAdjustedKc, type KcLevels } from "../quantities/water/cropCoefficient.ts";
 import type { Mulch } from "../states/parts.ts";
 import { ORGANIC_MULCH, PEPPER_WATER, PLASTIC_MULCH } from "../tables/cropCoefficients.ts";
-import { isPlastic } from "./standing.ts";
+import { isPlastic } from "./rainReaches.ts";
 
 /** Of a published range the end that waters more, as a fraction: pepper itself is not in the table. */
 const PLASTIC_KC_FALL = PLASTIC_MULCH.kcReductionPct.low / 100;

@@ -2,15 +2,16 @@ import { daysBetween } from "../core/days.ts";
 import { type KcLevels, kcOnDay } from "../quantities/water/cropCoefficient.ts";
 import { totalAvailableWaterMm } from "../quantities/water/rootZone.ts";
 import type { Mulch } from "../states/parts.ts";
+import { mulchOn } from "../states/standing.ts";
 import type { ValveState } from "../states/states.ts";
 import { PEPPER_WATER } from "../tables/cropCoefficients.ts";
 import type { ZonePlan } from "./balance.ts";
 import type { Demand } from "./demand.ts";
 import { bedAreaM2 } from "./ground.ts";
 import { mulchedKc } from "./mulchedKc.ts";
+import { rainReaches } from "./rainReaches.ts";
 import { rootDepthOn } from "./rootDepth.ts";
 import { STAGES } from "./stages.ts";
-import { mulchOn, rainReaches } from "./standing.ts";
 
 /** A zone whose plants stand in the bed. */
 export type StandingZone = ValveState["zones"][number] & { setOutOn: string };

@@ -12,9 +12,18 @@ import {
 } from "../../warmth/plausibleTemperatures.ts";
 import { coldChart } from "./chart.ts";
 import { hoursAtPlants, recordStart } from "./hours.ts";
-import { canStartAgain, type Decision, isBeyond, isSpoiled, type Judged, judge, recordsOf } from "./judge.ts";
+import {
+  areSeedlings,
+  canStartAgain,
+  type Decision,
+  isBeyond,
+  isSpoiled,
+  type Judged,
+  judge,
+  recordsOf,
+} from "./judge.ts";
 import { FORTNIGHT_DAYS } from "./record.ts";
-import { signsOf, WARM_DAYS_TO_JUDGE } from "./signs.ts";
+import { type Signs, signsOf, WARM_DAYS_TO_JUDGE } from "./signs.ts";
 import { type Thresholds, thresholdsOf } from "./thresholds.ts";
 import { coldWorking } from "./working.ts";
 
@@ -150,8 +159,9 @@ function adviceFrom(state: PlantingState, j: Judged): AdviceBody {
 
 function decisionText({ decision, records, thresholds, signs }: Judged): Message {
   const seen = records.latest;
-  if (decision === "start-again" || decision === "keep-what-lives") {
-    return say(`cold-record.decision.${decision}`, {
+  const spoiled = areSeedlings(thresholds) && isSpoiled(signs);
+  if (decision === "start-again" || decision === "keep-what-lives" || spoiled) {
+    return say(`cold-record.decision.${decision}${decision === "hold-back-and-look" ? "-spoiled" : ""}`, {
       sign: wordOf(signs.growingPointDead ? "cold-record.sign.dead" : "cold-record.sign.no-leaf"),
     });
   }
@@ -166,6 +176,7 @@ function decisionText({ decision, records, thresholds, signs }: Judged): Message
 
 function stepsOf(j: Judged): Step[] {
   const { decision, thresholds, hours, records, today } = j;
+  const spoiled = areSeedlings(thresholds) && isSpoiled(j.signs);
   const again = { day: { day: addDays(today, LOOK_AGAIN_DAYS) } };
   const heat =
     thresholds.nightFloorC !== null && records.latest.coolNightHours > 0
@@ -180,7 +191,7 @@ function stepsOf(j: Judged): Step[] {
     "carry-on": [say("cold-record.step.carry-on")],
     "warmer-nights": heat,
     "hold-back-and-look": [
-      say("cold-record.step.look"),
+      ...(spoiled ? lackingSaid(j.signs) : [say("cold-record.step.look")]),
       ...(records.whole.frostDays > 0 ? [say("cold-record.step.frost")] : []),
       say(thresholds.phase === "overwintered" ? "cold-record.step.wood" : "cold-record.step.hold-back"),
       ...heat,
@@ -209,16 +220,34 @@ function stepsOf(j: Judged): Step[] {
   return [...byDecision[decision], record].map((text) => ({ text }));
 }
 
-/** Shares of a planting's worth (cp): a frost may take most of it, a heavy dose of cold about a third. */
-function stakesOf(state: PlantingState, { decision, records, today }: Judged): AdviceBody["stakes"] {
+/** What would have to be known before "start again" can be said. */
+function lackingSaid(signs: Signs): Message[] {
+  return [
+    ...(signs.sparePlants === null ? [say("cold-record.step.count-spares")] : []),
+    ...(signs.timeLacks === null ? [] : [say(`cold-record.step.lacks-${signs.timeLacks}`)]),
+  ];
+}
+
+/**
+ * Shares of a planting's worth (cp) that acting can still save: dead seedlings that can be replaced, most of it; after
+ * frost, or a heavy dose of cold, what replacing them in time would save by the odds that they are lost.
+ */
+function stakesOf(state: PlantingState, j: Judged): AdviceBody["stakes"] {
+  const { decision, thresholds, records, signs, today } = j;
   const tomorrowNoon = instantAt(addDays(today, 1), 12, state.site.timeZone);
   if (decision === "carry-on") return { harm: 0, reason: say("cold-record.stakes.none"), actBy: null };
   if (decision === "warmer-nights") return { harm: 0.1, reason: say("cold-record.stakes.slow"), actBy: null };
-  if (decision === "hold-back-and-look") {
-    const harm = records.worst.frostDays > 0 ? 0.6 : 0.3;
-    return { harm, reason: say("cold-record.stakes.look"), actBy: tomorrowNoon };
+  if (decision === "keep-what-lives") {
+    return { harm: 0.1, reason: say("cold-record.stakes.kept"), actBy: null };
   }
-  return { harm: 0.8, reason: say("cold-record.stakes.season"), actBy: tomorrowNoon };
+  if (decision === "start-again") {
+    return { harm: 0.8, reason: say("cold-record.stakes.season"), actBy: tomorrowNoon };
+  }
+  if (!areSeedlings(thresholds)) {
+    return { harm: 0.1, reason: say("cold-record.stakes.grown"), actBy: tomorrowNoon };
+  }
+  const harm = records.worst.frostDays > 0 || isSpoiled(signs) ? 0.6 : 0.3;
+  return { harm, reason: say("cold-record.stakes.look"), actBy: tomorrowNoon };
 }
 
 function limitsOf({ hours, thresholds, records }: Judged): Message[] {

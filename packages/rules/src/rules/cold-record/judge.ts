@@ -41,12 +41,15 @@ const COOL_NIGHT_HOURS = 14;
 export const isBeyond = (record: ColdRecord, t: Thresholds): boolean =>
   record.nightsBelow > t.allowedNights || record.degreeHours > t.allowedDegreeHours || record.frostDays > 0;
 
+/** Plants young enough to be started again. */
+export const areSeedlings = (t: Thresholds): boolean => t.phase === "indoors" || t.phase === "young";
+
 /**
  * Temperature alone says at most "hold back and look". "Start again" needs a dead growing point or no new leaf after
  * fourteen warm days, and spare plants or time to sow; and it is said of seedlings only.
  */
 export function judge(records: Records, signs: Signs, t: Thresholds): Decision {
-  const seedlings = t.phase === "indoors" || t.phase === "young";
+  const seedlings = areSeedlings(t);
   if (seedlings && records.whole.hoursBelow > 0 && isSpoiled(signs)) {
     const canReplace = canStartAgain(signs);
     if (canReplace) return "start-again";
@@ -62,9 +65,8 @@ export function judge(records: Records, signs: Signs, t: Thresholds): Decision {
 export const isSpoiled = (signs: Signs): boolean =>
   signs.growingPointDead || (signs.warmDaysWithoutLeaf ?? 0) >= WARM_DAYS_TO_JUDGE;
 
-/** Yes, no, or null where nobody has said. */
-export function canStartAgain(signs: Signs): boolean | null {
-  if ((signs.sparePlants ?? 0) > 0) return true;
-  if (signs.daysToSpare !== null) return signs.daysToSpare >= 0;
-  return signs.sparePlants === null ? null : false;
+/** Spare plants or time to sow: yes, no, or null where what is known of one leaves it open. */
+export function canStartAgain({ sparePlants, daysToSpare }: Signs): boolean | null {
+  if ((sparePlants ?? 0) > 0 || (daysToSpare ?? -1) >= 0) return true;
+  return sparePlants === null || daysToSpare === null ? null : false;
 }

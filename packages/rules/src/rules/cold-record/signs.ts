@@ -11,7 +11,11 @@ export const WARM_DAYS_TO_JUDGE = 14;
 const RAISING_DAYS = 56;
 /** A first frost sooner than this after sowing is a spring frost and not the autumn's. */
 const SPRING_DAYS = 60;
-/** Fewer years with an autumn frost on record say nothing of its date. */
+/** The risk of an early frost that sowing again takes: one year in five (cp). */
+const EARLY_FROST_YEARS = 0.2;
+/** How far ahead a frost is looked for. */
+const LONGEST_SEASON_DAYS = 300;
+/** Fewer years on record say nothing of the first frost's date. */
 const FEWEST_YEARS = 8;
 
 /** What people saw, and whether starting again is possible. */
@@ -21,8 +25,10 @@ export interface Signs {
   warmDaysWithoutLeaf: number | null;
   newLeafSince: boolean;
   sparePlants: number | null;
-  /** Days left between green fruit on plants sown today and the middle year's first autumn frost; null where it cannot be said. */
+  /** Days left between green fruit on plants sown today and the first autumn frost; null where it cannot be said. */
   daysToSpare: number | null;
+  /** What the time to sow cannot be said for want of. */
+  timeLacks: "seed-list" | "climatology" | null;
 }
 
 /** Reads the notes made since the coldest day. Of two notes that contradict each other the later counts. */
@@ -40,7 +46,7 @@ export function signsOf(state: PlantingState, hours: Hours, coldestDay: string |
         : null,
     newLeafSince: leaf?.kind === "new-leaf",
     sparePlants: spare?.value ?? null,
-    daysToSpare: daysToSpare(state, today),
+    ...timeToSow(state, today),
   };
 }
 
@@ -50,28 +56,34 @@ function latest(notes: FieldNote[], kinds: FieldNote["kind"][]): FieldNote | und
     .reduce<FieldNote | undefined>((a, b) => (a && a.on > b.on ? a : b), undefined);
 }
 
-/** Room between a plant sown today reaching green fruit and the middle year's first frost after it. */
-function daysToSpare(state: PlantingState, today: string): number | null {
+/**
+ * Room between a plant sown today reaching green fruit and a first frost that comes sooner in one year of five. Days to
+ * colour hold the days to green and more: where they fit there is time, where they do not nothing is said.
+ */
+function timeToSow(state: PlantingState, today: string): Pick<Signs, "daysToSpare" | "timeLacks"> {
   const list = state.planting.daysToMaturity;
-  if (list?.to !== "green" || !state.climatology) return null;
+  if (!list) return { daysToSpare: null, timeLacks: "seed-list" };
+  const frosts = firstFrosts(state.climatology, today);
+  if (frosts.length < FEWEST_YEARS) return { daysToSpare: null, timeLacks: "climatology" };
   const needed = list.from === "sowing" ? list.days : RAISING_DAYS + list.days;
-  const years = climatologyYears(state.climatology);
-  const firstFrosts = years.years.flatMap((year) => {
-    const start = sameDayIn(year, today);
-    for (let d = SPRING_DAYS; d < 300; d++) {
-      const t = years.at(start + d).tMinC;
-      if (Number.isNaN(t)) return [];
-      if (t <= 0) return [d];
-    }
-    return [];
-  });
-  if (firstFrosts.length < FEWEST_YEARS) return null;
-  return (
-    Math.floor(
-      quantileOfSorted(
-        firstFrosts.sort((a, b) => a - b),
-        0.5,
-      ),
-    ) - needed
-  );
+  const daysToSpare = Math.floor(quantileOfSorted(frosts, EARLY_FROST_YEARS)) - needed;
+  if (list.to === "colour" && daysToSpare < 0) return { daysToSpare: null, timeLacks: "seed-list" };
+  return { daysToSpare, timeLacks: null };
+}
+
+/** Days from today to each year's first frost after the spring, sorted; a whole year without one counts as the longest. */
+function firstFrosts(climatology: PlantingState["climatology"], today: string): number[] {
+  if (!climatology) return [];
+  const years = climatologyYears(climatology);
+  return years.years
+    .flatMap((year) => {
+      const start = sameDayIn(year, today);
+      for (let d = SPRING_DAYS; d < LONGEST_SEASON_DAYS; d++) {
+        const t = years.at(start + d).tMinC;
+        if (Number.isNaN(t)) return [];
+        if (t <= 0) return [d];
+      }
+      return [LONGEST_SEASON_DAYS];
+    })
+    .sort((a, b) => a - b);
 }

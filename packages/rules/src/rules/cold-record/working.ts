@@ -93,7 +93,7 @@ export function coldWorking(j: Judged): { working: WorkingLine[]; estimated: Est
     w.line(
       "spare",
       "days left between green fruit on plants sown today and the first autumn frost",
-      "middle year's first frost less raising and the seed list's days",
+      "first frost of the earliest fifth of years less raising and the seed list's days",
       j.signs.daysToSpare,
       "days",
       { key: "transplanting-guides", locator: "6 to 8 weeks of raising" },

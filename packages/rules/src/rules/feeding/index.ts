@@ -10,7 +10,7 @@ import { type Message, measure, onDay, say, wordOf } from "../../text/message.ts
 import { croppedAreaM2 } from "../../water/ground.ts";
 import { weeklyChart } from "./chart.ts";
 import { chosenMaterial, isSlow, type MaterialPlan, materialPlan } from "./material.ts";
-import { type FeedingPlan, planFor } from "./plan.ts";
+import { type FeedingPlan, missedN, planFor } from "./plan.ts";
 import { amount, stepsOf } from "./steps.ts";
 import { givenIfDone, openFeedings } from "./unanswered.ts";
 import { writeWorking } from "./working.ts";
@@ -125,10 +125,17 @@ function decisionText(r: FeedingReading): Message {
 }
 
 /** Where a mineral alone is due: no response figure for one week's phosphate or potash was found (common practice). */
-const HARM_OF_A_MINERAL_WEEK = 0.01;
+const HARM_OF_A_MINERAL_WEEK = 0.001;
 const PRESSES: ReadonlySet<string> = new Set(["feed-this-week", "choose-material", "buy"]);
 
-/** Only what falls due this week is at stake now: what comes later can still be given later. */
+/**
+ * Only what falls due this week is at stake now: what comes later can still be given later.
+ *
+ *   harm = L ((m + s)² - m²)     L loss without nitrogen, s share of the season's need due now, m share missed so far
+ *
+ * A response that flattens towards its best, as the rate trials found (SN-228), taken as a parabola (common practice):
+ * one week missed costs little, each further one more, all of them together L.
+ */
 function stakesOf(state: PlantingState, r: FeedingReading, weekEnd: string): Stakes {
   const { plan } = r;
   const dueN = plan.weeksN[0]?.kgPerHa ?? 0;
@@ -140,8 +147,9 @@ function stakesOf(state: PlantingState, r: FeedingReading, weekEnd: string): Sta
   const actBy = instantAt(weekEnd, LAST_HOUR, state.site.timeZone);
   if (dueN === 0) return { harm: HARM_OF_A_MINERAL_WEEK, reason: say("feeding.stakes.mineral"), actBy };
   const share = dueN / plan.seasonN;
+  const missed = missedN(plan) / plan.seasonN;
   return {
-    harm: Math.min(1, LOSS_WITHOUT_NITROGEN * share),
+    harm: Math.min(1, LOSS_WITHOUT_NITROGEN * ((missed + share) ** 2 - missed ** 2)),
     reason: say("feeding.stakes", {
       share: measure(100 * share, "pct"),
       loss: measure(100 * LOSS_WITHOUT_NITROGEN, "pct"),

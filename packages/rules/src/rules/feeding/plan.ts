@@ -103,6 +103,9 @@ export function planFor(
   };
 }
 
+/** What fell due in the past, was not given and is not made up for [kg/ha]. */
+export const missedN = (plan: FeedingPlan): number => Math.max(0, plan.seasonN - plan.givenN - plan.leftN);
+
 /** Logged applications that count for this crop. Refuses one of a day to come. */
 function givenOf(state: PlantingState, start: string, today: string): GivenNutrients[] {
   const earliest = addDays(start, -COUNTS_BEFORE_DAYS);

@@ -3,7 +3,7 @@ import { ratioOn } from "../../food/curve.ts";
 import type { PlantingState } from "../../states/states.ts";
 import { type Measure, type Message, measure, onDay, say, wordOf } from "../../text/message.ts";
 import { isSlow, type MaterialPlan } from "./material.ts";
-import type { FeedingPlan } from "./plan.ts";
+import { type FeedingPlan, missedN } from "./plan.ts";
 
 const kgPerHa = (value: number) => measure(value, "kg/ha");
 /** Smaller differences than this are not worth a sentence [kg/ha]. */
@@ -29,8 +29,8 @@ function noMaterialSaid(state: PlantingState, plan: FeedingPlan): Message[] {
 /** Where the season stands. What each credit is stands in the working. */
 function needSaid(plan: FeedingPlan): Message[] {
   const credited = plan.credits.length > 0;
-  // What fell due in the past and was not given is not made up for, so the sums may leave a rest.
-  const missed = plan.seasonN - plan.givenN - plan.leftN;
+  // Without this the sums would leave a rest that nobody explains.
+  const missed = missedN(plan);
   return [
     say(credited ? "feeding.step.need-credited" : "feeding.step.need", {
       low: kgPerHa(plan.need.low),

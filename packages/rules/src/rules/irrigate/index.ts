@@ -1,13 +1,15 @@
 import { cautionsFor } from "../../cautions/register.ts";
 import { addDays, instantAt } from "../../core/days.ts";
 import type { AdviceBody, AnswerBody, Case, Rule, Stakes } from "../../core/rule.ts";
+import { coversOn, mulchOn } from "../../states/standing.ts";
 import type { ValveState } from "../../states/states.ts";
 import { PEPPER_WATER } from "../../tables/cropCoefficients.ts";
 import { type Message, measure, onDay, say } from "../../text/message.ts";
 import { availableWaterOf } from "../../water/availableWater.ts";
 import { nextDay } from "../../water/balance.ts";
 import type { Demand } from "../../water/demand.ts";
-import { coverOn, isPlastic, mulchOn } from "../../water/standing.ts";
+import { isPlastic } from "../../water/rainReaches.ts";
+import { SEASON_DAYS } from "../../water/stages.ts";
 import { soilWaterChart } from "./chart.ts";
 import { checkForecastAge, checkRecords } from "./checks.ts";
 import { missingSoil, missingWeather } from "./needs.ts";
@@ -96,7 +98,7 @@ function adviceFrom(
       to: due,
       endsBy: say(reading.code === "water-now" ? "irrigate.ends.water" : "irrigate.ends.wait"),
     },
-    stakes: stakesOf(setting, reading, due),
+    stakes: stakesOf(setting, reading),
     working: working.lines,
     estimated: working.estimated,
     evidence: [
@@ -143,30 +145,53 @@ function decisionText(r: ValveReading): Message {
   });
 }
 
-/** What a week without water would cost by FAO-56's seasonal yield response, as an order of harm. */
-function stakesOf(setting: ValveSetting, r: ValveReading, due: string | null): Stakes {
+/** Of the available water; from there plants wilt by day, drop flowers and may not come back (common practice). */
+const WILTING_SHARE = 0.9;
+/** What such a bed or pot stands to lose (common practice). */
+const HARM_OF_WILTING = 0.5;
+
+/**
+ * What a week without water costs from the day it is due: FAO-56's yield response to the share of the season's water
+ * that is then missing (the week counts by its days). Much more where the plants would wilt.
+ */
+function stakesOf(setting: ValveSetting, r: ValveReading): Stakes {
   const { plan, today: open } = r.governing;
-  let depletionMm = r.governing.depletionMm;
+  const from = dryFrom(setting, r);
+  if (!from) return { harm: 0, reason: say("irrigate.stakes.none"), actBy: null };
+  let { depletionMm } = from;
   let wanted = 0;
   let had = 0;
+  let wilts = false;
   for (let i = 0; i < DROUGHT_DAYS; i++) {
-    const d = nextDay(plan, { ...open, day: addDays(open.day, i), rainMm: 0 }, depletionMm, 0);
+    const d = nextDay(plan, { ...open, day: addDays(from.day, i), rainMm: 0 }, depletionMm, 0);
     wanted += d.etcMm;
     had += d.etcAdjMm;
     depletionMm = d.depletionMm;
+    wilts ||= depletionMm >= WILTING_SHARE * d.tawMm;
   }
   const short = wanted > 0 ? 1 - had / wanted : 0;
+  const slow = Math.max(0, (PEPPER_WATER.ky.value * short * DROUGHT_DAYS) / SEASON_DAYS);
   return {
-    harm: Math.min(1, Math.max(0, PEPPER_WATER.ky.value * short)),
-    reason: say("irrigate.stakes", { days: DROUGHT_DAYS, share: measure(100 * (1 - short), "pct") }),
-    actBy: due === null ? null : instantAt(due, LAST_HOUR, setting.state.site.timeZone),
+    harm: Math.min(1, wilts ? HARM_OF_WILTING + slow : slow),
+    reason: say(wilts ? "irrigate.stakes.wilting" : "irrigate.stakes", {
+      days: DROUGHT_DAYS,
+      share: measure(100 * (1 - short), "pct"),
+    }),
+    actBy: instantAt(from.day, LAST_HOUR, setting.state.site.timeZone),
   };
+}
+
+/** The day the next watering is due and what is missing that morning; undefined where none comes within the horizon. */
+function dryFrom({ today }: ValveSetting, { code, governing }: ValveReading) {
+  if (code === "water-now") return { day: today, depletionMm: governing.depletionMm };
+  return code === "hold" ? (governing.dueWithRain ?? governing.due) : governing.due;
 }
 
 function limitsOf({ zones, today, state }: ValveSetting): Message[] {
   const limits = [say("irrigate.limit.single"), say("irrigate.limit.hot-peppers")];
   if (zones.some(({ zone }) => mulchOn(zone.bed, today) !== "none")) limits.push(say("irrigate.limit.mulch"));
-  if (zones.some(({ zone }) => coverOn(zone.bed, today) !== "none")) limits.push(say("irrigate.limit.cover"));
+  if (zones.some(({ zone }) => coversOn(zone.bed, today).length > 0))
+    limits.push(say("irrigate.limit.cover"));
   if (zones.some(({ zone }) => zone.bed.kind === "containers")) limits.push(say("irrigate.limit.container"));
   const thirsty = zones.some(({ zone }) => isPlastic(mulchOn(zone.bed, today)));
   if (thirsty && state.valve.method === "sprinkler") limits.push(say("irrigate.limit.sprinkler-plastic"));

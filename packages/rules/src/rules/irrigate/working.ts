@@ -1,10 +1,10 @@
 import { Working } from "../../core/working.ts";
 import { fao56 } from "../../quantities/cite.ts";
+import { mulchOn } from "../../states/standing.ts";
 import { PEPPER_WATER } from "../../tables/cropCoefficients.ts";
 import { SOIL_WATER_SOURCE } from "../../tables/soils.ts";
 import type { Demand } from "../../water/demand.ts";
 import { STAGES } from "../../water/stages.ts";
-import { mulchOn } from "../../water/standing.ts";
 import { heightM, rootZoneDepthM } from "../../water/zone.ts";
 import { bedOf, type ValveReading, type ValveSetting } from "./readings.ts";
 

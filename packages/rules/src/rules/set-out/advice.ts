@@ -83,8 +83,10 @@ const HARM_OF_DELAY = 0.05;
 function stakesOf(state: PlantingState, a: Assessment): AdviceBody["stakes"] {
   const wanted = a.asItStands.curve[a.wanted];
   const planned = state.planting.plannedSetOutOn !== undefined;
+  // Seven in the morning: before anybody carries trays out.
+  const actBy = planned && wanted ? instantAt(wanted.day, 7, state.site.timeZone) : null;
   if (a.decision === "go" || !planned || !wanted?.beyond || !wanted.frost) {
-    return { harm: HARM_OF_DELAY, reason: say("set-out.stakes.delay"), actBy: null };
+    return { harm: HARM_OF_DELAY, reason: say("set-out.stakes.delay"), actBy };
   }
   const harm = Math.min(1, wanted.frost.estimate * HARM_OF_FROST + wanted.beyond.estimate * HARM_OF_DOSE);
   return {
@@ -93,8 +95,7 @@ function stakesOf(state: PlantingState, a: Assessment): AdviceBody["stakes"] {
       beyond: measure(100 * wanted.beyond.estimate, "pct"),
       frost: measure(100 * wanted.frost.estimate, "pct"),
     }),
-    // Seven in the morning: before anybody carries trays out.
-    actBy: instantAt(wanted.day, 7, state.site.timeZone),
+    actBy,
   };
 }
 

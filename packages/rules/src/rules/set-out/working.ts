@@ -1,9 +1,9 @@
 import { type Estimated, type SourceRef, Working, type WorkingLine } from "../../core/working.ts";
+import { mulchOn } from "../../states/standing.ts";
 import type { PlantingState } from "../../states/states.ts";
 import { MULCH_WARMTH } from "../../tables/mulchWarmth.ts";
 import { forecastSkill } from "../../warmth/blend.ts";
 import { type ClimatologyYears, NORMAL_YEARS } from "../../warmth/climatologyYears.ts";
-import { mulchOn } from "../../warmth/coverOver.ts";
 import { soilModelSource } from "../../warmth/soilTemperature.ts";
 import { COOL_CROP_VENT_C, INSIDE_LIMIT_C } from "../../warmth/ventMark.ts";
 import type { Assessment } from "./assess.ts";

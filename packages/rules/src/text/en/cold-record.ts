@@ -8,6 +8,8 @@ export const coldRecord: Record<string, string> = {
   "cold-record.decision.warmer-nights": "Hold the nights warmer: they fall below {floor}.",
   "cold-record.decision.hold-back-and-look":
     "Hold back and look: {hours} below {floor} within two weeks may have checked these plants.",
+  "cold-record.decision.hold-back-and-look-spoiled":
+    "Hold back: {sign}. Whether to start again hangs on spare plants or time to sow, and that is not known yet.",
   "cold-record.decision.keep-what-lives":
     "Keep what lives: {sign}, and neither spare plants nor time to sow are left.",
   "cold-record.decision.start-again": "Start again: {sign}.",
@@ -19,6 +21,12 @@ export const coldRecord: Record<string, string> = {
     "Raise the night to {floor}: it was below that for {hours} of the last two weeks' nights. A second layer over the bench may be enough.",
   "cold-record.step.look":
     "Look into the tip of ten plants from the coldest corner: is the growing point green and firm, or brown and soft? Note it.",
+  "cold-record.step.count-spares":
+    "Count your spare plants and tell us, also if there are none: with spare plants you can start again.",
+  "cold-record.step.lacks-seed-list":
+    "Look up the seed list's days to green fruit and tell us: then we can say whether there is time to sow again.",
+  "cold-record.step.lacks-climatology":
+    "Whether there is time to sow again cannot be said: it needs at least eight years of daily minima from a nearby station.",
   "cold-record.step.frost":
     "There was frost. Leaves gone glassy or black are lost; side buds lower down may live.",
   "cold-record.step.hold-back":
@@ -31,7 +39,7 @@ export const coldRecord: Record<string, string> = {
   "cold-record.step.replace":
     "Put in spare plants where the growing point is dead; {spare, plural, one {# is} other {# are}} noted.",
   "cold-record.step.sow":
-    "Sow again today: on the seed list's days the first green fruit comes about {days} before the middle year's first frost.",
+    "Sow again today: on the seed list's days the first fruit comes about {days} before the first frost, in four years of five.",
   "cold-record.step.leave-some":
     "Leave a few of the old plants standing: whether they come back tells you something for next time.",
   "cold-record.step.record":
@@ -43,6 +51,8 @@ export const coldRecord: Record<string, string> = {
   "cold-record.stakes.slow": "Cool nights slow young plants and kill none.",
   "cold-record.stakes.look":
     "Plants stunted by cold may not grow out of it, and each week of not knowing is a week of season.",
+  "cold-record.stakes.kept": "What the cold took is gone; only what still lives can be kept.",
+  "cold-record.stakes.grown": "Grown plants come back from most cold; a week of care saves some flowers.",
   "cold-record.stakes.season": "A bed of plants without growing points gives little this season.",
 
   "cold-record.missing.indoors":
@@ -69,8 +79,8 @@ export const coldRecord: Record<string, string> = {
 
   "cold-record.change.measure": "A thermometer at the plants.",
   "cold-record.change.signs":
-    "A look at the growing points now, and at new leaves after {days} of warm weather.",
-  "cold-record.change.spare": "How many spare plants there are, and the seed list's days to green fruit.",
+    "A look at the growing points now, and at new leaves after {days} of warm weather. Temperature alone never says start again.",
+  "cold-record.change.spare": "How many spare plants there are, and whether there is time to sow.",
 
   "cold-record.chart.title": "Temperature at the plants, hour by hour",
   "cold-record.chart.hour": "Hour, the site's clock",

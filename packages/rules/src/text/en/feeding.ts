@@ -95,7 +95,7 @@ export const feeding: Record<string, string> = {
   "feeding.material.other": "the material",
   "feeding.ends": "It ends with the week, with a feeding or heavy rain, or when buds or fruit set are seen.",
   "feeding.stakes":
-    "This week's dose is {share} of the season's nitrogen. In one trial peppers without any lost {loss} of the yield.",
+    "This week's dose is {share} of the season's nitrogen. In one trial peppers without any lost {loss} of the yield; one week missed costs little, each further one more.",
   "feeding.stakes.none": "Nothing falls due this week, so nothing is lost by waiting.",
   "feeding.stakes.mineral":
     "The soil test asks for potash or phosphate. What one week without it costs was never measured; it is little.",

@@ -35,7 +35,11 @@ export const irrigate: Record<string, string> = {
   "irrigate.ends.water": "A watering, or rain that fills the bed, ends this.",
   "irrigate.ends.wait":
     "It ends when the root zone has given what it gives easily, or with rain or a watering.",
-  "irrigate.stakes": "After {days} days without water the plants would get {share} of what they can use.",
+  "irrigate.stakes":
+    "Left dry for {days} days after water is due, the plants would get {share} of what they can use.",
+  "irrigate.stakes.wilting":
+    "Left dry for {days} days after water is due, the root zone would be all but empty: plants wilt, drop their flowers and may not come back.",
+  "irrigate.stakes.none": "No watering falls due in the next three weeks.",
   "irrigate.limit.single":
     "One coefficient a day covers plant and soil together. It is less sharp in the weeks after setting out, when the soil is wetted often.",
   "irrigate.limit.hot-peppers":
