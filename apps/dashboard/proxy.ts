@@ -14,12 +14,17 @@ export function proxy(request: NextRequest) {
   return response;
 }
 
+/** SHA-256 of `display:none`. */
+const DISPLAY_NONE = "sha256-aqNNdDLnnrDOnTNdkJpYlAxKVJtLt9CtFLklmInuUAE=";
+
 function policyWith(nonce: string, development: boolean): string {
   return [
     "default-src 'self'",
     `script-src 'self' 'nonce-${nonce}' 'strict-dynamic'${development ? " 'unsafe-eval'" : ""}`,
     // The development server writes its styles inline.
     `style-src 'self' ${development ? "'unsafe-inline'" : `'nonce-${nonce}'`}`,
+    // React hides a part of a drawing with this one attribute while the rest of the page still arrives.
+    `style-src-attr ${development ? "'unsafe-inline'" : `'unsafe-hashes' '${DISPLAY_NONE}'`}`,
     "img-src 'self' data:",
     "font-src 'self'",
     "connect-src 'self'",

@@ -15,6 +15,7 @@ import { cookies } from "next/headers";
 import { getLocale, getTranslations } from "next-intl/server";
 import type { ReactNode } from "react";
 import { readerZone } from "../server/zone.ts";
+import { BrokenWordsProvider } from "../ui/BrokenWords.tsx";
 import { ZoneCookie } from "../ui/ZoneCookie.tsx";
 
 export async function generateMetadata(): Promise<Metadata> {
@@ -25,9 +26,10 @@ export async function generateMetadata(): Promise<Metadata> {
 export const viewport: Viewport = { width: "device-width", initialScale: 1 };
 
 export default async function RootLayout({ children }: { children: ReactNode }) {
-  const [locale, t, jar, zone] = await Promise.all([
+  const [locale, t, broken, jar, zone] = await Promise.all([
     getLocale(),
     getTranslations("site"),
+    getTranslations("broken"),
     cookies(),
     readerZone(),
   ]);
@@ -46,7 +48,16 @@ export default async function RootLayout({ children }: { children: ReactNode }) 
         <a className="skip" href="#main">
           {t("skip")}
         </a>
-        {children}
+        <BrokenWordsProvider
+          words={{
+            title: broken("title"),
+            help: broken("help"),
+            quote: broken("quote"),
+            again: broken("again"),
+          }}
+        >
+          {children}
+        </BrokenWordsProvider>
         <ZoneCookie known={zone} />
       </body>
     </html>

@@ -15,6 +15,9 @@ async function clientOfRequest(): Promise<Client> {
   });
 }
 
+/** A page asks only by its address: what the API cannot read there does not exist either. */
+const NOT_HERE = new Set([400, 404, 422]);
+
 /** One call for a page: nobody signed in leads to the sign-in, what is not there to the not-found page. */
 export const call: Client["call"] = async (route, input) => {
   const client = await clientOfRequest();
@@ -22,7 +25,7 @@ export const call: Client["call"] = async (route, input) => {
     return await client.call(route, input);
   } catch (error) {
     await leaveIfSignedOut(error);
-    if (error instanceof ApiProblem && [400, 404].includes(error.problem.status)) notFound();
+    if (error instanceof ApiProblem && NOT_HERE.has(error.problem.status)) notFound();
     throw error;
   }
 };

@@ -6,6 +6,7 @@ export async function NothingHere() {
   const t = await getTranslations("site");
   return (
     <Row>
+      <title>{`${t("notFound")} · Pith`}</title>
       <h1>{t("notFound")}</h1>
       <p className="decision-under">{t("notFoundHelp")}</p>
       <Link className="tap" href="/">

@@ -1,3 +1,3 @@
 "use client";
 
-export { default } from "../error.tsx";
+export { Broken as default } from "../../ui/Broken.tsx";

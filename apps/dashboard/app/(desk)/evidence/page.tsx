@@ -106,12 +106,14 @@ export default async function EvidencePage() {
                   )}
                   <dt>{t("sources")}</dt>
                   <dd>
-                    {claim.sources.map(({ key, locator }) => (
-                      <span key={`${key} ${locator}`}>
-                        <a href={`#source-${key}`}>{key}</a>
-                        {locator && ` (${locator})`}{" "}
-                      </span>
-                    ))}
+                    <ul className="plain sources">
+                      {claim.sources.map(({ key, locator }) => (
+                        <li key={`${key} ${locator}`}>
+                          <a href={`#source-${key}`}>{key}</a>
+                          {locator && ` (${locator})`}
+                        </li>
+                      ))}
+                    </ul>
                   </dd>
                 </dl>
               </li>

@@ -13,7 +13,7 @@ import {
 import { RecordLinks } from "../../../../features/records/RecordLinks.tsx";
 import { RecordsList } from "../../../../features/records/RecordsList.tsx";
 import { instantText } from "../../../../format/dates.ts";
-import { call } from "../../../../server/api.ts";
+import { attempt, call } from "../../../../server/api.ts";
 import { agentSeat } from "../../../../server/seat.ts";
 import { Row } from "../../../../ui/Row.tsx";
 import { Saved } from "../../../../ui/Saved.tsx";
@@ -25,8 +25,9 @@ interface Props {
 
 export async function generateMetadata({ params }: Props): Promise<Metadata> {
   const [{ officeId }, { farmId }] = await Promise.all([agentSeat(), params]);
-  const { farm } = await call(farmRoutes.getFarm, { params: { officeId, farmId } });
-  return { title: farm.name };
+  // A farm that is not there is for the page to say.
+  const read = await attempt((client) => client.call(farmRoutes.getFarm, { params: { officeId, farmId } }));
+  return read.done ? { title: read.value.farm.name } : {};
 }
 
 /** One client farm: what stands there, on what ground, what is in the shed, what was advised and done. */
