@@ -6,11 +6,11 @@ import { inject } from "vitest";
 /** What the browser tests share: one Chromium, people signed in once, and a page that keeps count of its console's errors. */
 
 export type Role = "agent" | "farmer";
-export const SCREENS = join(import.meta.dirname, "..", ".output", "screens");
+const SCREENS = join(import.meta.dirname, "..", ".output", "screens");
 
 let browser: Promise<Browser> | undefined;
 
-export function openBrowser(): Promise<Browser> {
+function openBrowser(): Promise<Browser> {
   browser ??= chromium.launch({
     executablePath: inject("chromiumPath"),
     headless: true,
@@ -75,7 +75,7 @@ export async function openPage({ width = 1440, theme = "light", role }: Wanted =
   return { context, page, errors };
 }
 
-export async function signIn(page: Page, role: Role): Promise<void> {
+async function signIn(page: Page, role: Role): Promise<void> {
   const { email, password } = inject(role);
   await page.goto("/sign-in");
   await page.getByLabel("E-mail").fill(email);

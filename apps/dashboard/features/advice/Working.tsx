@@ -59,7 +59,7 @@ function valueText(value: WorkingLine["value"], missing: string, names: Props["n
     .replace("-", "\u2212");
 }
 
-export function SourceLink({ source }: { source: Source }) {
+function SourceLink({ source }: { source: Source }) {
   return (
     <a href={`/evidence#source-${source.key}`}>
       {source.key}

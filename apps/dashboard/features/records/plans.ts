@@ -60,7 +60,7 @@ const plans: Record<RecordKind, Pick<Plan, "sections" | "unitOf" | "long">> = {
 };
 
 /** The plantings that stand now, with the name of their bed. */
-export const standing = (farm: FarmDetail) =>
+const standing = (farm: FarmDetail) =>
   farm.plantings
     .filter((planting) => planting.endedOn === null)
     .map((planting) => ({
