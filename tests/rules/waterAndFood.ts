@@ -8,7 +8,7 @@ import {
 
 /** States for the water, soil and food rules: plain, whole, and easy to reckon with. */
 
-export const SITE: ValveState["site"] = {
+const SITE: ValveState["site"] = {
   latitudeDeg: 45,
   longitudeDeg: -93,
   elevationM: 250,

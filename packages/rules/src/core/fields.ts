@@ -1,14 +1,6 @@
 import { z } from "zod";
 import { DomainError, type FieldProblem } from "./errors.ts";
 
-/** What a number field says of itself in the quantity listing. */
-export interface NumberMeta {
-  meaning: string;
-  unit: string;
-  min: number;
-  max: number;
-}
-
 /** A number with its unit and the range in which it is physically possible. */
 export const num = (meaning: string, unit: string, min: number, max: number) =>
   z.number().min(min).max(max).meta({ meaning, unit, min, max });

@@ -208,7 +208,7 @@ export interface NeverTogether {
 }
 
 /** Sources: wood ash with ammonium or urea, Oregon State (SN-525, seen); stock tanks, a maker's article (SN-729, secondary). */
-export const NEVER_TOGETHER: readonly NeverTogether[] = [
+const NEVER_TOGETHER: readonly NeverTogether[] = [
   {
     kinds: [
       ["wood-ash"],

@@ -5,7 +5,6 @@
  * Source: Shoemaker, McLean and Pratt 1961, table as in the North Central Region methods (SN-608). From memory; agrees
  * with the Tri-State equations (SN-609, also from memory) within 0.1.
  */
-export const SMP_TARGETS = [7, 6.5, 6] as const;
 export const SMP_ROWS: readonly { bufferPh: number; tonsPerAcre: readonly [number, number, number] }[] = [
   { bufferPh: 5.0, tonsPerAcre: [20.0, 16.9, 13.7] },
   { bufferPh: 5.1, tonsPerAcre: [19.0, 16.0, 13.0] },

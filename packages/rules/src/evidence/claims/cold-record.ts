@@ -80,8 +80,9 @@ export const coldRecordClaims: Claim[] = [
     design: "Model fitted to hourly records of a shortgrass site",
     size: "one site, one year; a second for air",
     effect: "Mean absolute error up to 2.64 C, for air at 10 cm",
-    grade: "moderate",
-    limits: "Fronts and cloud at night break the pattern.",
+    grade: "weak",
+    limits:
+      "Coefficients read in public reimplementations only. Fronts and cloud at night break the pattern.",
     conflicts: [],
     wouldChange: "A logger at the plants.",
   },

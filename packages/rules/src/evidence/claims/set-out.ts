@@ -48,7 +48,7 @@ export const setOutClaims: Claim[] = [
     finding:
       "The best estimate from a forecast of limited skill is drawn back to the normal, and keeps the spread left over.",
     sources: [{ key: "wilks-2011", locator: "regression of outcome on forecast" }],
-    design: "Statistical result",
+    design: "Statistical result of a textbook, from memory",
     size: null,
     effect: "Skill by lead is common practice.",
     grade: "practice",

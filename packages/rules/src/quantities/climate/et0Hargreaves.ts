@@ -16,7 +16,7 @@ const MM_PER_MJ = 1 / 2.45;
  *
  * Source: FAO-56, eq. 52.
  */
-export function et0HargreavesMmPerDay(input: {
+function et0HargreavesMmPerDay(input: {
   latitudeDeg: number;
   dayOfYear: number;
   tMaxC: number;

@@ -64,7 +64,7 @@ export interface Et0Hourly {
  *
  * Source: FAO-56, eq. 53, with eq. 28 to 33 (Ra), 39 (longwave of the hour), 45 and 46 (G).
  */
-export function et0Hourly(input: Et0HourlyInput): Et0Hourly {
+function et0Hourly(input: Et0HourlyInput): Et0Hourly {
   const { temperatureC: t, windAt2mMPerS: u2 } = input;
   const sun = solarHour(solarDay(input.latitudeDeg, input.dayOfYear), input);
   const rso = rsoMjPerM2Day(input.elevationM, sun.raMjPerM2Hour);

@@ -19,7 +19,7 @@ const AIR_WH_PER_M3_K = (1.2 * 1006) / 3600;
  * The floor, the sun and what the ground gives back are not in it. Source: the standard handbook form, ANSI/ASAE EP406,
  * recalled, not re-read.
  */
-export function greenhouseHeatW(input: {
+function greenhouseHeatW(input: {
   coverAreaM2: number;
   uWPerM2K: number;
   volumeM3: number;

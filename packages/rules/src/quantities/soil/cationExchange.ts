@@ -5,8 +5,7 @@ import { defineQuantity } from "../../core/quantity.ts";
 import { ATOMIC_WEIGHT, CATION_CHARGE, type Cation } from "../../tables/nutrients.ts";
 
 /** Content that carries one centimole of charge per kilogram [mg/kg]; 1 cmol/kg = 1 meq/100 g (SN-121). */
-export const mgPerKgPerCmol = (cation: Cation): number =>
-  (10 * ATOMIC_WEIGHT[cation]) / CATION_CHARGE[cation];
+const mgPerKgPerCmol = (cation: Cation): number => (10 * ATOMIC_WEIGHT[cation]) / CATION_CHARGE[cation];
 
 export interface CationExchangeInput {
   caMgPerKg: number;

@@ -36,7 +36,7 @@ export function injector(input: InjectorInput): { gPerLStock: number; gramsInSto
 export const EC_PER_PPM_N = { low: 0.0064, high: 0.0074 } as const;
 
 /** The highest stock strength printed on a published label: 4 lb per US gallon (SN-812) [g/L]. */
-export const LABEL_SOLUBILITY_STOP_G_PER_L = 480;
+const LABEL_SOLUBILITY_STOP_G_PER_L = 480;
 
 /** What a conductivity meter can and cannot say about the feed. */
 function ecNote(input: InjectorInput, gPerLStock: number): string {

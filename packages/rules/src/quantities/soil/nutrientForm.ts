@@ -15,7 +15,7 @@ const SOURCE = { key: "iupac-atomic-weights" };
 const composition = (form: NutrientForm) => Object.entries(NUTRIENT_FORMS[form]) as [Element, number][];
 
 /** Molar mass of a form [g/mol]. */
-export const molarMass = (form: NutrientForm): number =>
+const molarMass = (form: NutrientForm): number =>
   composition(form).reduce((sum, [element, count]) => sum + count * ATOMIC_WEIGHT[element], 0);
 
 /** Oxygen and hydrogen are in too many forms to say that one form can stand for another. */

@@ -21,7 +21,7 @@ export interface PlantPopulationInput {
  *
  * @throws DomainError naming the half of the bed that is missing, or the bed spacing where the rows do not fit
  */
-export function plantPopulation(input: PlantPopulationInput): { plantsPerHa: number } {
+function plantPopulation(input: PlantPopulationInput): { plantsPerHa: number } {
   const { rowSpacingM, plantSpacingM, rowsPerBed, bedSpacingM } = input;
   if (rowsPerBed === undefined && bedSpacingM === undefined) {
     return { plantsPerHa: 10_000 / (rowSpacingM * plantSpacingM) };

@@ -10,7 +10,7 @@ import { SQUARE_FEET_PER_ACRE } from "../../tables/landUnits.ts";
  *
  * Source: linear bed feet per acre, Mid-Atlantic recommendations (SN-1001); method of UF/IFAS SL303 (SN-1003).
  */
-export function rowFeet(input: { lbPerAcre: number; bedSpacingFt: number }): { lbPer100BedFt: number } {
+function rowFeet(input: { lbPerAcre: number; bedSpacingFt: number }): { lbPer100BedFt: number } {
   return { lbPer100BedFt: (input.lbPerAcre * input.bedSpacingFt * 100) / SQUARE_FEET_PER_ACRE };
 }
 

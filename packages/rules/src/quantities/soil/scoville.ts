@@ -32,7 +32,7 @@ export interface ScovilleInput {
  *
  * Source: Todd et al. 1977. `factor` compares with a laboratory that uses another one.
  */
-export function scoville(input: ScovilleInput): { shu: number } {
+function scoville(input: ScovilleInput): { shu: number } {
   const factors = SCOVILLE_FACTORS[input.factor ?? "16.1"];
   return {
     shu:

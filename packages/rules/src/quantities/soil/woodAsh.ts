@@ -6,7 +6,7 @@ import { METHOD_BASE, phAfterLime } from "./limeMethods.ts";
 export const ASH_BUFFER_METHODS = ["mehlich", "adams-evans"] as const;
 
 /** Where ash was not analysed. Potash 5 % (3 to 8 published); lime value 50 % (20 to 67 published): SN-501, SN-502, SN-505. */
-export const ASH_DEFAULT = { k2oPct: 5, ccePct: 50 } as const;
+const ASH_DEFAULT = { k2oPct: 5, ccePct: 50 } as const;
 
 export interface WoodAshInput {
   kgPerM2: number;

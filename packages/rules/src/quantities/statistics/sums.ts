@@ -1,5 +1,5 @@
 /** Sum with the lost low-order bits carried along (Neumaier 1974). */
-export function stableSum(values: Iterable<number>): number {
+function stableSum(values: Iterable<number>): number {
   let sum = 0;
   let lost = 0;
   for (const value of values) {

@@ -9,7 +9,7 @@ const RH_MIN_PCT = { min: 20, max: 80 } as const;
 const HEIGHT_M = { min: 0.1, max: 10 } as const;
 
 /** A tabulated coefficient below this stands as it is (FAO-56 p. 127: eq. 65 only where Kc end >= 0.45). */
-export const SMALLEST_ADJUSTED_KC = 0.45;
+const SMALLEST_ADJUSTED_KC = 0.45;
 
 const within = (value: number, { min, max }: { min: number; max: number }) =>
   Math.min(max, Math.max(min, value));

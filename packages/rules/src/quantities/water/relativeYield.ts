@@ -11,7 +11,7 @@ const fao33: SourceRef = { key: "fao33", locator: "FAO-56 eq. 90" };
  *
  * Source: FAO-33, restated as FAO-56 eq. 90. Ky of pepper, whole season: 1.1.
  */
-export const relativeYieldOf = (ky: number, etActualMm: number, etMaxMm: number): number =>
+const relativeYieldOf = (ky: number, etActualMm: number, etMaxMm: number): number =>
   Math.max(0, 1 - ky * (1 - etActualMm / etMaxMm));
 
 /** `relative-yield`: FAO-33. Refuses an actual evapotranspiration above the unstressed one. */

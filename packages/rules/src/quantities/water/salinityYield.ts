@@ -11,7 +11,7 @@ const maasHoffman: SourceRef = { key: "maas-hoffman-1977", locator: "FAO-56 eq. 
  *
  * Source: Maas and Hoffman 1977.
  */
-export const salinityYieldPct = (input: {
+const salinityYieldPct = (input: {
   eceDsPerM: number;
   thresholdDsPerM: number;
   slopePctPerDsPerM: number;

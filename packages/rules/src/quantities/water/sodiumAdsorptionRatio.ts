@@ -11,7 +11,7 @@ const fao29: SourceRef = { key: "fao29", locator: "sodium adsorption ratio" };
  *
  * Source: FAO-29.
  */
-export const sodiumAdsorptionRatioOf = (water: {
+const sodiumAdsorptionRatioOf = (water: {
   naMmolcPerL: number;
   caMmolcPerL: number;
   mgMmolcPerL: number;

@@ -25,7 +25,7 @@ export interface SoilWaterDay {
 }
 
 /** How rain, irrigation and evapotranspiration of one day are ordered; carried by every answer of `soil-water-day`. */
-export const SOIL_WATER_CONVENTION =
+const SOIL_WATER_CONVENTION =
   "eq. 85 and 88 as written: Ks from the depletion at the start of the day; the day's evapotranspiration is taken before the surplus above field capacity drains";
 
 /**

@@ -2,7 +2,7 @@ import { DomainError, type FieldProblem } from "../../core/errors.ts";
 import { type Classification, classify, type SoilContext } from "../../guides/classify.ts";
 import { guides, verifiedGuides } from "../../guides/register.ts";
 import type { Guide } from "../../guides/types.ts";
-import type { SoilTest } from "../../states/parts.ts";
+import { EXTRACTANTS, type SoilTest } from "../../states/parts.ts";
 
 export type Value = SoilTest["values"][number];
 
@@ -37,7 +37,7 @@ export function readValue(
     return refused(value, "no-extractant", {
       field: `${path}.extractant`,
       message,
-      accepted: "an extractant",
+      accepted: EXTRACTANTS.join(", "),
     });
   }
   const fitting = verifiedGuides().filter((g) => g.nutrients[nutrient]?.extractant === extractant);
