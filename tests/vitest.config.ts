@@ -1,5 +1,8 @@
 import { defineConfig } from "vitest/config";
 
+/** Property tests draw the same cases in every run, so that a red run can be had again. */
+const setupFiles = [`${import.meta.dirname}/support/seed.ts`];
+
 /** One project for what needs nothing, one for what needs the database, one for what needs the browser. */
 export default defineConfig({
   test: {
@@ -7,6 +10,7 @@ export default defineConfig({
       {
         test: {
           name: "rules",
+          setupFiles,
           root: import.meta.dirname,
           include: ["reference/**/*.test.ts", "rules/**/*.test.ts"],
           benchmark: { include: ["bench/rules/**/*.bench.ts"] },
@@ -15,6 +19,7 @@ export default defineConfig({
       {
         test: {
           name: "service",
+          setupFiles,
           root: import.meta.dirname,
           include: ["api/**/*.test.ts", "tenancy/**/*.test.ts", "ledger/**/*.test.ts", "faults/**/*.test.ts"],
           benchmark: { include: ["bench/service/**/*.bench.ts"] },

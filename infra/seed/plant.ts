@@ -218,6 +218,6 @@ export async function issueSome(client: Client, { officeId, farmId }: Params): P
 export async function answerOne(farmer: Client, officeId: string, advisoryId: string): Promise<void> {
   await farmer.call(adviceRoutes.answerAdvisory, {
     params: { officeId, advisoryId },
-    json: { kind: "cannot", actual: null, reason: "The pump is at the workshop until the weekend." },
+    json: { kind: "cannot", actual: null, reason: "We have no hands free before the weekend." },
   });
 }

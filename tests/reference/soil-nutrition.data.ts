@@ -18,7 +18,7 @@ export interface PublishedRow {
 
 // International definitions, written out here so that the checks do not lean on the code under test.
 export const LB_PER_ACRE = 0.45359237 / 0.40468564224;
-export const SHORT_TON_PER_ACRE = 2000 * LB_PER_ACRE;
+const SHORT_TON_PER_ACRE = 2000 * LB_PER_ACRE;
 const OUNCE_PER_GALLON = 28.349523125 / 3.785411784;
 const OUNCE = 28.349523125;
 const GALLON_L = 3.785411784;

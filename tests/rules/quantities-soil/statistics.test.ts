@@ -78,7 +78,8 @@ describe("analysis of variance", () => {
         ]);
         const line = anova({ design: "randomised-blocks", rows }).table[1];
         expect((line?.f ?? Number.NaN) / t.t ** 2).toBeCloseTo(1, 6);
-        expect(line?.p).toBeCloseTo(t.p, 8);
+        // Near p = 1 the probability goes with the root of F: an error of 1e-16 in F is one of 1e-8 in p.
+        expect(line?.p).toBeCloseTo(t.p, 6);
       }),
     );
   });
