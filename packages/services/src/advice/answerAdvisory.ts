@@ -8,6 +8,7 @@ import { ServiceError } from "../errors.ts";
 import { belongsHere } from "../farms/belongsHere.ts";
 import { lockFarm } from "../farms/requireFarm.ts";
 import { append } from "../ledger/append.ts";
+import { NOTHING_COMPUTED } from "../ledger/body.ts";
 import { takeBackApplications, writeApplication } from "../records/applications.ts";
 import { takeBackWaterings, writeWatering } from "../records/waterings.ts";
 import { keepText } from "../texts.ts";
@@ -55,12 +56,7 @@ export async function answerAdvisory(ctx: Ctx, advisoryId: string, raw: unknown)
         advisory: advisoryId,
         subject: { kind: advisory.subjectKind, id: advisory.subjectId },
         rule: { id: advisory.ruleId, version: advisory.ruleVersion },
-        state: null,
-        answer: null,
-        said: null,
-        renderedSha256: null,
-        evidence: [],
-        cautions: [],
+        ...NOTHING_COMPUTED,
         expected,
         outcome: { kind, actual },
         textSha256: text?.sha256 ?? null,

@@ -6,6 +6,7 @@ import { adviseFarm } from "../drafts/adviseFarm.ts";
 import { ServiceError } from "../errors.ts";
 import { lockFarm } from "../farms/requireFarm.ts";
 import { append } from "../ledger/append.ts";
+import { NOTHING_COMPUTED } from "../ledger/body.ts";
 import { keepText } from "../texts.ts";
 import { bodyOf } from "../wellFormed.ts";
 import { readAdvisory, requireAdvisory, thisAdvisory } from "./advisories.ts";
@@ -44,12 +45,7 @@ export async function withdrawAdvisory(ctx: Ctx, advisoryId: string, raw: unknow
         advisory: advisoryId,
         subject: { kind: advisory.subjectKind, id: advisory.subjectId },
         rule: { id: advisory.ruleId, version: advisory.ruleVersion },
-        state: null,
-        answer: null,
-        said: null,
-        renderedSha256: null,
-        evidence: [],
-        cautions: [],
+        ...NOTHING_COMPUTED,
         expected: advisory.expected as Expected | null,
         outcome: null,
         textSha256: text?.sha256 ?? null,

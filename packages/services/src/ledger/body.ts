@@ -46,6 +46,16 @@ export type EntryFacts = Omit<
   "v" | "office" | "seq" | "at" | "actor" | "rulesManifest" | "runtime" | "prev"
 >;
 
+/** What an entry holds that tells what became of an advice: nothing was computed, nothing new was said. */
+export const NOTHING_COMPUTED = {
+  state: null,
+  answer: null,
+  said: null,
+  renderedSha256: null,
+  evidence: [],
+  cautions: [],
+} satisfies Partial<EntryFacts>;
+
 export type IssuedAnswer = Omit<Extract<Answer, { kind: "advice" }>, "charts">;
 
 /** An answer as the ledger keeps it: charts are drawn from the state and add nothing to what was advised. */

@@ -97,7 +97,7 @@ const LEAST_BY_HAND_KG = 0.02;
 /** Weeks that one dressing by hand may stand for (common practice: side-dress every three weeks). */
 const MOST_WEEKS_AT_ONCE = 3;
 
-/** Nitrogen leads where the material has any and any is needed; else potash; else phosphate; undefined where nothing fits. */
+/** Nitrogen leads where it is needed and the material brings it; else potash; else phosphate; undefined where nothing fits. */
 export function materialPlan(
   state: PlantingState,
   plan: FeedingPlan,
