@@ -69,7 +69,10 @@ const Chart = z.object({
 
 const whose = {
   rule: z.object({ id: z.string(), version: z.number().int() }),
-  subject: z.object({ kind: z.enum(["planting", "valve", "bed", "farm-season"]), id: z.string() }),
+  subject: z.object({
+    kind: z.enum(["planting", "valve", "bed", "structure", "farm-season"]),
+    id: z.string(),
+  }),
   asOf: z.string(),
 };
 

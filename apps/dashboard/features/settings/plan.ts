@@ -8,7 +8,7 @@ export const settingsPlan: Plan = {
       title: "risk",
       fields: ["setOutAllowedNights", "setOutAllowedDegreeHours", "setOutAcceptedRisk", "setOutFrostRisk"],
     },
-    { title: "work", fields: ["firstPickLabourPerHour"] },
+    { title: "work", fields: ["labourPerHour"] },
     { title: "soil", fields: ["soilGuide"] },
   ],
 };

@@ -56,6 +56,7 @@ export const weatherDays = pgTable("weather_days", {
   windHeightM: number("wind_height_m"),
   rsMjPerM2Day: number("rs_mj_per_m2_day"),
   sunshineH: number("sunshine_h"),
+  cloudPct: number("cloud_pct"),
   importId: uuid("import_id"),
 });
 

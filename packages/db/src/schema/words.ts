@@ -14,7 +14,7 @@ export const SPECIES = ["annuum", "chinense", "baccatum", "frutescens", "pubesce
 export const MEDIA = ["mineral-soil", "organic-soil", "potting-medium"] as const;
 export const IMPORT_KINDS = ["soil-tests", "weather", "forecast"] as const;
 export const IMPORT_STATUSES = ["staged", "saved", "discarded"] as const;
-export const SUBJECT_KINDS = ["planting", "valve", "bed", "farm-season"] as const;
+export const SUBJECT_KINDS = ["planting", "valve", "bed", "structure", "farm-season"] as const;
 export const ANSWER_KINDS = ["advice", "needs-more", "does-not-apply", "refused"] as const;
 export const FARMER_ANSWERS = ["done", "not-done", "cannot"] as const;
 export const ADVISORY_STATUSES = [
@@ -69,6 +69,11 @@ export const NOTE_KINDS = [
   "sunscald",
   "disease-signs",
   "container-drains",
+  "emerged",
+  "potted-on",
+  "flower-drop",
+  "mites",
+  "ground-cover-pct",
 ] as const;
 export const MATERIAL_KINDS = [
   "ammonium-sulfate",

@@ -26,31 +26,55 @@ export const SiteSchema = z.strictObject({
 });
 export type Site = z.infer<typeof SiteSchema>;
 
+const weatherFields = {
+  date: day("local day"),
+  tMaxC: num("maximum air temperature", "C", -70, 60).optional(),
+  tMinC: num("minimum air temperature", "C", -70, 60).optional(),
+  rainMm: num("rain", "mm", 0, 2000).optional(),
+  rhMaxPct: num("maximum relative humidity", "%", 0, 100).optional(),
+  rhMinPct: num("minimum relative humidity", "%", 0, 100).optional(),
+  rhMeanPct: num("mean relative humidity", "%", 0, 100).optional(),
+  dewPointC: num("dew point", "C", -70, 40).optional(),
+  windMPerS: num("mean wind speed", "m/s", 0, 60).optional(),
+  windHeightM: num("height of the anemometer", "m", 0.5, 50).optional(),
+  rsMjPerM2Day: num("solar radiation", "MJ/m2/day", 0, 45).optional(),
+  sunshineH: num("bright sunshine", "h", 0, 24).optional(),
+  cloudPct: num("mean cloud cover", "%", 0, 100).optional(),
+};
+const inOrder = (d: { tMaxC?: number | undefined; tMinC?: number | undefined }) =>
+  d.tMaxC === undefined || d.tMinC === undefined || d.tMaxC >= d.tMinC;
+const outOfOrder = { path: ["tMaxC"], error: "must not be below tMinC" };
+
 /** One day of weather in the open, at the site's station. A real maximum above 60 C or minimum below -70 C has never been recorded. */
-export const WeatherDaySchema = z
-  .strictObject({
-    date: day("local day"),
-    tMaxC: num("maximum air temperature", "C", -70, 60).optional(),
-    tMinC: num("minimum air temperature", "C", -70, 60).optional(),
-    rainMm: num("rain", "mm", 0, 2000).optional(),
-    rhMaxPct: num("maximum relative humidity", "%", 0, 100).optional(),
-    rhMinPct: num("minimum relative humidity", "%", 0, 100).optional(),
-    rhMeanPct: num("mean relative humidity", "%", 0, 100).optional(),
-    dewPointC: num("dew point", "C", -70, 40).optional(),
-    windMPerS: num("mean wind speed", "m/s", 0, 60).optional(),
-    windHeightM: num("height of the anemometer", "m", 0.5, 50).optional(),
-    rsMjPerM2Day: num("solar radiation", "MJ/m2/day", 0, 45).optional(),
-    sunshineH: num("bright sunshine", "h", 0, 24).optional(),
-  })
-  .refine((d) => d.tMaxC === undefined || d.tMinC === undefined || d.tMaxC >= d.tMinC, {
-    path: ["tMaxC"],
-    error: "must not be below tMinC",
-  });
+export const WeatherDaySchema = z.strictObject(weatherFields).refine(inOrder, outOfOrder);
 export type WeatherDay = z.infer<typeof WeatherDaySchema>;
+
+/** One hour of a forecast in the open; `at` is when the hour begins. */
+export const ForecastHourSchema = z.strictObject({
+  at: z.iso.datetime({ offset: true }),
+  temperatureC: num("air temperature", "C", -70, 60),
+  dewPointC: num("dew point", "C", -70, 40).optional(),
+  rhPct: num("relative humidity", "%", 0, 100).optional(),
+  windMPerS: num("wind speed", "m/s", 0, 60).optional(),
+  cloudPct: num("cloud cover", "%", 0, 100).optional(),
+  rainMm: num("rain in the hour", "mm", 0, 500).optional(),
+});
+export type ForecastHour = z.infer<typeof ForecastHourSchema>;
+
+/** A day as a forecast says it. */
+export const ForecastDaySchema = z
+  .strictObject({
+    ...weatherFields,
+    rainChancePct: num("chance of any rain", "%", 0, 100).optional(),
+  })
+  .refine(inOrder, outOfOrder);
+export type ForecastDay = z.infer<typeof ForecastDaySchema>;
 
 export const ForecastSchema = z.strictObject({
   issuedAt: z.iso.datetime({ offset: true }),
-  days: z.array(WeatherDaySchema).max(16),
+  days: z.array(ForecastDaySchema).max(16),
+  /** Oldest first, where the source gives hours. */
+  hours: z.array(ForecastHourSchema).max(240).optional(),
 });
 export type Forecast = z.infer<typeof ForecastSchema>;
 
@@ -125,6 +149,38 @@ export const BUFFER_METHODS = [
   "modified-mehlich",
   "woodruff",
 ] as const;
+
+/** What a laboratory said of the water that is given. Ions in mg/L, alkalinity as CaCO3. */
+export const WaterTestSchema = z.strictObject({
+  id,
+  sampledOn: day("day the sample was taken"),
+  ecDSPerM: num("electrical conductivity", "dS/m", 0, 50).optional(),
+  waterPh: num("pH", "pH", 2, 12).optional(),
+  alkalinityMgCaCO3PerL: num("alkalinity as CaCO3", "mg/L", 0, 3000).optional(),
+  caMgPerL: num("calcium", "mg/L", 0, 5000).optional(),
+  mgMgPerL: num("magnesium", "mg/L", 0, 5000).optional(),
+  naMgPerL: num("sodium", "mg/L", 0, 20_000).optional(),
+  clMgPerL: num("chloride", "mg/L", 0, 40_000).optional(),
+  bMgPerL: num("boron", "mg/L", 0, 100).optional(),
+  nitrateNMgPerL: num("nitrate-N", "mg/L", 0, 500).optional(),
+});
+export type WaterTest = z.infer<typeof WaterTestSchema>;
+
+export const SOIL_WATER_KINDS = ["tension-kpa", "water-content"] as const;
+
+/** What a soil sensor in the bed read: tension in kPa (positive), or volumetric water content in m3/m3. */
+export const SoilWaterReadingSchema = z
+  .strictObject({
+    at: z.iso.datetime({ offset: true }),
+    kind: word("what the sensor reads", SOIL_WATER_KINDS),
+    depthCm: num("depth of the sensor", "cm", 1, 200),
+    value: num("kPa or m3/m3, as the kind says", "as the kind says", 0, 1500),
+  })
+  .refine((r) => r.kind !== "water-content" || r.value <= 1, {
+    path: ["value"],
+    error: "must be a share of volume, 0 to 1 m3/m3, for water-content",
+  });
+export type SoilWaterReading = z.infer<typeof SoilWaterReadingSchema>;
 
 export const SoilTestSchema = z.strictObject({
   id,
@@ -210,6 +266,7 @@ export const PlantingSchema = z
     id,
     species: word("species of Capsicum", SPECIES),
     marketType: word("market type", MARKET_TYPES),
+    /** The day sown; a day still to come is the day planned. */
     sownOn: day("sowing day"),
     /** Left out until the plants stand in the bed. */
     setOutOn: day("day the plants were set out").optional(),
@@ -231,6 +288,24 @@ export const PlantingSchema = z
       })
       .optional(),
     baseTemperatureC: num("base temperature for heat units", "C", 4, 20).optional(),
+    expectedPricePerKg: num("price the grower expects for the fruit", "money/kg", 0, 10_000).optional(),
+    /** How the seedlings are raised. */
+    propagation: z
+      .strictObject({
+        mediumC: num("temperature of the seed's medium", "C", 0, 45).optional(),
+        germinationPct: num("germination on the packet or from a test", "%", 1, 100).optional(),
+        lossPct: num("seedlings lost between emergence and setting out", "%", 0, 95).optional(),
+        growingC: num("mean temperature where they grow on", "C", 5, 40).optional(),
+      })
+      .optional(),
+    /** A water deficit held on purpose, for more pungency. Left out: nobody asked for one. */
+    deficit: z
+      .strictObject({
+        etShare: num("water allowed, as a share of full demand", "fraction", 0.5, 0.98).optional(),
+        from: day("first day of the deficit"),
+        to: day("last day of the deficit; left out while it is open").optional(),
+      })
+      .optional(),
   })
   .refine((p) => p.setOutOn === undefined || p.setOutOn >= p.sownOn, {
     path: ["setOutOn"],
@@ -265,6 +340,11 @@ export const NOTE_KINDS = [
   "sunscald",
   "disease-signs",
   "container-drains",
+  "emerged",
+  "potted-on",
+  "flower-drop",
+  "mites",
+  "ground-cover-pct",
 ] as const;
 
 /** What a person saw, without the words they used for it. */
@@ -363,7 +443,65 @@ export const SettingsSchema = z.strictObject({
   setOutAllowedNights: num("nights below the floor the office accepts", "nights", 0, 30).optional(),
   setOutAcceptedRisk: num("accepted probability of a dose above that", "fraction", 0.01, 0.5).optional(),
   setOutFrostRisk: num("accepted probability of frost", "fraction", 0.001, 0.5).optional(),
-  firstPickLabourPerHour: num("labour", "money/h", 0, 1000).optional(),
+  labourPerHour: num("labour", "money/h", 0, 1000).optional(),
+  irrigateRainRisk: num("accepted chance that rain waited for stays out", "fraction", 0.01, 0.9).optional(),
+  hotterLeastEtShare: num("least water a deliberate deficit may leave", "fraction", 0.5, 0.98).optional(),
   soilGuide: id.optional(),
 });
 export type Settings = z.infer<typeof SettingsSchema>;
+
+/** What a house or tunnel is glazed with. */
+export const GLAZINGS = [
+  "single-glass",
+  "single-poly",
+  "double-poly",
+  "double-poly-infrared",
+  "twin-wall-polycarbonate",
+  "triple-wall-polycarbonate",
+] as const;
+export const INNER_LAYERS = ["none", "fleece", "inner-film", "thermal-screen"] as const;
+export const FUELS = [
+  "electricity",
+  "natural-gas",
+  "propane",
+  "fuel-oil",
+  "firewood",
+  "wood-pellets",
+] as const;
+
+/** A house or tunnel that plants stand in and that may be heated. */
+export const StructureSchema = z.strictObject({
+  id,
+  glazing: word("what it is glazed with", GLAZINGS),
+  /** Measured or from the maker; left out: the table's for the glazing. */
+  uWPerM2K: num("heat loss of the cover", "W/m2/K", 0.5, 12).optional(),
+  innerLayer: word("second layer inside, drawn at night", INNER_LAYERS),
+  floorAreaM2: num("floor", "m2", 0.5, 100_000),
+  coverAreaM2: num("outer surface, floor not counted", "m2", 1, 300_000),
+  volumeM3: num("enclosed volume", "m3", 0.3, 600_000),
+  airChangesPerH: num("air changes", "1/h", 0.1, 20).optional(),
+  /** What stands there to heat with; the first is what is used now. */
+  heaters: z
+    .array(
+      z.strictObject({
+        fuel: word("fuel", FUELS),
+        efficiency: num("share of the fuel's heat that reaches the air", "fraction", 0.2, 1).optional(),
+        outputW: num("rated output", "W", 100, 5_000_000).optional(),
+        /** Per kWh for electricity and gas, per L for propane and oil, per kg for wood. */
+        pricePerUnit: num("price of one unit of fuel", "money/unit", 0, 1000).optional(),
+      }),
+    )
+    .max(10),
+  trays: z
+    .strictObject({
+      count: int("seedling trays", "trays", 1, 100_000),
+      areaM2: num("area of one tray", "m2", 0.01, 5),
+    })
+    .optional(),
+  /** Night temperature to keep; left out: the office's floor for plants raised indoors. */
+  nightC: num("night temperature to keep", "C", 2, 30).optional(),
+  /** Nights on which plants need it. */
+  heatedFrom: day("first heated night").optional(),
+  heatedTo: day("last heated night").optional(),
+});
+export type Structure = z.infer<typeof StructureSchema>;

@@ -12,8 +12,11 @@ import {
   SettingsSchema,
   SiteSchema,
   SoilTestSchema,
+  SoilWaterReadingSchema,
+  StructureSchema,
   UnansweredSchema,
   WateringSchema,
+  WaterTestSchema,
   WeatherDaySchema,
 } from "./parts.ts";
 
@@ -76,6 +79,10 @@ export const PlantingStateSchema = z.strictObject({
   applications: z.array(ApplicationSchema).max(2000),
   unanswered: z.array(UnansweredSchema).max(200),
   water: waterSource,
+  /** Of the water this planting gets, newest first. */
+  waterTests: z.array(WaterTestSchema).max(50).optional(),
+  /** What its valve gave, where it hangs on one. */
+  waterings: z.array(WateringSchema).max(2000).optional(),
 });
 export type PlantingState = z.infer<typeof PlantingStateSchema>;
 
@@ -89,6 +96,7 @@ export const ValveStateSchema = z.strictObject({
     method: word("how water is given", ["drip", "sprinkler", "furrow", "hand"]),
     flowLPerH: num("total flow of the valve", "L/h", 1, 1_000_000),
     efficiency: num("application efficiency", "fraction", 0.2, 1),
+    wettedFraction: num("share of the ground it wets", "fraction", 0.05, 1).optional(),
   }),
   /** One a planting that stands on the valve now. */
   zones: z
@@ -98,6 +106,11 @@ export const ValveStateSchema = z.strictObject({
         planting: PlantingSchema,
         notes: z.array(FieldNoteSchema).max(2000),
         rootDepthM: num("rooting depth, if somebody dug", "m", 0.05, 2).optional(),
+        /** Oldest first. */
+        soilWater: z.array(SoilWaterReadingSchema).max(5000).optional(),
+        /** Of this zone's bed, newest first. */
+        soilTests: z.array(SoilTestSchema).max(50).optional(),
+        capillaryRiseMmPerDay: num("water rising from below; none unless stated", "mm/day", 0, 10).optional(),
         rainReaches: flag("rain reaches this bed's soil; left out: decided from cover and mulch").optional(),
       }),
     )
@@ -106,6 +119,9 @@ export const ValveStateSchema = z.strictObject({
   /** From the day the soil was last known to be full, or from setting out. */
   weather: z.array(WeatherDaySchema).max(800),
   forecast: ForecastSchema.optional(),
+  climatology: ClimatologySchema.optional(),
+  /** Of the water this valve gives, newest first. */
+  waterTests: z.array(WaterTestSchema).max(50).optional(),
   waterings: z.array(WateringSchema).max(2000),
   unanswered: z.array(UnansweredSchema).max(200),
 });
@@ -120,6 +136,18 @@ export const BedStateSchema = z.strictObject({
   soilTests: z.array(SoilTestSchema).max(50),
 });
 export type BedState = z.infer<typeof BedStateSchema>;
+
+/** Everything the rules read about one house or tunnel. */
+export const StructureStateSchema = z.strictObject({
+  kind: z.literal("structure"),
+  ...head,
+  site: SiteSchema,
+  structure: StructureSchema,
+  weather: z.array(WeatherDaySchema).max(800),
+  forecast: ForecastSchema.optional(),
+  climatology: ClimatologySchema.optional(),
+});
+export type StructureState = z.infer<typeof StructureStateSchema>;
 
 /** A farm's season: its plantings in one shed. Stock is spent once over all of them. */
 export const FarmSeasonStateSchema = z.strictObject({
@@ -137,6 +165,7 @@ export const StateSchema = z.discriminatedUnion("kind", [
   PlantingStateSchema,
   ValveStateSchema,
   BedStateSchema,
+  StructureStateSchema,
   FarmSeasonStateSchema,
 ]);
 export type State = z.infer<typeof StateSchema>;
@@ -145,4 +174,10 @@ export type StateOf<K extends SubjectKind> = Extract<State, { kind: K }>;
 
 /** The id of the subject a state is about. */
 export const subjectIdOf = (state: State): string =>
-  state.kind === "planting" ? state.planting.id : state.kind === "bed" ? state.bed.id : state.id;
+  state.kind === "planting"
+    ? state.planting.id
+    : state.kind === "bed"
+      ? state.bed.id
+      : state.kind === "structure"
+        ? state.structure.id
+        : state.id;
