@@ -64,7 +64,7 @@ const fromName: [RegExp, FormUnit][] = [
   [/DegreeHours$/, "C-hours"],
   [/Nights$|\.nights$/, "nights"],
   [/stationOffset\.(min|sd)C$/, "C-difference"],
-  [/efficiency$|Risk$/, "share"],
+  [/efficiency$|Risk$|Share$|Fraction$/, "share"],
   [/Pct$/, "pct"],
   [/Deg$/, "deg"],
   [/M2$/, "m2"],

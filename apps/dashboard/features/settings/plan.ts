@@ -9,6 +9,7 @@ export const settingsPlan: Plan = {
       fields: ["setOutAllowedNights", "setOutAllowedDegreeHours", "setOutAcceptedRisk", "setOutFrostRisk"],
     },
     { title: "work", fields: ["labourPerHour"] },
+    { title: "water", fields: ["irrigateRainRisk", "hotterLeastEtShare"] },
     { title: "soil", fields: ["soilGuide"] },
   ],
 };
