@@ -6,13 +6,17 @@ import { settingDepthClaims } from "./claims/setting-depth.ts";
 import { soilReadingClaims } from "./claims/soil-reading.ts";
 import { plantSources } from "./sources/plant.ts";
 import { soilSources } from "./sources/soil.ts";
+import { stressSources } from "./sources/stress.ts";
 import { warmthSources } from "./sources/warmth.ts";
 import { waterSources } from "./sources/water.ts";
 import type { Claim, Source } from "./types.ts";
 
 /** Every source that a rule, a quantity or a table names, by id. */
 export const sources: ReadonlyMap<string, Source> = new Map(
-  [...plantSources, ...warmthSources, ...waterSources, ...soilSources].map((s) => [s.id, s]),
+  [...plantSources, ...warmthSources, ...waterSources, ...soilSources, ...stressSources].map((s) => [
+    s.id,
+    s,
+  ]),
 );
 
 /** Every claim that a rule leans on, by id. */

@@ -1,7 +1,9 @@
+import { chargeConcentration } from "./water/chargeConcentration.ts";
 import { cropCoefficient } from "./water/cropCoefficient.ts";
 import { dualCropCoefficientDay } from "./water/dualCropCoefficientDay.ts";
 import { evaporableWater } from "./water/dualEvaporableWater.ts";
 import { soilEvaporationDayQuantity } from "./water/dualSoilEvaporation.ts";
+import { ecToSaturatedPaste } from "./water/ecToSaturatedPaste.ts";
 import { initialCropCoefficient } from "./water/initialCropCoefficient.ts";
 import { leachingRequirement } from "./water/leachingRequirement.ts";
 import { mixedCropCoefficient } from "./water/mixedCropCoefficient.ts";
@@ -30,6 +32,8 @@ export const waterQuantities = [
   soilWaterDayQuantity,
   relativeYield,
   salinityYield,
+  ecToSaturatedPaste,
+  chargeConcentration,
   sodiumAdsorptionRatio,
   leachingRequirement,
   soilSalinity,
