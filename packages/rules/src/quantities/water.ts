@@ -1,4 +1,5 @@
 import { chargeConcentration } from "./water/chargeConcentration.ts";
+import { coverCropCoefficient } from "./water/coverCropCoefficient.ts";
 import { cropCoefficient } from "./water/cropCoefficient.ts";
 import { dualCropCoefficientDay } from "./water/dualCropCoefficientDay.ts";
 import { evaporableWater } from "./water/dualEvaporableWater.ts";
@@ -12,6 +13,7 @@ import { rainInterval } from "./water/rainInterval.ts";
 import { relativeYield } from "./water/relativeYield.ts";
 import { rootZoneWater, waterStress } from "./water/rootZone.ts";
 import { runTimeQuantity } from "./water/runTime.ts";
+import { salinityStress } from "./water/salinityStress.ts";
 import { salinityYield } from "./water/salinityYield.ts";
 import { sodiumAdsorptionRatio } from "./water/sodiumAdsorptionRatio.ts";
 import { soilSalinity } from "./water/soilSalinity.ts";
@@ -24,6 +26,7 @@ export const waterQuantities = [
   cropCoefficient,
   mulchedCropCoefficient,
   mixedCropCoefficient,
+  coverCropCoefficient,
   evaporableWater,
   soilEvaporationDayQuantity,
   dualCropCoefficientDay,
@@ -32,6 +35,7 @@ export const waterQuantities = [
   soilWaterDayQuantity,
   relativeYield,
   salinityYield,
+  salinityStress,
   ecToSaturatedPaste,
   chargeConcentration,
   sodiumAdsorptionRatio,

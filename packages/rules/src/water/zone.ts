@@ -6,6 +6,7 @@ import { mulchOn } from "../states/standing.ts";
 import type { ValveState } from "../states/states.ts";
 import { PEPPER_WATER } from "../tables/cropCoefficients.ts";
 import type { ZonePlan } from "./balance.ts";
+import type { SeenCover } from "./basal.ts";
 import type { Demand } from "./demand.ts";
 import { bedAreaM2 } from "./ground.ts";
 import { mulchedKc } from "./mulchedKc.ts";
@@ -15,6 +16,22 @@ import { STAGES } from "./stages.ts";
 
 /** A zone whose plants stand in the bed. */
 export type StandingZone = ValveState["zones"][number] & { setOutOn: string };
+
+const notesOf = (zone: StandingZone, kind: StandingZone["notes"][number]["kind"], today: string) =>
+  zone.notes
+    .flatMap((n) =>
+      n.kind === kind && n.value !== undefined && n.on <= today ? [{ on: n.on, value: n.value }] : [],
+    )
+    .toSorted((a, b) => (a.on < b.on ? -1 : 1));
+
+/** The cover somebody saw since setting out, one a day, oldest first. */
+export const seenCovers = (zone: StandingZone, today: string): SeenCover[] => [
+  ...new Map(
+    notesOf(zone, "ground-cover-pct", today)
+      .filter((n) => n.on > zone.setOutOn && n.value > 0 && n.value <= 100)
+      .map((n) => [n.on, { on: n.on, coverFraction: n.value / 100 }]),
+  ).values(),
+];
 
 /** Plants' height for the climate adjustment: measured, else FAO-56 Table 12 (staked: the lower end of 1.5 to 2 m). */
 export function heightM(zone: StandingZone, today: string): number {

@@ -10,6 +10,27 @@ export const waterSources: Source[] = [
     status: "seen",
   },
   {
+    id: "allen-pereira-2009",
+    cite: "Allen, R.G., Pereira, L.S. (2009). Estimating crop coefficients from fraction of ground cover and height. Irrigation Science 28(1):17-34. Abstract read; the density coefficient as others restate it.",
+    kind: "review",
+    year: 2009,
+    doi: "10.1007/s00271-009-0182-z",
+    status: "secondary",
+  },
+  {
+    id: "allen-2005-dual",
+    cite: "Allen, R.G., Pereira, L.S., Smith, M., Raes, D., Wright, J.L. (2005). FAO-56 dual crop coefficient method for estimating evaporation from soil and application extensions. Journal of Irrigation and Drainage Engineering 131(1):2-13. From memory.",
+    kind: "review",
+    year: 2005,
+    status: "memory",
+  },
+  {
+    id: "usu-vegetable-guide",
+    cite: "Utah State University Extension. Vegetable production guide: soil tension at which to start drip irrigation of pepper, tomato and eggplant, by soil texture.",
+    kind: "extension",
+    status: "seen",
+  },
+  {
     id: "fao33",
     cite: "Doorenbos, J., Kassam, A.H. (1979). Yield response to water. FAO Irrigation and Drainage Paper 33. FAO, Rome. Read as restated in FAO Irrigation and Drainage Paper 56, eq. 90 and Table 24.",
     kind: "handbook",

@@ -16,7 +16,7 @@ const MM_PER_MJ = 1 / 2.45;
  *
  * Source: FAO-56, eq. 52.
  */
-function et0HargreavesMmPerDay(input: {
+export function et0HargreavesMmPerDay(input: {
   latitudeDeg: number;
   dayOfYear: number;
   tMaxC: number;

@@ -12,7 +12,7 @@ const fao29: SourceRef = { key: "fao29", locator: "leaching requirement; FAO-56 
  *
  * Source: FAO-29.
  */
-const leachingFractionOf = (ecwDsPerM: number, eceDsPerM: number): number =>
+export const leachingFractionOf = (ecwDsPerM: number, eceDsPerM: number): number =>
   ecwDsPerM / (5 * eceDsPerM - ecwDsPerM);
 
 /** `leaching-requirement`: FAO-29. Refuses water so salty that no leaching can hold that ECe. */

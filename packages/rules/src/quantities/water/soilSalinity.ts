@@ -4,9 +4,15 @@ import { defineQuantity } from "../../core/quantity.ts";
 import { fao56 } from "../cite.ts";
 
 /**
- * `soil-salinity`: the salinity that a soil settles at under a water and the share of it that drains.
+ * The salinity that a soil settles at under a water and the share of it that drains: ECe = (1 + LF) / LF × ECiw / 5.
  *
- *   ECe = (1 + LF) / LF × ECiw / 5
+ * Source: FAO-56, eq. 93.
+ */
+export const eceUnderWater = (eciwDsPerM: number, leachingFraction: number): number =>
+  ((1 + leachingFraction) / leachingFraction) * (eciwDsPerM / 5);
+
+/**
+ * `soil-salinity`: see {@link eceUnderWater}.
  *
  * Holds for a whole season of even leaching. The paper's "about 1.5 ECiw" is this at LF near 0.15; at 0.20 it is 1.2.
  * Source: FAO-56, eq. 93.
@@ -26,7 +32,7 @@ export const soilSalinity = defineQuantity({
         "ECe",
         "conductivity of the saturated paste extract",
         `(1 + LF) / LF × ECiw / 5, LF = ${lf}, ECiw = ${eciwDsPerM}`,
-        ((1 + lf) / lf) * (eciwDsPerM / 5),
+        eceUnderWater(eciwDsPerM, lf),
         "dS/m",
         fao56("eq. 93"),
       ),
