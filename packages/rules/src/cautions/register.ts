@@ -1,12 +1,16 @@
 import { plantCautions } from "./plant.ts";
 import { soilCautions } from "./soil.ts";
+import { stressCautions } from "./stress.ts";
 import type { Caution } from "./types.ts";
 import { warmthCautions } from "./warmth.ts";
 import { waterCautions } from "./water.ts";
 
 /** Every caution, by id. */
 export const cautions: ReadonlyMap<string, Caution> = new Map(
-  [...plantCautions, ...warmthCautions, ...waterCautions, ...soilCautions].map((c) => [c.id, c]),
+  [...plantCautions, ...warmthCautions, ...waterCautions, ...soilCautions, ...stressCautions].map((c) => [
+    c.id,
+    c,
+  ]),
 );
 
 const SEVERITY_ORDER = { danger: 0, warning: 1, care: 2 } as const;

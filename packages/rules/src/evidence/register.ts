@@ -1,6 +1,7 @@
 import { coldRecordClaims } from "./claims/cold-record.ts";
 import { feedingClaims } from "./claims/feeding.ts";
 import { irrigateClaims } from "./claims/irrigate.ts";
+import { saltClaims } from "./claims/salt.ts";
 import { setOutClaims } from "./claims/set-out.ts";
 import { settingDepthClaims } from "./claims/setting-depth.ts";
 import { soilReadingClaims } from "./claims/soil-reading.ts";
@@ -26,6 +27,7 @@ export const claims: ReadonlyMap<string, Claim> = new Map(
     ...coldRecordClaims,
     ...settingDepthClaims,
     ...irrigateClaims,
+    ...saltClaims,
     ...soilReadingClaims,
     ...feedingClaims,
   ].map((c) => [c.id, c]),

@@ -2,6 +2,7 @@ import type { Rule } from "../core/rule.ts";
 import { coldRecordRule } from "./cold-record/index.ts";
 import { feedingRule } from "./feeding/index.ts";
 import { irrigateRule } from "./irrigate/index.ts";
+import { saltRule } from "./salt/index.ts";
 import { setOutRule } from "./set-out/index.ts";
 import { settingDepthRule } from "./setting-depth/index.ts";
 import { soilReadingRule } from "./soil-reading/index.ts";
@@ -11,6 +12,7 @@ export const rules = [
   setOutRule,
   coldRecordRule,
   irrigateRule,
+  saltRule,
   soilReadingRule,
   feedingRule,
   settingDepthRule,

@@ -3,6 +3,7 @@ import { common } from "./common.ts";
 import { feeding } from "./feeding.ts";
 import { irrigate } from "./irrigate.ts";
 import { said } from "./said.ts";
+import { salt } from "./salt.ts";
 import { setOut } from "./set-out.ts";
 import { settingDepth } from "./setting-depth.ts";
 import { soilReading } from "./soil-reading.ts";
@@ -15,6 +16,7 @@ export const en: Record<string, string> = {
   ...coldRecord,
   ...settingDepth,
   ...irrigate,
+  ...salt,
   ...soilReading,
   ...feeding,
 };
