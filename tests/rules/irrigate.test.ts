@@ -1,7 +1,6 @@
 import { type Advice, type Answer, adviseState, render, type ValveState } from "@pith/rules";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { runBalance } from "../../packages/rules/src/water/balance.ts";
 import { mulchedKc } from "../../packages/rules/src/water/mulchedKc.ts";
 import { rainReaches } from "../../packages/rules/src/water/rainReaches.ts";
 import { rootDepthOn } from "../../packages/rules/src/water/rootDepth.ts";
@@ -284,44 +283,6 @@ describe("properties", () => {
     { maxLength: 8 },
   );
 
-  test("the water book closes to 1e-9 mm over a season: Dr = ΣETc adj + ΣDP - ΣP - ΣI", () => {
-    const taws = fc.tuple(
-      fc.double({ min: 3, max: 60, noNaN: true }),
-      fc.double({ min: 0, max: 0.6, noNaN: true }),
-    );
-    const days = fc.array(
-      fc.record({
-        et0Mm: fc.double({ min: 0, max: 12, noNaN: true }),
-        rainMm: fc.double({ min: 0, max: 80, noNaN: true }),
-        irrigationMm: fc.double({ min: 0, max: 40, noNaN: true }),
-      }),
-      { minLength: 1, maxLength: 150 },
-    );
-    fc.assert(
-      fc.property(taws, days, ([startMm, growthMm], season) => {
-        const index = (day: string) => Number(day);
-        const plan = {
-          kcOn: () => 1.05,
-          tawMmOn: (day: string) => startMm + growthMm * index(day),
-          rainCountsOn: () => true,
-          depletionFractionTable: 0.3,
-        };
-        const demand = season.map((d, i) => ({
-          day: String(i),
-          et0Mm: d.et0Mm,
-          rainMm: d.rainMm,
-          measured: true,
-        }));
-        const book = runBalance(plan, demand, (day) => season[index(day)]?.irrigationMm ?? 0);
-        const total = (pick: (d: (typeof book)[number]) => number) => book.reduce((s, d) => s + pick(d), 0);
-        const end = total((d) => d.etcAdjMm) + total((d) => d.percolationMm);
-        const closes = end - total((d) => d.effectiveRainMm) - total((d) => d.irrigationMm);
-        expect(Math.abs((book.at(-1)?.depletionMm ?? 0) - closes)).toBeLessThan(1e-9);
-        for (const d of book) expect(d.depletionMm >= 0 && d.depletionMm <= d.tawMm).toBe(true);
-      }),
-      { numRuns: 100, seed: 56 },
-    );
-  });
   test("more rain never raises the minutes", () => {
     fc.assert(
       fc.property(

@@ -8,6 +8,8 @@ export interface AvailableWater {
   how: "measured" | "texture" | "medium";
   low: number;
   high: number;
+  /** Measured, else the middle of the texture's range; unknown for a potting mix [m3/m3]. */
+  fieldCapacity?: number;
 }
 
 /** A peat or bark mix gives up about a quarter of its volume; mixes differ (common practice). */
@@ -41,12 +43,18 @@ export function availableWaterOf(bed: Bed, path: string): AvailableWater | undef
       );
     }
     const value = fieldCapacity - wiltingPoint;
-    return { m3PerM3: value, how: "measured", low: value, high: value };
+    return { m3PerM3: value, how: "measured", low: value, high: value, fieldCapacity };
   }
   if (bed.kind === "containers") {
     return { m3PerM3: POTTING_MIX.middle, how: "medium", low: POTTING_MIX.low, high: POTTING_MIX.high };
   }
   if (texture === undefined) return undefined;
-  const { available } = SOIL_WATER[texture];
-  return { m3PerM3: middle(available), how: "texture", low: available.low, high: available.high };
+  const row = SOIL_WATER[texture];
+  return {
+    m3PerM3: middle(row.available),
+    how: "texture",
+    low: row.available.low,
+    high: row.available.high,
+    fieldCapacity: middle(row.fieldCapacity),
+  };
 }

@@ -61,6 +61,8 @@ export type SensorWord = {
 export interface SensorSetting {
   asOf: string;
   rootDepthM: number;
+  /** Then `rootDepthM` is the mix spread over the ground, and a sensor in a pot stands among the roots. */
+  inContainers: boolean;
   tawMm: number;
   /** Undefined where neither it nor the texture is known. */
   fieldCapacity: number | undefined;
@@ -105,7 +107,7 @@ function wordOf(series: SoilWaterReading[], setting: SensorSetting, now: number)
   const said = { depthCm, at, value };
   const not = (why: NotUsed): SensorWord[] => [{ ...said, kind, used: false, why }];
   if (now - Date.parse(at) > HOLDS_HOURS * 3_600_000) return not("stale");
-  if (depthCm / 100 > setting.rootDepthM) return not("below-roots");
+  if (!setting.inContainers && depthCm / 100 > setting.rootDepthM) return not("below-roots");
   const possible =
     kind === "water-content" ? value >= CONTENT.low && value <= CONTENT.high : value <= HIGHEST_TENSION_KPA;
   if (!possible) return not("out-of-range");

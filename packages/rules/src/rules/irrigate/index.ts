@@ -1,38 +1,31 @@
 import { cautionsFor } from "../../cautions/register.ts";
-import { addDays, instantAt } from "../../core/days.ts";
-import type { AdviceBody, AnswerBody, Case, Rule, Stakes } from "../../core/rule.ts";
-import { coversOn, mulchOn } from "../../states/standing.ts";
+import type { AdviceBody, AnswerBody, Case, Rule } from "../../core/rule.ts";
 import type { ValveState } from "../../states/states.ts";
-import { PEPPER_WATER } from "../../tables/cropCoefficients.ts";
 import { type Message, measure, onDay, say } from "../../text/message.ts";
 import { availableWaterOf } from "../../water/availableWater.ts";
-import { nextDay } from "../../water/balance.ts";
 import type { Demand } from "../../water/demand.ts";
-import { isPlastic } from "../../water/rainReaches.ts";
-import { SEASON_DAYS } from "../../water/stages.ts";
-import { soilWaterChart } from "./chart.ts";
+import { topSoilOf } from "../../water/topSoil.ts";
+import { chartsOf } from "./chart.ts";
 import { checkForecastAge, checkRecords } from "./checks.ts";
+import { readValve, type ValveReading } from "./decide.ts";
+import { limitsOf, wouldChangeOf } from "./limits.ts";
 import { missingSoil, missingWeather } from "./needs.ts";
-import {
-  demandOfZone,
-  readValve,
-  readZone,
-  settingOf,
-  type ValveReading,
-  type ValveSetting,
-} from "./readings.ts";
+import { demandOfZone, settingOf, type ValveSetting } from "./setting.ts";
+import { stakesOf } from "./stakes.ts";
 import { stepsFor } from "./steps.ts";
 import { netIfDone, openWaterings } from "./unanswered.ts";
 import { writeWorking } from "./working.ts";
+import { readZone } from "./zoneReading.ts";
 
-/** Evening hour until which watering that day still helps. */
-const LAST_HOUR = 20;
-const DROUGHT_DAYS = 7;
-
-/** How much water to give through one valve, when, and for how long. */
+/**
+ * How much water to give through one valve, when, and for how long.
+ *
+ * Version 2: the dual crop coefficient instead of the single one, which stays for containers; soil sensors, salt, the
+ * chance of rain, and a dry spell on purpose.
+ */
 export const irrigateRule: Rule<"valve"> = {
   id: "irrigate",
-  version: 1,
+  version: 2,
   question: "How much water does this valve need to give, and when?",
   subject: "valve",
   needs: [
@@ -40,6 +33,7 @@ export const irrigateRule: Rule<"valve"> = {
     "soil texture, or field capacity and wilting point",
     "setting-out day, cover and mulch of each bed",
     "the valve's flow and efficiency, and what was watered",
+    "where there are any: soil sensors, ground cover seen, soil and water tests, the chance of rain",
   ],
   run,
 };
@@ -55,6 +49,7 @@ function run(state: ValveState): AnswerBody {
     entry,
     demand: demandOfZone(setting, entry.zone),
     available: availableWaterOf(entry.zone.bed, `zones.${entry.index}.bed`),
+    top: topSoilOf(entry.zone.bed),
   }));
   const holes = entries.map(({ demand }) => missingWeather(setting, demand)).find((m) => m !== undefined);
   if (holes) return { kind: "needs-more", missing: [holes], working: [], estimated: [] };
@@ -69,7 +64,7 @@ function run(state: ValveState): AnswerBody {
   const read = (unconfirmed: ReadonlyMap<string, number>) =>
     readValve(
       setting,
-      ready.map((e) => readZone(setting, e.entry, e.demand, e.available, unconfirmed)),
+      ready.map((e) => readZone(setting, e.entry, e.demand, e, unconfirmed)),
     );
   const open = openWaterings(setting);
   const reading = read(new Map());
@@ -86,7 +81,6 @@ function adviceFrom(
   ifDone: ValveReading | undefined,
 ): AdviceBody {
   const { state, today, openDay } = setting;
-  const { governing } = reading;
   const working = writeWorking(setting, reading, demand);
   const due = reading.code === "water-now" ? today : (reading.nextDay ?? null);
   return {
@@ -104,13 +98,18 @@ function adviceFrom(
     evidence: [
       "irrigate.penman-monteith",
       "irrigate.pepper-kc",
+      "irrigate.dual",
+      "irrigate.ground-cover",
       "irrigate.root-zone",
       "irrigate.mulch",
       "irrigate.lower-depletion",
+      "irrigate.tension-start",
+      "irrigate.salt",
+      "irrigate.leaching",
       "irrigate.under-watering-georgia",
     ],
     grade: "moderate",
-    limits: limitsOf(setting),
+    limits: limitsOf(setting, reading),
     cautions: cautionsFor("water-too-much", "water-quality", ...electricCaution(state)),
     wouldChange: wouldChangeOf(setting, reading),
     cases: ifDone ? casesOf(setting, reading, ifDone) : [],
@@ -124,7 +123,7 @@ function adviceFrom(
       litres: reading.litres,
       minutes: reading.minutes,
     },
-    charts: [soilWaterChart(setting, governing)],
+    charts: chartsOf(setting, reading.governing),
   };
 }
 
@@ -143,74 +142,6 @@ function decisionText(r: ValveReading): Message {
   return say(r.code === "hold" ? "irrigate.decision.hold" : "irrigate.decision.wait", {
     day: onDay(r.nextDay),
   });
-}
-
-/** Of the available water; from there plants wilt by day, drop flowers and may not come back (common practice). */
-const WILTING_SHARE = 0.9;
-/** What such a bed or pot stands to lose (common practice). */
-const HARM_OF_WILTING = 0.5;
-
-/**
- * What a week without water costs from the day it is due: FAO-56's yield response to the share of the season's water
- * that is then missing (the week counts by its days). Much more where the plants would wilt.
- */
-function stakesOf(setting: ValveSetting, r: ValveReading): Stakes {
-  const { plan, today: open } = r.governing;
-  const from = dryFrom(setting, r);
-  if (!from) return { harm: 0, reason: say("irrigate.stakes.none"), actBy: null };
-  let { depletionMm } = from;
-  let wanted = 0;
-  let had = 0;
-  let wilts = false;
-  for (let i = 0; i < DROUGHT_DAYS; i++) {
-    const d = nextDay(plan, { ...open, day: addDays(from.day, i), rainMm: 0 }, depletionMm, 0);
-    wanted += d.etcMm;
-    had += d.etcAdjMm;
-    depletionMm = d.depletionMm;
-    wilts ||= depletionMm >= WILTING_SHARE * d.tawMm;
-  }
-  const short = wanted > 0 ? 1 - had / wanted : 0;
-  const slow = Math.max(0, (PEPPER_WATER.ky.value * short * DROUGHT_DAYS) / SEASON_DAYS);
-  return {
-    harm: Math.min(1, wilts ? HARM_OF_WILTING + slow : slow),
-    reason: say(wilts ? "irrigate.stakes.wilting" : "irrigate.stakes", {
-      days: DROUGHT_DAYS,
-      share: measure(100 * (1 - short), "pct"),
-    }),
-    actBy: instantAt(from.day, LAST_HOUR, setting.state.site.timeZone),
-  };
-}
-
-/** The day the next watering is due and what is missing that morning; undefined where none comes within the horizon. */
-function dryFrom({ today }: ValveSetting, { code, governing }: ValveReading) {
-  if (code === "water-now") return { day: today, depletionMm: governing.depletionMm };
-  return code === "hold" ? (governing.dueWithRain ?? governing.due) : governing.due;
-}
-
-function limitsOf({ zones, today, state }: ValveSetting): Message[] {
-  const limits = [say("irrigate.limit.single"), say("irrigate.limit.hot-peppers")];
-  if (zones.some(({ zone }) => mulchOn(zone.bed, today) !== "none")) limits.push(say("irrigate.limit.mulch"));
-  if (zones.some(({ zone }) => coversOn(zone.bed, today).length > 0))
-    limits.push(say("irrigate.limit.cover"));
-  if (zones.some(({ zone }) => zone.bed.kind === "containers")) limits.push(say("irrigate.limit.container"));
-  const thirsty = zones.some(({ zone }) => isPlastic(mulchOn(zone.bed, today)));
-  if (thirsty && state.valve.method === "sprinkler") limits.push(say("irrigate.limit.sprinkler-plastic"));
-  return limits;
-}
-
-function wouldChangeOf(setting: ValveSetting, r: ValveReading): Message[] {
-  const changes = [say("irrigate.change.dig"), say("irrigate.change.rain")];
-  const { low, high, how, m3PerM3 } = r.governing.available;
-  if (how !== "measured") {
-    changes.push(
-      say("irrigate.change.soil", {
-        low: measure((r.governing.today.rawMm * low) / m3PerM3, "mm"),
-        high: measure((r.governing.today.rawMm * high) / m3PerM3, "mm"),
-      }),
-    );
-  }
-  if (setting.state.valve.method !== "hand") changes.push(say("irrigate.change.flow"));
-  return changes;
 }
 
 function casesOf(setting: ValveSetting, ifNot: ValveReading, ifDone: ValveReading): Case[] {

@@ -3,8 +3,9 @@ import type { NeedsMoreBody } from "../../core/rule.ts";
 import { measure, onDay, say } from "../../text/message.ts";
 import { widestAvailableWater } from "../../water/availableWater.ts";
 import type { Demand } from "../../water/demand.ts";
-import type { StandingZone } from "../../water/zone.ts";
-import { bedOf, readZone, type ValveSetting, type ZoneReading } from "./readings.ts";
+import { topSoilOf } from "../../water/topSoil.ts";
+import { bedOf, type Entry, type ValveSetting } from "./setting.ts";
+import { readZone, type ZoneReading } from "./zoneReading.ts";
 
 type Missing = NeedsMoreBody["missing"][number];
 
@@ -43,19 +44,15 @@ const nextWatering = (r: ZoneReading, setting: ValveSetting) => ({
 });
 
 /** How far the answer moves between the soils of FAO-56 Table 19 that hold least and most. */
-export function missingSoil(
-  setting: ValveSetting,
-  entry: { zone: StandingZone; index: number },
-  demand: Demand,
-): Missing {
+export function missingSoil(setting: ValveSetting, entry: Entry, demand: Demand): Missing {
   const { low, high } = widestAvailableWater();
-  const readAt = (m3PerM3: number) =>
-    nextWatering(
-      readZone(setting, entry, demand, { m3PerM3, how: "texture", low, high }, new Map()),
-      setting,
-    );
-  const light = readAt(low);
-  const heavy = readAt(high);
+  const readAt = (m3PerM3: number, texture: "sand" | "clay") => {
+    const available = { m3PerM3, how: "texture", low, high } as const;
+    const top = topSoilOf({ ...entry.zone.bed, soil: { texture } });
+    return nextWatering(readZone(setting, entry, demand, { available, top }, new Map()), setting);
+  };
+  const light = readAt(low, "sand");
+  const heavy = readAt(high, "clay");
   const { fieldCapacity, wiltingPoint } = entry.zone.bed.soil;
   const half =
     fieldCapacity !== undefined ? "wiltingPoint" : wiltingPoint !== undefined ? "fieldCapacity" : "texture";

@@ -2,7 +2,12 @@ import { daysBetween } from "../../core/days.ts";
 import type { Step } from "../../core/rule.ts";
 import { measure, onDay, say } from "../../text/message.ts";
 import { bedAreaM2 } from "../../water/ground.ts";
-import { bedCount, bedOf, type ValveReading, type ValveSetting } from "./readings.ts";
+import type { ValveReading } from "./decide.ts";
+import { rainSteps } from "./rainSteps.ts";
+import { seasonSteps } from "./seasonSteps.ts";
+import { sensorSteps } from "./sensorSteps.ts";
+import { bedCount, bedOf, type ValveSetting, waterAllowedOn } from "./setting.ts";
+import { firstShort } from "./zoneReading.ts";
 
 const step = (...args: Parameters<typeof say>): Step => ({ text: say(...args) });
 /** Millilitres where a litre jug would not show it. */
@@ -15,7 +20,10 @@ export function stepsFor(setting: ValveSetting, reading: ValveReading): Step[] {
   return [
     ...wiltingStep(setting, reading),
     ...(reading.code === "water-now" ? waterSteps(setting, reading) : waitSteps(setting, reading)),
-    ...forecastStep(setting),
+    ...deficitSteps(setting, reading),
+    ...sensorSteps(setting, reading),
+    ...rainSteps(setting, reading),
+    ...seasonSteps(setting, reading),
   ];
 }
 
@@ -32,9 +40,7 @@ function wiltingStep(setting: ValveSetting, { governing }: ValveReading): Step[]
 }
 
 function waterSteps(setting: ValveSetting, r: ValveReading): Step[] {
-  const { state, areaM2 } = setting;
-  const after = r.governing.dueFrom(Math.max(0, r.governing.depletionMm - r.netMm));
-  const beds = new Map(setting.zones.map(({ zone }) => [zone.bed.id, zone.bed]));
+  const { state } = setting;
   const steps = [
     step("irrigate.step.look-first"),
     step("irrigate.step.run", {
@@ -44,25 +50,12 @@ function waterSteps(setting: ValveSetting, r: ValveReading): Step[] {
       net: measure(r.netMm, "mm"),
       efficiency: measure(100 * state.valve.efficiency, "pct"),
     }),
+    ...leachingStep(setting, r),
   ];
   if (r.minutes > MINUTES_PER_DAY)
     steps.push(step("irrigate.step.too-slow", { hours: measure(r.minutes / 60, "hours") }));
   if (r.rounds > 1) steps.push(step("irrigate.step.rounds", { rounds: r.rounds }));
-  for (const bed of beds.values()) {
-    const litres = (r.litres * bedAreaM2(bed)) / areaM2;
-    const plants = setting.zones
-      .filter(({ zone }) => zone.bed.id === bed.id)
-      .reduce((sum, { zone }) => sum + zone.planting.plants, 0);
-    const shared = { bed: bedOf(setting, bed), litres: measure(litres, "L") };
-    steps.push(
-      bed.containers
-        ? step("irrigate.step.container", {
-            ...shared,
-            each: small(litres / bed.containers.count),
-          })
-        : step("irrigate.step.bed", { ...shared, each: small(litres / plants) }),
-    );
-  }
+  steps.push(...bedSteps(setting, r));
   const surplus = Math.max(0, ...r.zones.map((z) => r.netMm - z.depletionMm));
   if (bedCount(setting) > 1) {
     steps.push(
@@ -72,8 +65,44 @@ function waterSteps(setting: ValveSetting, r: ValveReading): Step[] {
       }),
     );
   }
+  const after = firstShort(
+    setting,
+    r.governing,
+    {
+      ...r.governing.start,
+      depletionMm: Math.max(0, r.governing.depletionMm - r.netMm),
+      wateredTopMm: 0,
+    },
+    { rain: false },
+  );
   if (after) steps.push(step("irrigate.step.next", { day: onDay(after.day) }));
   return steps;
+}
+
+function bedSteps(setting: ValveSetting, r: ValveReading): Step[] {
+  const beds = new Map(setting.zones.map(({ zone }) => [zone.bed.id, zone.bed]));
+  return [...beds.values()].map((bed) => {
+    const litres = (r.litres * bedAreaM2(bed)) / setting.areaM2;
+    const plants = setting.zones
+      .filter(({ zone }) => zone.bed.id === bed.id)
+      .reduce((sum, { zone }) => sum + zone.planting.plants, 0);
+    const shared = { bed: bedOf(setting, bed), litres: measure(litres, "L") };
+    return bed.containers
+      ? step("irrigate.step.container", { ...shared, each: small(litres / bed.containers.count) })
+      : step("irrigate.step.bed", { ...shared, each: small(litres / plants) });
+  });
+}
+
+function leachingStep(setting: ValveSetting, { leaching }: ValveReading): Step[] {
+  if (!leaching || leaching.share === 0 || leaching.required === undefined) return [];
+  return [
+    step("irrigate.step.leach", {
+      share: measure(100 * leaching.share, "pct"),
+      ec: measure(setting.ecwDsPerM ?? 0, "dS/m"),
+      required: measure(100 * leaching.required, "pct"),
+      drained: measure(100 * leaching.drained, "pct"),
+    }),
+  ];
 }
 
 function waitSteps(setting: ValveSetting, r: ValveReading): Step[] {
@@ -104,10 +133,24 @@ function waitSteps(setting: ValveSetting, r: ValveReading): Step[] {
     : steps;
 }
 
-function forecastStep({ state, openDay }: ValveSetting): Step[] {
-  const rainy = (state.forecast?.days ?? []).filter((d) => d.date >= openDay && (d.rainMm ?? 0) > 0);
-  const last = rainy.at(-1);
-  if (!last) return [];
-  const total = rainy.reduce((sum, d) => sum + (d.rainMm ?? 0), 0);
-  return [step("irrigate.step.forecast", { rain: measure(total, "mm"), day: onDay(last.date) })];
+/** A block that is kept dry on purpose: what that makes of the trigger, or why it cannot be held on this valve. */
+function deficitSteps(setting: ValveSetting, { governing }: ValveReading): Step[] {
+  const { today } = setting;
+  if (setting.deficit === "shared") {
+    const held = setting.zones.filter(({ zone }) => isHeld(zone.planting.deficit, today));
+    return held.map(({ zone }) => step("irrigate.step.deficit-shared", { bed: bedOf(setting, zone.bed) }));
+  }
+  if (setting.deficit === "none") return [];
+  const allowed = waterAllowedOn(setting, governing.zone, today);
+  if (allowed === undefined) return [step("irrigate.step.deficit-no-share")];
+  return [
+    step("irrigate.step.deficit-alone", {
+      trigger: measure(governing.today.triggerMm, "mm"),
+      ready: measure(governing.today.rawMm, "mm"),
+      share: measure(100 * allowed, "pct"),
+    }),
+  ];
 }
+
+const isHeld = (deficit: { from: string; to?: string } | undefined, day: string): boolean =>
+  deficit !== undefined && day >= deficit.from && (deficit.to === undefined || day <= deficit.to);

@@ -1,5 +1,5 @@
 import type { ValveState } from "../../states/states.ts";
-import type { ValveSetting } from "./readings.ts";
+import type { ValveSetting } from "./setting.ts";
 
 export type Unanswered = ValveState["unanswered"][number];
 

@@ -4,45 +4,53 @@ import { mulchOn } from "../../states/standing.ts";
 import { PEPPER_WATER } from "../../tables/cropCoefficients.ts";
 import { SOIL_WATER_SOURCE } from "../../tables/soils.ts";
 import type { Demand } from "../../water/demand.ts";
+import { PEPPER_SALT } from "../../water/salt.ts";
 import { STAGES } from "../../water/stages.ts";
+import { windExposure } from "../../water/windExposure.ts";
 import { heightM, rootZoneDepthM } from "../../water/zone.ts";
-import { bedOf, type ValveReading, type ValveSetting } from "./readings.ts";
+import type { ValveReading } from "./decide.ts";
+import { writeEstimates } from "./estimates.ts";
+import { bedOf, type ValveSetting } from "./setting.ts";
+import type { ZoneReading } from "./zoneReading.ts";
 
-const sum = (values: number[]) => values.reduce((a, b) => a + b, 0);
 const CP = { key: "common-practice" };
 
 /** The governing zone's book, line by line, as a reader would check it with a pencil. */
 export function writeWorking(setting: ValveSetting, reading: ValveReading, demand: Demand): Working {
   const w = new Working();
   const { governing: z } = reading;
-  const { zone, book, available } = z;
-  const { state, today } = setting;
   w.include(demand.estimates);
   writeEstimates(w, setting, reading, demand);
-  const last = book.at(-1);
   w.line(
     "bed",
     "the zone that is short first",
-    "first day with Dr > RAW",
-    bedOf(setting, zone.bed).nth,
+    "first day with Dr above what may be missing",
+    bedOf(setting, z.zone.bed).nth,
     "number on the valve",
   );
+  writeCoefficient(w, setting, z, demand);
+  writeWind(w, setting, z);
+  writeRootZone(w, setting, z);
+  writeSums(w, z);
+  writeNow(w, z);
+  writeAmount(w, setting, reading);
+  return w;
+}
+
+function writeCoefficient(w: Working, setting: ValveSetting, z: ZoneReading, demand: Demand): void {
+  const { zone, top, days, today: day } = z;
+  const { today } = setting;
+  const mulch = mulchOn(zone.bed, today);
+  const climate = `h = ${heightM(zone, today)} m, RHmin = ${demand.rhMinPct.toFixed(1)} %, u2 = ${demand.windAt2mMPerS.toFixed(2)} m/s`;
+  const staked = zone.planting.staked ? "staked" : "not staked";
   w.line(
     "J0",
     "book opened, root zone taken as full",
     "setting out, or first weather day",
-    book[0]?.day ?? null,
+    days[0]?.day ?? null,
     "date",
   );
-  w.line("n", "days in the book", "", book.length, "days");
-  w.line(
-    "ΣET0",
-    "reference evapotranspiration",
-    "sum of the days",
-    sum(book.map((d) => d.et0Mm)),
-    "mm",
-    fao56("eq. 6"),
-  );
+  w.line("n", "days in the book", "", z.closed, "days");
   w.line(
     "L",
     "stages from setting out",
@@ -51,23 +59,140 @@ export function writeWorking(setting: ValveSetting, reading: ValveReading, deman
     "days",
     fao56("Table 11, p. 104"),
   );
-  w.line(
-    "Kc",
-    `crop coefficient of the next day, mulch ${mulchOn(zone.bed, today)}, ${zone.planting.staked ? "staked" : "not staked"}`,
-    `curve of eq. 66 through the levels of Table 12 moved by eq. 62 and 65 (h = ${heightM(zone, today)} m, RHmin = ${demand.rhMinPct.toFixed(1)} %, u2 = ${demand.windAt2mMPerS.toFixed(2)} m/s)`,
-    z.today.kc,
-    "",
-    fao56("eq. 62, 65, 66; ch. 10"),
-  );
+  if (!top) {
+    w.line(
+      "Kc",
+      `crop coefficient of the next day, mulch ${mulch}, ${staked}`,
+      `curve of eq. 66 through the levels of Table 12 moved by eq. 62 and 65 (${climate})`,
+      day.kcb,
+      "",
+      fao56("eq. 62, 65, 66; ch. 10"),
+    );
+  } else {
+    const { season, closed } = z;
+    const at = (column: Float64Array) => column[closed] as number;
+    w.line(
+      "Kcb",
+      `basal coefficient of the next day, mulch ${mulch}, ${staked}`,
+      `curve of eq. 66 through the levels of Table 17 moved by eq. 70 (${climate}), and by the cover where somebody saw it`,
+      day.kcb,
+      "",
+      fao56("eq. 66, 70; ch. 10"),
+    );
+    w.line(
+      "Kcmax",
+      "upper limit of Kc",
+      "max{1.2 + [...](h / 3)^0.3, Kcb + 0.05}",
+      at(season.kcMax),
+      "",
+      fao56("eq. 72"),
+    );
+    w.line(
+      "TEW",
+      "evaporable water of the top 0.10 m",
+      "1000 (θFC - 0.5 θWP) Ze, or Table 19",
+      top.tewMm,
+      "mm",
+      fao56("eq. 73, Table 19"),
+    );
+    w.line("REW", "easily evaporable water", "Table 19", top.rewMm, "mm", fao56("Table 19, p. 144"));
+    w.line(
+      "fw",
+      "ground that the valve wets",
+      "measured, or Table 20",
+      season.wettedFraction,
+      "fraction",
+      fao56("Table 20"),
+    );
+    w.line(
+      "few",
+      "ground both wetted by the valve and open to the sun",
+      "min(1 - fc, fw); drippers [1 - (2/3) fc] fw",
+      at(season.wateredFraction),
+      "fraction",
+      fao56("eq. 75, 76"),
+    );
+    w.line(
+      "few,P",
+      "open ground that rain alone wets",
+      "1 - fc - few",
+      at(season.rainedFraction),
+      "fraction",
+      {
+        key: "allen-2005-dual",
+      },
+    );
+    w.line(
+      "mulch",
+      "share of the evaporation that the mulch leaves",
+      "1 - fall",
+      at(season.evaporationKept),
+      "fraction",
+      fao56("ch. 10, p. 196-197"),
+    );
+    w.line(
+      "De",
+      "missing from the top that the valve wets",
+      "eq. 77",
+      z.start.wateredTopMm,
+      "mm",
+      fao56("eq. 77"),
+    );
+    w.line(
+      "Ke",
+      "evaporation coefficient of the next day",
+      "min[Kr (Kcmax - Kcb), few Kcmax], less the mulch's share",
+      day.ke,
+      "",
+      fao56("eq. 71, 74"),
+    );
+  }
   w.line(
     "ET0",
     "expected on the next day",
     "forecast, else mean of the last 7 measured days",
-    z.today.et0Mm,
+    day.et0Mm,
     "mm/day",
     fao56("eq. 6"),
   );
-  w.line("ETc", "expected crop evapotranspiration", "Kc ET0", z.today.etcMm, "mm/day", fao56("eq. 58"));
+  w.line(
+    "ETc",
+    "expected crop evapotranspiration",
+    top ? "(Kcb + Ke) ET0" : "Kc ET0",
+    day.etcMm,
+    "mm/day",
+    fao56(top ? "eq. 69" : "eq. 58"),
+  );
+}
+
+function writeWind(w: Working, { state }: ValveSetting, z: ZoneReading): void {
+  const wind = windExposure(z.ground, state.weather, state.site);
+  if (!wind) return;
+  for (const [symbol, name, at] of [
+    ["still", "in still air", wind.still],
+    ["windy", "in the windiest week so far", wind.windy],
+  ] as const) {
+    w.line(
+      `Kc ${symbol}`,
+      `the plants' coefficient of ${wind.day} ${name}`,
+      `moved by eq. 70, u2 = ${at.windAt2mMPerS.toFixed(2)} m/s`,
+      at.kc,
+      "",
+      fao56("eq. 62, 70"),
+    );
+    w.line(
+      `ETc ${symbol}`,
+      `what the plants would have asked for on ${wind.day} ${name}`,
+      `Kc × ET0 with that wind, ET0 = ${at.et0Mm.toFixed(2)} mm`,
+      at.etcMm,
+      "mm/day",
+      fao56("eq. 6"),
+    );
+  }
+}
+
+function writeRootZone(w: Working, { today }: ValveSetting, z: ZoneReading): void {
+  const { available, zone, today: day } = z;
   w.line(
     "θ",
     "available water",
@@ -80,68 +205,130 @@ export function writeWorking(setting: ValveSetting, reading: ValveReading, deman
     "Zr",
     "depth of the root zone",
     "grows from 0.15 m in a line to mid season",
-    rootZoneDepthM(zone, z.today.day, today),
+    rootZoneDepthM(zone, z.days[z.closed]?.day ?? today, today),
     "m",
     fao56("Table 22, p. 163"),
   );
-  w.line("TAW", "total available water", "1000 (θFC - θWP) Zr", z.today.tawMm, "mm", fao56("eq. 82"));
+  w.line("TAW", "total available water", "1000 (θFC - θWP) Zr", day.tawMm, "mm", fao56("eq. 82"));
   w.line(
     "p",
     "depletion fraction",
     `${PEPPER_WATER.depletionFraction.value} + 0.04 (5 - ETc), 0.1 to 0.8`,
-    z.today.depletionFraction,
+    day.depletionFraction,
     "fraction",
     fao56("Table 22 note"),
   );
-  w.line("RAW", "readily available water", "p TAW", z.today.rawMm, "mm", fao56("eq. 83"));
+  w.line("RAW", "readily available water", "p TAW", day.rawMm, "mm", fao56("eq. 83"));
+  if (day.triggerMm !== day.rawMm) {
+    w.line(
+      "Dtrigger",
+      "what the dry spell on purpose lets it go to",
+      "root of D = share {RAW + (TAW - RAW) ln[(TAW - RAW) / (TAW - D)]}",
+      day.triggerMm,
+      "mm",
+      fao56("eq. 84"),
+    );
+  }
+  const { salinity, top } = z;
+  if (!salinity || !top) return;
+  w.line("ECe", "salinity of the root zone", salinity.how, salinity.eceDsPerM, "dS/m", fao56("eq. 93"));
+  w.line(
+    "Ks,salt",
+    "stress by salt, multiplied with that by dryness",
+    `1 - b / (100 Ky) (ECe - threshold), b = ${PEPPER_SALT.slopePctPerDsPerM}, threshold = ${PEPPER_SALT.thresholdDsPerM}, Ky = ${PEPPER_SALT.ky}`,
+    salinity.saltKs,
+    "",
+    fao56("eq. 91, 92"),
+  );
+}
+
+function writeSums(w: Working, z: ZoneReading): void {
+  const { season, book, closed } = z;
+  const sum = (values: Float64Array) => values.subarray(0, closed).reduce((a, b) => a + b, 0);
+  w.line("ΣET0", "reference evapotranspiration", "sum of the days", sum(season.et0Mm), "mm", fao56("eq. 6"));
   w.line(
     "ΣP",
     "rain that counts",
     "rain of days with at least 0.2 ET0, where it reaches the bed",
-    sum(book.map((d) => d.effectiveRainMm)),
+    sum(season.rainMm),
     "mm",
     fao56("p. 170"),
   );
+  w.line("ΣI", "net irrigation", "litres × efficiency / ground of the valve", sum(season.irrigationMm), "mm");
   w.line(
-    "ΣI",
-    "net irrigation",
-    "litres × efficiency / ground of the valve",
-    sum(book.map((d) => d.irrigationMm)),
+    "ΣCR",
+    "water risen from below",
+    "none unless stated",
+    season.capillaryRiseMm * closed,
     "mm",
+    fao56("eq. 85"),
   );
+  if (z.top)
+    w.line("ΣE", "evaporated from the soil", "Σ Ke ET0", sum(book.evaporationMm), "mm", fao56("eq. 71"));
   w.line(
     "ΣETc adj",
     "evapotranspiration, short of water where Ks < 1",
-    "Σ Ks Kc ET0",
-    sum(book.map((d) => d.etcAdjMm)),
+    z.top ? "Σ (Ks Ks,salt Kcb + Ke) ET0" : "Σ Ks Kc ET0",
+    sum(book.etcAdjMm),
     "mm",
-    fao56("eq. 81, 84"),
+    fao56(z.top ? "eq. 80, 84, 92" : "eq. 81, 84"),
   );
-  w.line(
-    "ΣDP",
-    "drained below the roots",
-    "eq. 88",
-    sum(book.map((d) => d.percolationMm)),
-    "mm",
-    fao56("eq. 88"),
-  );
+  w.line("ΣDP", "drained below the roots", "eq. 88", sum(book.percolationMm), "mm", fao56("eq. 88"));
   w.line(
     "Dr",
     "missing at the end of the book",
-    "ΣETc adj + ΣDP - ΣP - ΣI",
-    last?.depletionMm ?? 0,
+    "ΣETc adj + ΣDP - ΣP - ΣI - ΣCR",
+    book.depletionMm[closed - 1] ?? 0,
     "mm",
     fao56("eq. 85"),
   );
   w.line(
     "Ks",
-    "stress on the last day",
+    "stress by dryness on the last day",
     "(TAW - Dr) / (TAW - RAW) where Dr > RAW",
-    last?.ks ?? 1,
+    book.ks[closed - 1] ?? 1,
     "",
     fao56("eq. 84"),
   );
-  w.line("Dr", "missing now", "less what was watered since", z.depletionMm, "mm", fao56("eq. 85"));
+}
+
+function writeNow(w: Working, z: ZoneReading): void {
+  for (const s of z.sensors) {
+    const how = s.used ? (s === z.sensors.find((o) => o.used) ? "decides" : "shown") : `not used: ${s.why}`;
+    const symbol = s.kind === "water-content" ? "θ sensor" : "h sensor";
+    w.line(
+      symbol,
+      `soil sensor at ${s.depthCm} cm, ${s.at}`,
+      how,
+      s.value,
+      s.kind === "water-content" ? "m3/m3" : "kPa",
+    );
+  }
+  if (z.decidedBy === "water-content") {
+    w.line(
+      "Dr book",
+      "missing now by the book alone",
+      "less what was watered since",
+      z.bookDepletionMm,
+      "mm",
+      fao56("eq. 85"),
+    );
+  }
+  w.line(
+    "Dr",
+    "missing now",
+    z.decidedBy === "water-content"
+      ? "1000 (θFC - θ) Zr, 0 to TAW, less what was watered since"
+      : "less what was watered since",
+    z.depletionMm,
+    "mm",
+    fao56("eq. 85"),
+  );
+}
+
+function writeAmount(w: Working, setting: ValveSetting, reading: ValveReading): void {
+  const { valve } = setting.state;
+  const { leaching } = reading;
   w.line(
     "net",
     "net depth advised",
@@ -150,10 +337,22 @@ export function writeWorking(setting: ValveSetting, reading: ValveReading, deman
     "mm",
     fao56("p. 171"),
   );
+  if (leaching?.required !== undefined) {
+    w.line(
+      "LR",
+      "leaching requirement",
+      `ECw / (5 ECe - ECw), ECw = ${setting.ecwDsPerM}, ECe = ${PEPPER_SALT.thresholdDsPerM}`,
+      leaching.required,
+      "fraction",
+      { key: "fao29" },
+    );
+  }
   w.line(
     "gross",
     "gross depth",
-    `net / efficiency, efficiency = ${state.valve.efficiency}`,
+    leaching?.share
+      ? `net / (efficiency × (1 - LR)), efficiency = ${valve.efficiency}, LR taken = ${leaching.share}`
+      : `net / efficiency, efficiency = ${valve.efficiency}`,
     reading.grossMm,
     "mm",
   );
@@ -164,39 +363,5 @@ export function writeWorking(setting: ValveSetting, reading: ValveReading, deman
     reading.litres,
     "L",
   );
-  w.line("t", "run time", `60 V / flow, flow = ${state.valve.flowLPerH} L/h`, reading.minutes, "min");
-  return w;
-}
-
-function writeEstimates(w: Working, setting: ValveSetting, reading: ValveReading, demand: Demand): void {
-  const { zone, available, book } = reading.governing;
-  const opened = book[0]?.day;
-  const when = opened === zone.setOutOn ? "the day it was set out" : `${opened}, the first day with weather`;
-  w.estimate("startingWater", `root zone taken as full on ${when}`, CP);
-  if (available.how === "texture") {
-    w.estimate(
-      "fieldCapacity, wiltingPoint",
-      `from the texture: ${available.m3PerM3.toFixed(3)} m3/m3, the middle of ${available.low} to ${available.high}`,
-      SOIL_WATER_SOURCE,
-    );
-  }
-  if (available.how === "medium") {
-    w.estimate(
-      "fieldCapacity, wiltingPoint",
-      `of the potting mix: ${available.m3PerM3} m3/m3 taken, mixes run from ${available.low} to ${available.high}`,
-      CP,
-    );
-  }
-  if (zone.bed.kind === "ground" && zone.rootDepthM === undefined) {
-    w.estimate("rootDepthM", "from days since setting out; nobody dug", fao56("Table 22, p. 163"));
-  }
-  if (zone.bed.covers.some((c) => c.cover !== "none" && c.from <= setting.today)) {
-    w.estimate(
-      "et0 under cover",
-      "weather in the open stands for the climate under the cover; still, shaded air usually uses less",
-    );
-  }
-  if (demand.windAt2mMPerS < 1 || demand.windAt2mMPerS > 6) {
-    w.estimate("windAt2mMPerS for Kc", "outside 1 to 6 m/s, the nearer bound is used", fao56("p. 123"));
-  }
+  w.line("t", "run time", `60 V / flow, flow = ${valve.flowLPerH} L/h`, reading.minutes, "min");
 }

@@ -1,0 +1,40 @@
+import type { Step } from "../../core/rule.ts";
+import { measure, onDay, say } from "../../text/message.ts";
+import { dayOfWord, type SensorWord } from "../../water/soilSensor.ts";
+import type { ValveReading } from "./decide.ts";
+import { bedOf, type ValveSetting } from "./setting.ts";
+import type { ZoneReading } from "./zoneReading.ts";
+
+/** What each soil sensor says beside the book, and which of them decided; or why it is not used. */
+export const sensorSteps = (setting: ValveSetting, { zones }: ValveReading): Step[] =>
+  zones.flatMap((z) => {
+    const decides = z.sensors.find((s) => s.used);
+    return z.sensors.map((s) => ({ text: wordFor(setting, z, s, s === decides) }));
+  });
+
+function wordFor(setting: ValveSetting, z: ZoneReading, s: SensorWord, decides: boolean) {
+  const said = {
+    bed: bedOf(setting, z.zone.bed),
+    depth: measure(s.depthCm, "cm"),
+    value: s.kind === "water-content" ? measure(100 * s.value, "pct") : measure(s.value, "kPa"),
+    book: measure(z.bookDepletionMm, "mm"),
+  };
+  if (!s.used) {
+    const day = onDay(dayOfWord(s, setting.state.site.timeZone));
+    return say(`irrigate.sensor.${s.why}`, { ...said, day });
+  }
+  if (s.kind === "water-content") {
+    const missing = measure(s.depletionMm, "mm");
+    return say(decides ? "irrigate.step.sensor-content" : "irrigate.step.sensor-content-too", {
+      ...said,
+      missing,
+    });
+  }
+  const start = { low: measure(s.start.low, "kPa"), high: measure(s.start.high, "kPa") };
+  if (!decides) return say("irrigate.step.sensor-tension-too", { ...said, ...start });
+  return say(s.says === "water" ? "irrigate.step.sensor-water" : "irrigate.step.sensor-wait", {
+    ...said,
+    ...start,
+    ready: measure(z.today.rawMm, "mm"),
+  });
+}
