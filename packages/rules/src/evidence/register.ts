@@ -1,10 +1,13 @@
 import { coldRecordClaims } from "./claims/cold-record.ts";
+import { coldTonightClaims } from "./claims/cold-tonight.ts";
 import { feedingClaims } from "./claims/feeding.ts";
+import { hotterClaims } from "./claims/hotter.ts";
 import { irrigateClaims } from "./claims/irrigate.ts";
 import { saltClaims } from "./claims/salt.ts";
 import { setOutClaims } from "./claims/set-out.ts";
 import { settingDepthClaims } from "./claims/setting-depth.ts";
 import { soilReadingClaims } from "./claims/soil-reading.ts";
+import { coldSources } from "./sources/cold.ts";
 import { plantSources } from "./sources/plant.ts";
 import { soilSources } from "./sources/soil.ts";
 import { stressSources } from "./sources/stress.ts";
@@ -14,10 +17,9 @@ import type { Claim, Source } from "./types.ts";
 
 /** Every source that a rule, a quantity or a table names, by id. */
 export const sources: ReadonlyMap<string, Source> = new Map(
-  [...plantSources, ...warmthSources, ...waterSources, ...soilSources, ...stressSources].map((s) => [
-    s.id,
-    s,
-  ]),
+  [...plantSources, ...warmthSources, ...coldSources, ...waterSources, ...soilSources, ...stressSources].map(
+    (s) => [s.id, s],
+  ),
 );
 
 /** Every claim that a rule leans on, by id. */
@@ -25,8 +27,10 @@ export const claims: ReadonlyMap<string, Claim> = new Map(
   [
     ...setOutClaims,
     ...coldRecordClaims,
+    ...coldTonightClaims,
     ...settingDepthClaims,
     ...irrigateClaims,
+    ...hotterClaims,
     ...saltClaims,
     ...soilReadingClaims,
     ...feedingClaims,

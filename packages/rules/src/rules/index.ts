@@ -1,6 +1,8 @@
 import type { Rule } from "../core/rule.ts";
 import { coldRecordRule } from "./cold-record/index.ts";
+import { coldTonightRule } from "./cold-tonight/index.ts";
 import { feedingRule } from "./feeding/index.ts";
+import { hotterRule } from "./hotter/index.ts";
 import { irrigateRule } from "./irrigate/index.ts";
 import { saltRule } from "./salt/index.ts";
 import { setOutRule } from "./set-out/index.ts";
@@ -11,7 +13,9 @@ import { soilReadingRule } from "./soil-reading/index.ts";
 export const rules = [
   setOutRule,
   coldRecordRule,
+  coldTonightRule,
   irrigateRule,
+  hotterRule,
   saltRule,
   soilReadingRule,
   feedingRule,

@@ -1,6 +1,8 @@
 import { coldRecord } from "./cold-record.ts";
+import { coldTonight } from "./cold-tonight.ts";
 import { common } from "./common.ts";
 import { feeding } from "./feeding.ts";
+import { hotter } from "./hotter.ts";
 import { irrigate } from "./irrigate.ts";
 import { said } from "./said.ts";
 import { salt } from "./salt.ts";
@@ -14,8 +16,10 @@ export const en: Record<string, string> = {
   ...said,
   ...setOut,
   ...coldRecord,
+  ...coldTonight,
   ...settingDepth,
   ...irrigate,
+  ...hotter,
   ...salt,
   ...soilReading,
   ...feeding,
