@@ -200,6 +200,9 @@ describe("what is published decides the default", () => {
       for (const marketType of MARKET_TYPES) {
         const a = answer(state([zone({ planting: hot({ species, marketType }) })]));
         expect(["advice", "does-not-apply"]).toContain(a.kind);
+        const said = a.kind === "advice" ? a.steps.map(({ text }) => text) : [];
+        for (const message of said)
+          expect(render(message, { language: "en", units: "us" })).not.toContain("-type");
       }
     }
   });

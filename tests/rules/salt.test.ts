@@ -13,6 +13,7 @@ import {
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { lossPctAt } from "../../packages/rules/src/rules/salt/judge.ts";
+import { settledEce } from "../../packages/rules/src/rules/salt/water.ts";
 import { PEPPER_SALT_TOLERANCE } from "../../packages/rules/src/tables/saltTolerance.ts";
 import { salt } from "../../packages/rules/src/text/en/salt.ts";
 import { bed, feedingState, planting, soilTest } from "./waterAndFood.ts";
@@ -117,6 +118,16 @@ describe("published values", () => {
     expect(line(a, "SAR").toFixed(3)).toBe("1.420");
   });
   test.each([
+    ["corn", [1.7, 2.5, 3.8, 5.9, 10], [1.1, 1.7, 2.5, 3.9, 6.7]],
+    ["bean", [1.0, 1.5, 2.3, 3.6, 6.3], [0.7, 1.0, 1.5, 2.4, 4.2]],
+    ["scallop squash", [3.2, 3.8, 4.8, 6.3, 9.4], [2.1, 2.6, 3.2, 4.2, 6.3]],
+  ])("SA-8 (SEEN): %s, soil and water stand 1.5 to 1; 0.13 for the rounding of both", (_, soils, waters) => {
+    // Half of the last place: 0.05 of the soil, and 1.5 times 0.05 of the water.
+    for (const [i, ecw] of waters.entries()) {
+      expect(Math.abs(settledEce(ecw) - (soils[i] ?? Number.NaN))).toBeLessThanOrEqual(0.13);
+    }
+  });
+  test.each([
     [0.69, "none"],
     [0.7, "slight"],
     [3, "slight"],
@@ -162,6 +173,11 @@ describe("what it decides", () => {
     expect(code(state({ waterTests: [water({ ecDSPerM: 0.4, bMgPerL: 2.1 })] }))).toBe("better-water");
     expect(code(state({ waterTests: [water({ ecDSPerM: 0.4, bMgPerL: 1.5 })] }))).toBe("watch");
     expect(code(state({ waterTests: [water({ ecDSPerM: 0.4, bMgPerL: 0.9 })] }))).toBe("fine");
+  });
+  test("boron of 0.8 mg/L: fine for red pepper (1.0 to 2.0), slight for all crops (0.7 to 3.0); both are shown", () => {
+    const a = advice(state({ waterTests: [water({ ecDSPerM: 0.4, bMgPerL: 0.8 })] }));
+    const shown = ["boron", "boron'"].map((s) => a.working.find((l) => l.symbol === s)?.value);
+    expect(shown).toEqual(["none", "slight"]);
   });
   test("chloride of 110 mg/L is 3.1 meq/L: off the leaves, fine on the ground; gypsum only as a question", () => {
     const a = advice(state({ waterTests: [water({ ecDSPerM: 0.6, clMgPerL: 110 })] }));

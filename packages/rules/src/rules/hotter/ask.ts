@@ -10,7 +10,7 @@ const MILDEST_ET_SHARE = 0.9;
 const LEAST_ET_SHARE = 0.8;
 
 /** A zone that somebody wants hotter. */
-export interface AskedZone {
+interface AskedZone {
   zone: StandingZone;
   index: number;
 }
@@ -26,7 +26,7 @@ export interface Asked {
   to: string | undefined;
 }
 
-export type NotAsked = "no-plants" | "nobody" | "over" | "no-pungency";
+type NotAsked = "no-plants" | "nobody" | "over" | "no-pungency";
 
 /**
  * What somebody asks of this valve, or why the question does not arise.

@@ -17,7 +17,7 @@ const MEAN_OVER_DAYS = 7;
 const WEATHER_WITHIN_DAYS = 14;
 
 /** The root zone on one day, and how far it may dry for the share asked. */
-export interface LineDay {
+interface LineDay {
   day: string;
   etcMm: number;
   tawMm: number;
@@ -48,7 +48,7 @@ export function recentDemand({ state, today }: Asked): Demand | undefined {
 }
 
 /** Mean reference evapotranspiration of the last measured days. */
-export function meanEt0(demand: Demand): number {
+function meanEt0(demand: Demand): number {
   const measured = demand.days.flatMap((d) => (d.measured ? [d.et0Mm] : [])).slice(-MEAN_OVER_DAYS);
   return measured.reduce((a, b) => a + b, 0) / measured.length;
 }

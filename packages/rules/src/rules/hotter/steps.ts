@@ -1,6 +1,6 @@
 import type { Step } from "../../core/rule.ts";
 import { HOT_DAY_C } from "../../tables/stressHeat.ts";
-import { type Message, measure, onDay, say } from "../../text/message.ts";
+import { type Message, measure, onDay, say, wordOf } from "../../text/message.ts";
 import type { Asked } from "./ask.ts";
 import { countsOf, type PungencyEvidence } from "./evidence.ts";
 import { startOf, type ZoneLine } from "./line.ts";
@@ -37,6 +37,7 @@ export function trySteps(
   sensor: SensorLine,
 ): Step[] {
   const { species, marketType } = z.zone.planting;
+  const type = wordOf(`hotter.type.${marketType}`);
   const d = z.on(startOf(asked));
   const share = measure(100 * asked.etShare, "pct");
   const messages = [
@@ -44,8 +45,8 @@ export function trySteps(
       ? say("hotter.step.species", { ...countsOf(evidence.species), species })
       : say("hotter.step.species-none", { species }),
     evidence.type.studies > 0
-      ? say("hotter.step.type", { ...countsOf(evidence.type), type: marketType })
-      : say("hotter.step.type-none", { type: marketType }),
+      ? say("hotter.step.type", { ...countsOf(evidence.type), type })
+      : say("hotter.step.type-none", { type }),
     say("hotter.step.price", { share, days: loss.days, loss: measure(loss.lossPct, "pct") }),
   ];
   if (loss.kg !== undefined) {

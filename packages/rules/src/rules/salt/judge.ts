@@ -6,11 +6,11 @@ import type { SoilSaltReading } from "./soil.ts";
 import type { WaterReading } from "./water.ts";
 
 /** From here something is done about it: FAO's tables begin with the loss of a tenth (common practice). */
-export const LOSS_TO_ACT_PCT = 10;
+const LOSS_TO_ACT_PCT = 10;
 /** More than this share drained wastes water and nitrate; another water is looked for first (common practice). */
-export const MOST_LEACHING = 0.3;
+const MOST_LEACHING = 0.3;
 
-export type Decision = "fine" | "watch" | "leach" | "better-water";
+type Decision = "fine" | "watch" | "leach" | "better-water";
 
 /** Yield lost to one soil salinity [%], by the default and by the other published tolerance. */
 interface Loss {

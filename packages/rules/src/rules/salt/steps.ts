@@ -17,7 +17,7 @@ const dSPerM = (value: number) => measure(value, "dS/m");
 const oneDecimal = (value: number) => Math.round(value * 10) / 10;
 
 /** Depth of water that must pass through the washed depth to bring the soil to pepper's threshold [mm]. */
-export function washingDepthMm(eceDsPerM: number, w: Working): number {
+function washingDepthMm(eceDsPerM: number, w: Working): number {
   return w.line(
     "DL",
     "water that must drain through the top 30 cm to bring it to the threshold",

@@ -5,7 +5,7 @@ import { leachingRequirement } from "../../quantities/water/leachingRequirement.
 import { sodiumAdsorptionRatio } from "../../quantities/water/sodiumAdsorptionRatio.ts";
 import { soilSalinity } from "../../quantities/water/soilSalinity.ts";
 import type { WaterTest } from "../../states/parts.ts";
-import { PEPPER_BORON_MG_PER_L } from "../../tables/boronLimits.ts";
+import { GENERAL_BORON_MG_PER_L, PEPPER_BORON_MG_PER_L } from "../../tables/boronLimits.ts";
 import { PEPPER_SALT_TOLERANCE } from "../../tables/saltTolerance.ts";
 import {
   INFILTRATION_LIMITS,
@@ -104,6 +104,16 @@ export function readWater(found: { test: WaterTest; index: number }, w: Working)
   if (test.waterPh !== undefined) classes.push(phClass(test.waterPh));
   for (const c of classes) {
     w.line(c.what, "restriction on use", "value against the printed classes", c.restriction, "", c.source);
+  }
+  if (test.bMgPerL !== undefined) {
+    w.line(
+      "boron'",
+      "the same by the general classes of all crops, which disagree",
+      "value against the printed classes",
+      restrictionOf(test.bMgPerL, GENERAL_BORON_MG_PER_L),
+      "",
+      GENERAL_BORON_MG_PER_L.source,
+    );
   }
   return { test, index, ecDsPerM, sar, classes, ...settledOf(ecDsPerM, w) };
 }

@@ -57,6 +57,18 @@ export const hotter: Record<string, string> = {
   "hotter.step.measure":
     "Pick fruit of one age and colour from the middle of both halves, dry it, and have a laboratory measure capsaicinoids of three samples from each. Weigh both harvests. Tongues tire and cannot decide it.",
 
+  "hotter.type.padron-type": "Padron",
+  "hotter.type.poblano-type": "poblano",
+  "hotter.type.anaheim-type": "Anaheim",
+  "hotter.type.jalapeno-type": "jalapeno",
+  "hotter.type.serrano-type": "serrano",
+  "hotter.type.cayenne-type": "cayenne",
+  "hotter.type.thai-type": "Thai",
+  "hotter.type.habanero-type": "habanero",
+  "hotter.type.aji-type": "aji",
+  "hotter.type.rocoto-type": "rocoto",
+  "hotter.type.ornamental": "ornamental",
+
   "hotter.ends": "A stop sign, a hot spell or the last picking ends this.",
   "hotter.ends.signs": "It ends when the reasons are gone: two weeks without a new sign.",
   "hotter.stakes.stop": "Each dry day more costs fruit that cannot be mended.",
