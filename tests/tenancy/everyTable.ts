@@ -100,6 +100,13 @@ async function fillFarm(
     await tx
       .insert(schema.forecasts)
       .values({ ...mine, siteId: site.id, issuedAt: "2026-06-01T06:00:00Z", days: [] });
+    await tx.insert(schema.weatherSources).values({
+      ...mine,
+      siteId: site.id,
+      source: "met-norway",
+      lastTriedAt: "2026-06-01T06:00:00Z",
+      askedFor: "",
+    });
     await tx
       .insert(schema.plantTemperatures)
       .values({ ...mine, plantingId: planting.id, at: "2026-06-01T03:00:00Z", temperatureC: 8.5 });
@@ -129,6 +136,26 @@ async function fillFarm(
       amountKg: 2,
       areaM2: 54,
       onDay,
+    });
+    await tx.insert(schema.structures).values({
+      ...mine,
+      siteId: site.id,
+      name: "House",
+      glazing: "double-poly",
+      floorAreaM2: 60,
+      coverAreaM2: 130,
+      volumeM3: 150,
+    });
+    await tx
+      .insert(schema.waterTests)
+      .values({ ...mine, siteId: site.id, valveId: valve.id, sampledOn: onDay, result: { ecDSPerM: 0.6 } });
+    await tx.insert(schema.soilWaterReadings).values({
+      ...mine,
+      bedId: bed.id,
+      at: "2026-06-01T03:00:00Z",
+      kind: "tension-kpa",
+      depthCm: 20,
+      value: 18,
     });
     await tx.insert(schema.waterings).values({ ...mine, valveId: valve.id, onDay, minutes: 40 });
     await tx.insert(schema.harvests).values({ ...mine, plantingId: planting.id, onDay, kg: 12 });

@@ -1,10 +1,13 @@
 import { authTables } from "@pith/db";
 import {
   COVERS,
+  GLAZINGS,
+  INNER_LAYERS,
   MARKET_TYPES,
   MATERIAL_KINDS,
   MULCHES,
   NOTE_KINDS,
+  SOIL_WATER_KINDS,
   SoilTestSchema,
   SPECIES,
   StateSchema,
@@ -60,7 +63,12 @@ const constrained = tenantTables.flatMap((table) =>
     .columns.filter((column) => column.enumValues && !["market_type"].includes(column.name))
     .map((column) => ({ table: tableName(table), column: column.name, words: column.enumValues ?? [] })),
 );
-const CHECKED_BY_THE_RULES = ["field_notes.kind", "materials.kind"];
+const CHECKED_BY_THE_RULES = [
+  "field_notes.kind",
+  "materials.kind",
+  "structures.glazing",
+  "structures.inner_layer",
+];
 
 test.each(constrained.filter(({ table, column }) => !CHECKED_BY_THE_RULES.includes(`${table}.${column}`)))(
   "$table.$column accepts exactly the words that the code says",
@@ -82,6 +90,9 @@ test.each([
   ["plantings", "market_type", MARKET_TYPES],
   ["field_notes", "kind", NOTE_KINDS],
   ["materials", "kind", MATERIAL_KINDS],
+  ["structures", "glazing", GLAZINGS],
+  ["structures", "inner_layer", INNER_LAYERS],
+  ["soil_water_readings", "kind", SOIL_WATER_KINDS],
   ["soil_tests", "medium", SoilTestSchema.shape.medium.options],
   ["drafts", "subject_kind", StateSchema.options.map((state) => state.shape.kind.value)],
 ] as const)("the words of %s.%s are the rules'", (table, column, words) => {

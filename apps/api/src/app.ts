@@ -15,6 +15,7 @@ import { farmRoutesOf } from "./routes/farms.ts";
 import { importRoutesOf } from "./routes/imports.ts";
 import { openRoutesOf } from "./routes/open.ts";
 import { recordRoutesOf } from "./routes/records.ts";
+import { weatherRoutesOf } from "./routes/weather.ts";
 
 const MAX_BODY_BYTES = 6_000_000;
 /** Better-auth's session cookie; named so that the document says how a call is signed in. */
@@ -46,20 +47,15 @@ export function createApp(deps: AppDeps): App {
   app.use("/v1/auth/*", connections(deps.connect));
   app.all("/v1/auth/*", async (c) => asProblem(c, await c.get("connections").auth.handler(c.req.raw)));
   app.use("/v1/me", connections(deps.connect));
-  app.use("/v1/offices/:officeId", connections(deps.connect), signedIn, inOffice(deps.now));
-  app.use(
-    "/v1/offices/:officeId/*",
-    connections(deps.connect),
-    signedIn,
-    inOffice(deps.now),
-    noNulCharacters,
-  );
+  app.use("/v1/offices/:officeId", connections(deps.connect), signedIn, inOffice(deps));
+  app.use("/v1/offices/:officeId/*", connections(deps.connect), signedIn, inOffice(deps), noNulCharacters);
 
   openRoutesOf(app);
   farmRoutesOf(app);
   recordRoutesOf(app);
   importRoutesOf(app);
   adviceRoutesOf(app);
+  weatherRoutesOf(app);
 
   app.openAPIRegistry.registerComponent("securitySchemes", "session", {
     type: "apiKey",

@@ -2,6 +2,7 @@ import { authTables, openAuthDatabase, openDatabase } from "@pith/db";
 import { drizzleAdapter } from "better-auth/adapters/drizzle";
 import { createApp } from "./app.ts";
 import { createAuth } from "./auth.ts";
+import { forecastSourcesOf } from "./forecastSettings.ts";
 
 /** What the deployment binds to the worker. */
 interface Bindings {
@@ -11,6 +12,9 @@ interface Bindings {
   AUTH_SECRET: string;
   API_ORIGIN: string;
   DASHBOARD_ORIGIN: string;
+  /** See forecastSettings.ts. There is no clock here: something outside calls the route. */
+  PITH_FORECAST_CONTACT?: string;
+  PITH_FORECAST_URL?: string;
 }
 
 /**
@@ -35,6 +39,7 @@ function appFor(env: Bindings) {
     now: () => new Date(),
     log: (line) => console.log(JSON.stringify(line)),
     origins: [env.DASHBOARD_ORIGIN],
+    forecastSources: forecastSourcesOf(env),
   });
   return app;
 }

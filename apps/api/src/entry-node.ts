@@ -5,6 +5,8 @@ import { pino } from "pino";
 import { z } from "zod";
 import { createApp } from "./app.ts";
 import { createAuth } from "./auth.ts";
+import { forecastSettings, forecastSourcesOf } from "./forecastSettings.ts";
+import { startForecastTimer } from "./forecastTimer.ts";
 
 /** The API on Node. Only this file and its edge twin touch the environment. */
 
@@ -18,6 +20,18 @@ const readConfig = (env: Record<string, string | undefined>) =>
       PORT: z.coerce.number().int().min(0).max(65_535).default(8787),
       DASHBOARD_ORIGIN: z.url().default("http://localhost:3000"),
       LOG_LEVEL: z.enum(["debug", "info", "warn", "error", "silent"]).default("info"),
+      PITH_FORECAST_CONTACT: forecastSettings.contact,
+      PITH_FORECAST_URL: forecastSettings.url,
+      /** Offices whose forecasts are pulled by the clock, with commas between; none unless said. */
+      PITH_PULL_FORECASTS: z
+        .string()
+        .default("")
+        .transform((said) => said.split(/[\s,]+/).filter((id) => id !== ""))
+        .pipe(z.array(z.uuid("must be ids of offices, with commas between"))),
+    })
+    .refine((c) => c.PITH_PULL_FORECASTS.length === 0 || c.PITH_FORECAST_CONTACT, {
+      path: ["PITH_FORECAST_CONTACT"],
+      message: "must say how to reach you where PITH_PULL_FORECASTS is set",
     })
     .parse(env);
 
@@ -48,22 +62,31 @@ async function main(): Promise<void> {
     baseUrl: `http://${config.HOST}:${config.PORT}`,
     trustedOrigins: [config.DASHBOARD_ORIGIN],
   });
+  const now = () => new Date();
+  const log = ({ level, ...line }: Record<string, unknown>) =>
+    level === "error" ? logger.error(line) : logger.info(line);
+  const forecastSources = forecastSourcesOf(config);
   const app = createApp({
     connect: () => ({ db, auth }),
-    now: () => new Date(),
-    log: ({ level, ...line }) => (level === "error" ? logger.error(line) : logger.info(line)),
+    now,
+    log,
     origins: [config.DASHBOARD_ORIGIN],
+    forecastSources,
   });
   const server = createAdaptorServer({ fetch: app.fetch });
   server.on("error", (error: NodeJS.ErrnoException) => {
     const taken = `Port ${config.PORT} is taken. Set PORT (npm start: PITH_API_PORT) to a free one.`;
     stop(error.code === "EADDRINUSE" ? taken : `The API cannot listen: ${error.message}`);
   });
+  const officeIds = config.PITH_PULL_FORECASTS;
+  const timer =
+    officeIds.length > 0 ? startForecastTimer({ db, now, log, forecastSources, officeIds }) : undefined;
   server.listen(config.PORT, config.HOST, () =>
     logger.info({ host: config.HOST, port: config.PORT }, "ready"),
   );
 
   const close = () => {
+    timer?.stop();
     server.close(async () => {
       await Promise.all([db.close(), authDb.close()]);
       process.exit(0);

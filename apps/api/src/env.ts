@@ -23,6 +23,8 @@ export interface AppDeps {
   log: (line: Record<string, unknown>) => void;
   /** Browser origins besides the API's own that may call it. */
   origins: string[];
+  /** Services that forecasts can be pulled from; none unless said. */
+  forecastSources?: Ctx["forecastSources"];
 }
 
 export interface AppEnv {

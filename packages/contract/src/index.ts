@@ -3,7 +3,17 @@ export { ApiProblem, type Client, type ClientOptions, createClient } from "./cli
 export { DomainError, type FieldProblem, type Problem, ProblemSchema, problemsOf } from "./problem.ts";
 export type { Actual, Advisory, AdvisoryDetail, Draft, DraftDetail, LedgerEntry } from "./routes/advice.ts";
 export * as adviceRoutes from "./routes/advice.ts";
-export type { Bed, Farm, FarmDetail, Material, Office, Planting, Site, Valve } from "./routes/farms.ts";
+export type {
+  Bed,
+  Farm,
+  FarmDetail,
+  Material,
+  Office,
+  Planting,
+  Site,
+  Structure,
+  Valve,
+} from "./routes/farms.ts";
 export * as farmRoutes from "./routes/farms.ts";
 export type { Column, Import } from "./routes/imports.ts";
 export * as importRoutes from "./routes/imports.ts";
@@ -15,7 +25,11 @@ export type {
   Note,
   Records,
   SoilTest,
+  SoilWaterReading,
   Watering,
+  WaterTest,
   WeatherDay,
 } from "./routes/records.ts";
 export * as recordRoutes from "./routes/records.ts";
+export type { Alarm } from "./routes/weather.ts";
+export * as weatherRoutes from "./routes/weather.ts";

@@ -1,11 +1,15 @@
 /** Words and small shapes that the wire shares with the rules, so that neither can drift. */
 export {
   COVERS,
+  FUELS,
+  GLAZINGS,
+  INNER_LAYERS,
   MARKET_TYPES,
   MATERIAL_KINDS,
   MULCHES,
   NOTE_KINDS,
   SettingsSchema,
+  SOIL_WATER_KINDS,
   SoilSchema,
   SPECIES,
 } from "@pith/rules";

@@ -1,6 +1,7 @@
 import { type Acting, type Db, memberships, offices, type Tx, withOffice, withUser } from "@pith/db";
 import { eq } from "drizzle-orm";
 import { notFound, ServiceError } from "./errors.ts";
+import type { ForecastSource } from "./weather/source.ts";
 
 /** Who acts. An agent acts on every farm of the office, a farmer on the farms named. */
 export interface Actor {
@@ -17,7 +18,17 @@ export interface Ctx {
   actor: Actor;
   requestId: string;
   now: () => Date;
+  /** Services that forecasts can be pulled from here; none where the server is not set up for it. */
+  forecastSources?: readonly ForecastSource[];
 }
+
+/** The server itself, at work for an office: what it does stands in the audit under this id, which is nobody's. */
+export const serverItself: Actor = {
+  userId: "00000000-0000-0000-0000-000000000000",
+  name: "Pith",
+  role: "agent",
+  farmIds: "*",
+};
 
 export type Memberships = {
   officeId: string;

@@ -17,7 +17,7 @@ export const signedIn = createMiddleware<AppEnv>(async (c, next) => {
 });
 
 /** The person's place in the office of the path. An office one is not in and one that is not there look the same. */
-export const inOffice = (now: AppDeps["now"]) =>
+export const inOffice = ({ now, forecastSources }: Pick<AppDeps, "now" | "forecastSources">) =>
   createMiddleware<AppEnv>(async (c, next) => {
     const officeId = c.req.param("officeId") ?? "";
     const membership = c.get("memberships").find((m) => m.officeId === officeId);
@@ -34,6 +34,7 @@ export const inOffice = (now: AppDeps["now"]) =>
       },
       requestId: c.get("requestId"),
       now,
+      forecastSources,
     });
     await next();
   });

@@ -5,6 +5,7 @@ import {
   addMaterial,
   addPlanting,
   addSite,
+  addStructure,
   addValve,
   changeBed,
   changeFarm,
@@ -12,6 +13,7 @@ import {
   changeOfficeSettings,
   changePlanting,
   changeSite,
+  changeStructure,
   changeValve,
   getFarm,
   getOffice,
@@ -21,7 +23,7 @@ import type { App } from "../env.ts";
 
 /** The client, its places, its ground and what stands on it. */
 export function farmRoutesOf(app: App) {
-  const { sites, valves, beds, plantings, materials } = farmRoutes;
+  const { sites, valves, beds, plantings, materials, structures } = farmRoutes;
   app.openapi(farmRoutes.getOffice, async (c) => c.json(await getOffice(c.get("ctx")), 200));
   app.openapi(farmRoutes.changeOfficeSettings, async (c) =>
     c.json(await changeOfficeSettings(c.get("ctx"), c.req.valid("json")), 200),
@@ -69,5 +71,12 @@ export function farmRoutesOf(app: App) {
   app.openapi(materials.change, async (c) => {
     const { farmId, id } = c.req.valid("param");
     return c.json(await changeMaterial(c.get("ctx"), farmId, id, c.req.valid("json")), 200);
+  });
+  app.openapi(structures.add, async (c) =>
+    c.json(await addStructure(c.get("ctx"), c.req.valid("param").farmId, c.req.valid("json")), 201),
+  );
+  app.openapi(structures.change, async (c) => {
+    const { farmId, id } = c.req.valid("param");
+    return c.json(await changeStructure(c.get("ctx"), farmId, id, c.req.valid("json")), 200);
   });
 }

@@ -3,19 +3,23 @@ import {
   addApplication,
   addHarvest,
   addNote,
+  addSoilWater,
   addWatering,
+  addWaterTest,
   getRecords,
   getWeather,
   removeApplication,
   removeHarvest,
   removeNote,
+  removeSoilWater,
   removeWatering,
+  removeWaterTest,
 } from "@pith/services";
 import type { App } from "../env.ts";
 
 /** What was really done and seen. */
 export function recordRoutesOf(app: App) {
-  const { notes, applications, waterings, harvests } = recordRoutes;
+  const { notes, applications, waterings, harvests, waterTests, soilWater } = recordRoutes;
   app.openapi(recordRoutes.getRecords, async (c) =>
     c.json(await getRecords(c.get("ctx"), c.req.valid("param").farmId, c.req.valid("query")), 200),
   );
@@ -51,5 +55,19 @@ export function recordRoutesOf(app: App) {
   app.openapi(harvests.remove, async (c) => {
     const { farmId, id } = c.req.valid("param");
     return c.json(await removeHarvest(c.get("ctx"), farmId, id), 200);
+  });
+  app.openapi(waterTests.add, async (c) =>
+    c.json(await addWaterTest(c.get("ctx"), c.req.valid("param").farmId, c.req.valid("json")), 201),
+  );
+  app.openapi(waterTests.remove, async (c) => {
+    const { farmId, id } = c.req.valid("param");
+    return c.json(await removeWaterTest(c.get("ctx"), farmId, id), 200);
+  });
+  app.openapi(soilWater.add, async (c) =>
+    c.json(await addSoilWater(c.get("ctx"), c.req.valid("param").farmId, c.req.valid("json")), 201),
+  );
+  app.openapi(soilWater.remove, async (c) => {
+    const { farmId, id } = c.req.valid("param");
+    return c.json(await removeSoilWater(c.get("ctx"), farmId, id), 200);
   });
 }

@@ -1,6 +1,7 @@
 import { createRoute, z } from "@hono/zod-openapi";
 import { AnswerSchema, ExpectedSchema, SaidSchema } from "../answer.ts";
 import { body, Day, DoneSchema, Id, Instant, json, officePath, problems } from "../shapes.ts";
+import { AlarmSchema } from "./weather.ts";
 
 /** Drafts, what was issued, and what became of it. */
 
@@ -118,7 +119,10 @@ export const getRound = createRoute({
     }),
   },
   responses: {
-    200: json(z.object({ drafts: z.array(DraftSchema) }), "The round, most urgent first"),
+    200: json(
+      z.object({ alarms: z.array(AlarmSchema), drafts: z.array(DraftSchema) }),
+      "What is wrong with the weather that comes in, and the round, most urgent first",
+    ),
     ...problems,
   },
 });

@@ -2,6 +2,9 @@ import { createRoute, z } from "@hono/zod-openapi";
 import {
   BED_CERTIFICATIONS,
   COVERS,
+  FUELS,
+  GLAZINGS,
+  INNER_LAYERS,
   MARKET_TYPES,
   MATERIAL_KINDS,
   MULCHES,
@@ -11,6 +14,7 @@ import {
   VALVE_METHODS,
 } from "../rulesWords.ts";
 import { body, Day, farmPath, Id, Instant, json, officePath, problems } from "../shapes.ts";
+import { ForecastSourceSchema, SourceStateSchema } from "./weather.ts";
 
 /** The client, its places, its ground and what stands on it. */
 
@@ -44,12 +48,18 @@ export const SiteSchema = z
     timeZone: z.string().min(1).max(64),
     coastal: z.boolean(),
     stationId: z.string().max(40).nullable(),
+    /** Service that its forecasts are pulled from; none where it is null or left out. */
+    forecastSource: ForecastSourceSchema.nullable().optional(),
     stationOffset: z
       .object({ minC: z.number().min(-15).max(15), sdC: z.number().min(0).max(10), nights: z.int().min(1) })
       .nullable(),
     weather: z
       .object({ from: Day, to: Day, days: z.number().int(), forecastIssuedAt: Instant.nullable() })
       .nullable(),
+    /** Its newest forecast, with the credit to show beside it; null where it came from a file. */
+    forecast: z.object({ issuedAt: Instant, attribution: z.string().nullable() }).nullable(),
+    /** How its forecast service is doing; null where none was asked yet. */
+    sourceState: SourceStateSchema.nullable(),
   })
   .openapi("Site");
 
@@ -61,8 +71,40 @@ export const ValveSchema = z
     method: z.enum(VALVE_METHODS),
     flowLPerH: z.number().min(1).max(1_000_000),
     efficiency: z.number().min(0.2).max(1),
+    /** Share of the ground it wets; null or left out: the method's own. */
+    wettedFraction: z.number().min(0.05).max(1).nullable().optional(),
   })
   .openapi("Valve");
+
+export const StructureSchema = z
+  .object({
+    id: Id,
+    siteId: Id,
+    name,
+    glazing: z.enum(GLAZINGS),
+    uWPerM2K: z.number().min(0.5).max(12).nullable(),
+    innerLayer: z.enum(INNER_LAYERS),
+    floorAreaM2: z.number().min(0.5).max(100_000),
+    coverAreaM2: z.number().min(1).max(300_000),
+    volumeM3: z.number().min(0.3).max(600_000),
+    airChangesPerH: z.number().min(0.1).max(20).nullable(),
+    /** The first is what it is heated with now. A price is per kWh, litre or kg, as the fuel is sold. */
+    heaters: z
+      .array(
+        z.object({
+          fuel: z.enum(FUELS),
+          efficiency: z.number().min(0.2).max(1).nullable(),
+          outputW: z.number().min(100).max(5_000_000).nullable(),
+          pricePerUnit: z.number().min(0).max(1000).nullable(),
+        }),
+      )
+      .max(10),
+    trays: z.object({ count: z.int().min(1).max(100_000), areaM2: z.number().min(0.01).max(5) }).nullable(),
+    nightC: z.number().min(2).max(30).nullable(),
+    heatedFrom: Day.nullable(),
+    heatedTo: Day.nullable(),
+  })
+  .openapi("Structure");
 
 const period = { from: Day, to: Day.nullable() };
 
@@ -118,6 +160,21 @@ export const PlantingSchema = z
         to: z.enum(["green", "colour"]),
       })
       .nullable(),
+    expectedPricePerKg: z.number().min(0).max(10_000).nullable().optional(),
+    propagation: z
+      .object({
+        mediumC: z.number().min(0).max(45).nullable(),
+        germinationPct: z.number().min(1).max(100).nullable(),
+        lossPct: z.number().min(0).max(95).nullable(),
+        growingC: z.number().min(5).max(40).nullable(),
+      })
+      .nullable()
+      .optional(),
+    /** A water deficit held on purpose; null or left out where nobody asked for one. */
+    deficit: z
+      .object({ etShare: z.number().min(0.5).max(0.98).nullable(), from: Day, to: Day.nullable() })
+      .nullable()
+      .optional(),
     feeding: z.object({
       materialId: Id.nullable(),
       method: z.enum(["broadcast", "banded", "drip", "watered-in"]),
@@ -148,13 +205,15 @@ export type Site = z.infer<typeof SiteSchema>;
 export type Valve = z.infer<typeof ValveSchema>;
 export type Bed = z.infer<typeof BedSchema>;
 export type Planting = z.infer<typeof PlantingSchema>;
+export type Structure = z.infer<typeof StructureSchema>;
 export type Material = z.infer<typeof MaterialSchema>;
 
 const NewFarm = FarmSchema.pick({ name: true, contactName: true, phone: true, email: true, units: true });
-const NewSite = SiteSchema.omit({ id: true, weather: true });
+const NewSite = SiteSchema.omit({ id: true, weather: true, forecast: true, sourceState: true });
 const NewValve = ValveSchema.omit({ id: true });
 const NewBed = BedSchema.omit({ id: true });
 const NewPlanting = PlantingSchema.omit({ id: true });
+const NewStructure = StructureSchema.omit({ id: true });
 const NewMaterial = MaterialSchema.omit({ id: true });
 
 export const FarmDetailSchema = z
@@ -165,6 +224,7 @@ export const FarmDetailSchema = z
     beds: z.array(BedSchema),
     plantings: z.array(PlantingSchema),
     materials: z.array(MaterialSchema),
+    structures: z.array(StructureSchema),
   })
   .openapi("FarmDetail");
 export type FarmDetail = z.infer<typeof FarmDetailSchema>;
@@ -254,5 +314,12 @@ const things = <P extends string, S extends z.ZodType, F extends z.ZodType, C ex
 export const sites = things("site", "sites", SiteSchema, NewSite, NewSite.partial());
 export const valves = things("valve", "valves", ValveSchema, NewValve, NewValve.partial());
 export const beds = things("bed", "beds", BedSchema, NewBed, NewBed.partial());
+export const structures = things(
+  "house or tunnel",
+  "structures",
+  StructureSchema,
+  NewStructure,
+  NewStructure.partial(),
+);
 export const plantings = things("planting", "plantings", PlantingSchema, NewPlanting, NewPlanting.partial());
 export const materials = things("material", "materials", MaterialSchema, NewMaterial, NewMaterial.partial());

@@ -1,5 +1,5 @@
 import { createRoute, z } from "@hono/zod-openapi";
-import { NOTE_KINDS } from "../rulesWords.ts";
+import { NOTE_KINDS, SOIL_WATER_KINDS } from "../rulesWords.ts";
 import { body, Day, DoneSchema, farmPath, Id, Instant, json, problems } from "../shapes.ts";
 
 /** What was really done and seen. */
@@ -68,6 +68,40 @@ export const HarvestSchema = z
   })
   .openapi("Harvest");
 
+/** Ions in mg/L, alkalinity as CaCO3. */
+export const WaterTestSchema = z
+  .object({
+    id: Id,
+    siteId: Id,
+    /** The valve whose water it was; null: all water of the site. */
+    valveId: Id.nullable(),
+    sampledOn: Day,
+    labName: z.string().max(80).nullable(),
+    sampleRef: z.string().max(60).nullable(),
+    ecDSPerM: z.number().min(0).max(50).nullable(),
+    waterPh: z.number().min(2).max(12).nullable(),
+    alkalinityMgCaCO3PerL: z.number().min(0).max(3000).nullable(),
+    caMgPerL: z.number().min(0).max(5000).nullable(),
+    mgMgPerL: z.number().min(0).max(5000).nullable(),
+    naMgPerL: z.number().min(0).max(20_000).nullable(),
+    clMgPerL: z.number().min(0).max(40_000).nullable(),
+    bMgPerL: z.number().min(0).max(100).nullable(),
+    nitrateNMgPerL: z.number().min(0).max(500).nullable(),
+  })
+  .openapi("WaterTest");
+
+export const SoilWaterSchema = z
+  .object({
+    id: Id,
+    bedId: Id,
+    at: Instant,
+    kind: z.enum(SOIL_WATER_KINDS),
+    depthCm: z.number().min(1).max(200),
+    /** kPa, or m3 of water in m3 of soil, as the kind says. */
+    value: z.number().min(0).max(1500),
+  })
+  .openapi("SoilWaterReading");
+
 export const SoilTestSchema = z
   .object({
     id: Id,
@@ -104,6 +138,8 @@ export type Note = z.infer<typeof NoteSchema>;
 export type Application = z.infer<typeof ApplicationSchema>;
 export type Watering = z.infer<typeof WateringSchema>;
 export type Harvest = z.infer<typeof HarvestSchema>;
+export type WaterTest = z.infer<typeof WaterTestSchema>;
+export type SoilWaterReading = z.infer<typeof SoilWaterSchema>;
 export type SoilTest = z.infer<typeof SoilTestSchema>;
 export type WeatherDay = z.infer<typeof WeatherDaySchema>;
 
@@ -114,6 +150,8 @@ export const RecordsSchema = z
     waterings: z.array(WateringSchema),
     harvests: z.array(HarvestSchema),
     soilTests: z.array(SoilTestSchema),
+    waterTests: z.array(WaterTestSchema),
+    soilWater: z.array(SoilWaterSchema),
   })
   .openapi("Records");
 export type Records = z.infer<typeof RecordsSchema>;
@@ -125,7 +163,8 @@ export const getRecords = createRoute({
   method: "get",
   path: `${farm}/records`,
   tags,
-  summary: "Notes, applications, waterings, harvests and soil tests of a farm, newest first",
+  summary:
+    "Notes, applications, waterings, harvests, soil and water tests and soil sensors of a farm, newest first",
   request: { params: farmPath, query: z.object({ plantingId: Id.optional() }) },
   responses: { 200: json(RecordsSchema, "The records"), ...problems },
 });
@@ -140,7 +179,14 @@ export const getWeather = createRoute({
     200: json(
       z.object({
         days: z.array(WeatherDaySchema),
-        forecast: z.object({ issuedAt: Instant, days: z.array(WeatherDaySchema) }).nullable(),
+        forecast: z
+          .object({
+            issuedAt: Instant,
+            days: z.array(WeatherDaySchema),
+            /** The credit to show beside it; null where it came from a file. */
+            attribution: z.string().nullable(),
+          })
+          .nullable(),
       }),
       "The days, oldest first; a day without a record is not in the list",
     ),
@@ -171,3 +217,5 @@ export const notes = record("field note", "notes", NoteSchema);
 export const applications = record("application", "applications", ApplicationSchema);
 export const waterings = record("watering", "waterings", WateringSchema);
 export const harvests = record("harvest", "harvests", HarvestSchema);
+export const waterTests = record("water test", "water-tests", WaterTestSchema);
+export const soilWater = record("soil sensor's reading", "soil-water", SoilWaterSchema);

@@ -1,11 +1,24 @@
 import { boolean, integer, jsonb, pgTable, text, uuid } from "drizzle-orm/pg-core";
 import { day, farmId, instant, instantOrNow, number, ofFarm, officeId, ofOffice } from "./columns.ts";
-import type { BedContainers, BedSoil, DaysToMaturity, Feeding, StationOffset } from "./shapes.ts";
+import type {
+  BedContainers,
+  BedSoil,
+  DaysToMaturity,
+  Deficit,
+  Feeding,
+  Heater,
+  Propagation,
+  StationOffset,
+  Trays,
+} from "./shapes.ts";
 import {
   BED_KINDS,
   CERTIFICATIONS,
   CERTIFIED_USES,
   COVERS,
+  FORECAST_SOURCES,
+  GLAZINGS,
+  INNER_LAYERS,
   MARKET_TYPES,
   MATERIAL_KINDS,
   MULCHES,
@@ -38,6 +51,8 @@ export const sites = pgTable("sites", {
   coastal: boolean("coastal").notNull().default(false),
   stationId: text("station_id"),
   stationOffset: jsonb("station_offset").$type<StationOffset>(),
+  /** Service that its forecasts are pulled from; null where none is. */
+  forecastSource: text("forecast_source", { enum: FORECAST_SOURCES }),
 });
 
 export const valves = pgTable("valves", {
@@ -47,6 +62,27 @@ export const valves = pgTable("valves", {
   method: text("method", { enum: WATERING_METHODS }).notNull(),
   flowLPerH: number("flow_l_per_h").notNull(),
   efficiency: number("efficiency").notNull(),
+  /** Share of the ground it wets; null where the method's own is taken. */
+  wettedFraction: number("wetted_fraction"),
+});
+
+/** A house or tunnel that plants stand in and that may be heated. */
+export const structures = pgTable("structures", {
+  ...ofFarm(),
+  siteId: uuid("site_id").notNull(),
+  name: text("name").notNull(),
+  glazing: text("glazing", { enum: GLAZINGS }).notNull(),
+  uWPerM2K: number("u_w_per_m2_k"),
+  innerLayer: text("inner_layer", { enum: INNER_LAYERS }).notNull().default("none"),
+  floorAreaM2: number("floor_area_m2").notNull(),
+  coverAreaM2: number("cover_area_m2").notNull(),
+  volumeM3: number("volume_m3").notNull(),
+  airChangesPerH: number("air_changes_per_h"),
+  heaters: jsonb("heaters").$type<Heater[]>().notNull().default([]),
+  trays: jsonb("trays").$type<Trays>(),
+  nightC: number("night_c"),
+  heatedFrom: day("heated_from"),
+  heatedTo: day("heated_to"),
 });
 
 /** A piece of ground or a set of containers with one soil and at most one valve. */
@@ -107,6 +143,9 @@ export const plantings = pgTable("plantings", {
   yieldGoalTPerHa: number("yield_goal_t_per_ha"),
   daysToMaturity: jsonb("days_to_maturity").$type<DaysToMaturity>(),
   baseTemperatureC: number("base_temperature_c"),
+  expectedPricePerKg: number("expected_price_per_kg"),
+  propagation: jsonb("propagation").$type<Propagation>(),
+  deficit: jsonb("deficit").$type<Deficit>(),
   feeding: jsonb("feeding").$type<Feeding>().notNull(),
 });
 

@@ -1,7 +1,7 @@
-import { integer, jsonb, pgTable, text, uuid } from "drizzle-orm/pg-core";
-import { day, farmId, instant, instantOrNow, number, ofFarm, officeId } from "./columns.ts";
+import { boolean, integer, jsonb, pgTable, text, uuid } from "drizzle-orm/pg-core";
+import { day, farmId, instant, instantOrNow, number, ofFarm, officeId, recorded } from "./columns.ts";
 import type { Json } from "./shapes.ts";
-import { IMPORT_KINDS, IMPORT_STATUSES, MEDIA } from "./words.ts";
+import { FORECAST_SOURCES, IMPORT_KINDS, IMPORT_STATUSES, MEDIA, SOIL_WATER_KINDS } from "./words.ts";
 
 /** What came in from laboratories, stations and files. */
 
@@ -39,6 +39,30 @@ export const soilTests = pgTable("soil_tests", {
   importId: uuid("import_id"),
 });
 
+/** What a laboratory said of the water that is given: by a valve, or everywhere on a site. */
+export const waterTests = pgTable("water_tests", {
+  ...ofFarm(),
+  siteId: uuid("site_id").notNull(),
+  valveId: uuid("valve_id"),
+  sampledOn: day("sampled_on").notNull(),
+  labName: text("lab_name"),
+  sampleRef: text("sample_ref"),
+  /** Conductivity, pH, alkalinity and ions as the rules read them. */
+  result: jsonb("result").$type<Record<string, unknown>>().notNull(),
+  ...recorded(),
+});
+
+/** What a soil sensor in a bed read: tension or volumetric water. */
+export const soilWaterReadings = pgTable("soil_water_readings", {
+  ...ofFarm(),
+  bedId: uuid("bed_id").notNull(),
+  at: instant("at").notNull(),
+  kind: text("kind", { enum: SOIL_WATER_KINDS }).notNull(),
+  depthCm: number("depth_cm").notNull(),
+  value: number("value").notNull(),
+  ...recorded(),
+});
+
 /** One day of weather in the open at a site's station. */
 export const weatherDays = pgTable("weather_days", {
   officeId: officeId(),
@@ -67,7 +91,37 @@ export const forecasts = pgTable("forecasts", {
   siteId: uuid("site_id").notNull(),
   issuedAt: instant("issued_at").notNull(),
   days: jsonb("days").$type<Record<string, unknown>[]>().notNull(),
+  /** Hour by hour, where the service says them; the rules' forecast hours. */
+  hours: jsonb("hours").$type<Record<string, unknown>[]>(),
   importId: uuid("import_id"),
+  /** Service it was pulled from, and when; null where it came from a file. */
+  source: text("source", { enum: FORECAST_SOURCES }),
+  retrievedAt: instant("retrieved_at"),
+});
+
+/** How a site's forecast service is doing. One row a site, from the first time it was asked. */
+export const weatherSources = pgTable("weather_sources", {
+  officeId: officeId(),
+  farmId: farmId(),
+  siteId: uuid("site_id").notNull(),
+  source: text("source", { enum: FORECAST_SOURCES }).notNull(),
+  lastTriedAt: instant("last_tried_at").notNull(),
+  lastSuccessAt: instant("last_success_at"),
+  /** Failures one after another since the last success. */
+  failures: integer("failures").notNull().default(0),
+  failingSince: instant("failing_since"),
+  /** A sentence for people. */
+  lastError: text("last_error"),
+  /** The service says that this way of asking it will end. */
+  deprecated: boolean("deprecated").notNull().default(false),
+  /** Not to be asked before. */
+  nextDueAt: instant("next_due_at"),
+  /** Somebody is asking it until then at the latest. */
+  claimedUntil: instant("claimed_until"),
+  /** Place that `since` is of: a site that moved asks anew. */
+  askedFor: text("asked_for").notNull(),
+  /** What the last answer came with, to be handed back. */
+  since: text("since"),
 });
 
 /** A temperature measured at the plants, under whatever cover stands there. */

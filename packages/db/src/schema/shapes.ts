@@ -48,6 +48,34 @@ export interface Feeding {
   }[];
 }
 
+/** How seedlings are raised. */
+export interface Propagation {
+  mediumC?: number | null;
+  germinationPct?: number | null;
+  lossPct?: number | null;
+  growingC?: number | null;
+}
+
+/** A water deficit held on purpose. */
+export interface Deficit {
+  etShare?: number | null;
+  from: string;
+  to?: string | null;
+}
+
+/** What stands in a house to heat with. */
+export interface Heater {
+  fuel: "electricity" | "natural-gas" | "propane" | "fuel-oil" | "firewood" | "wood-pellets";
+  efficiency?: number | null;
+  outputW?: number | null;
+  pricePerUnit?: number | null;
+}
+
+export interface Trays {
+  count: number;
+  areaM2: number;
+}
+
 export interface Cull {
   cause: "end-rot" | "sunscald" | "cracked" | "misshapen" | "insect" | "disease" | "too-small" | "other";
   kg: number;

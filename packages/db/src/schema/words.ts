@@ -13,7 +13,10 @@ export const MULCHES = ["none", "black", "clear", "white", "silver", "organic"] 
 export const SPECIES = ["annuum", "chinense", "baccatum", "frutescens", "pubescens"] as const;
 export const MEDIA = ["mineral-soil", "organic-soil", "potting-medium"] as const;
 export const IMPORT_KINDS = ["soil-tests", "weather", "forecast"] as const;
+/** Services that forecasts are pulled from. */
+export const FORECAST_SOURCES = ["met-norway"] as const;
 export const IMPORT_STATUSES = ["staged", "saved", "discarded"] as const;
+export const SOIL_WATER_KINDS = ["tension-kpa", "water-content"] as const;
 export const SUBJECT_KINDS = ["planting", "valve", "bed", "structure", "farm-season"] as const;
 export const ANSWER_KINDS = ["advice", "needs-more", "does-not-apply", "refused"] as const;
 export const FARMER_ANSWERS = ["done", "not-done", "cannot"] as const;
@@ -75,6 +78,15 @@ export const NOTE_KINDS = [
   "mites",
   "ground-cover-pct",
 ] as const;
+export const GLAZINGS = [
+  "single-glass",
+  "single-poly",
+  "double-poly",
+  "double-poly-infrared",
+  "twin-wall-polycarbonate",
+  "triple-wall-polycarbonate",
+] as const;
+export const INNER_LAYERS = ["none", "fleece", "inner-film", "thermal-screen"] as const;
 export const MATERIAL_KINDS = [
   "ammonium-sulfate",
   "urea",

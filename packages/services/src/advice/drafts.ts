@@ -1,4 +1,4 @@
-import { adviceRoutes, type Draft, type DraftDetail } from "@pith/contract";
+import { type Alarm, adviceRoutes, type Draft, type DraftDetail } from "@pith/contract";
 import { drafts } from "@pith/db";
 import type { Answer } from "@pith/rules";
 import { and, arrayContains, asc, eq, getTableColumns, isNull, lte, or } from "drizzle-orm";
@@ -8,6 +8,7 @@ import { type Summary, saySummary } from "../drafts/summary.ts";
 import { found } from "../errors.ts";
 import { requireFarm } from "../farms/requireFarm.ts";
 import { sayAnswer } from "../saying/sayAnswer.ts";
+import { readAlarms } from "../weather/alarms.ts";
 import { bodyOf, queryOf } from "../wellFormed.ts";
 import { type Names, readNames } from "./names.ts";
 
@@ -15,8 +16,8 @@ import { type Names, readNames } from "./names.ts";
 const { answer: _, ...listed } = getTableColumns(drafts);
 type ListedRow = Omit<typeof drafts.$inferSelect, "answer">;
 
-/** Open drafts over all farms, most urgent first. */
-export async function getRound(ctx: Ctx, rawQuery: unknown): Promise<{ drafts: Draft[] }> {
+/** Open drafts over all farms, most urgent first, and before them what is wrong with the weather that comes in. */
+export async function getRound(ctx: Ctx, rawQuery: unknown): Promise<{ alarms: Alarm[]; drafts: Draft[] }> {
   requireAgent(ctx);
   const { farmId, plantingId, all, setAside } = queryOf(adviceRoutes.getRound, rawQuery);
   return inOffice(ctx, async (tx) => {
@@ -36,7 +37,10 @@ export async function getRound(ctx: Ctx, rawQuery: unknown): Promise<{ drafts: D
       )
       .orderBy(asc(drafts.orderKey), asc(drafts.id));
     const names = await readNames(tx, ctx.officeId, farmId === undefined ? undefined : [farmId]);
-    return { drafts: rows.map((row) => wireDraft(row, names, ctx.now())) };
+    return {
+      alarms: await readAlarms(tx, ctx, farmId),
+      drafts: rows.map((row) => wireDraft(row, names, ctx.now())),
+    };
   });
 }
 

@@ -1,4 +1,4 @@
-import { beds, farms, memberships, plantings, type Tx, valves } from "@pith/db";
+import { beds, farms, memberships, plantings, structures, type Tx, valves } from "@pith/db";
 import type { Reader } from "@pith/rules";
 import { and, eq, inArray } from "drizzle-orm";
 import { type Ctx, forOffice } from "../context.ts";
@@ -11,7 +11,7 @@ export interface Names {
 
 /** Names for the subjects of one farm, or of every farm that this transaction sees. */
 export async function readNames(tx: Tx, officeId: string, farmIds?: string[]): Promise<Names> {
-  const of = (t: typeof beds | typeof valves | typeof plantings) =>
+  const of = (t: typeof beds | typeof valves | typeof plantings | typeof structures) =>
     and(eq(t.officeId, officeId), farmIds && inArray(t.farmId, farmIds));
   const farmRows = await tx
     .select({ id: farms.id, name: farms.name, units: farms.units })
@@ -24,10 +24,16 @@ export async function readNames(tx: Tx, officeId: string, farmIds?: string[]): P
     .from(plantings)
     .where(of(plantings));
 
+  const structureRows = await tx
+    .select({ id: structures.id, name: structures.name })
+    .from(structures)
+    .where(of(structures));
+
   const known = new Map(farmRows.map((f) => [f.id, f]));
   const bedNames = new Map(bedRows.map((b) => [b.id, b.name]));
   const subjects = new Map<string, string>([
     ...valveRows.map((v) => [v.id, v.name] as const),
+    ...structureRows.map((s) => [s.id, s.name] as const),
     ...bedNames,
     ...plantingRows.map((p) => [p.id, `${p.name}, ${bedNames.get(p.bedId) ?? ""}`] as const),
   ]);

@@ -16,6 +16,7 @@ import {
   placeOf,
   plantingState,
   plantingsOnValve,
+  structureState,
   valveState,
 } from "../states/assemble.ts";
 import type { FarmFacts } from "../states/facts.ts";
@@ -28,9 +29,14 @@ export interface Advised {
   timeZone: string;
 }
 
-/** Every subject of a farm: plantings over their shared shed, valves with something on them, beds. Pure. */
+/** Every subject of a farm: plantings over their shared shed, valves with something on them, beds, houses. Pure. */
 export function adviseSubjects(facts: FarmFacts): Advised[] {
-  return [...advisePlantings(facts), ...adviseValves(facts), ...adviseBeds(facts)];
+  return [
+    ...advisePlantings(facts),
+    ...adviseValves(facts),
+    ...adviseBeds(facts),
+    ...adviseStructures(facts),
+  ];
 }
 
 function advisePlantings(facts: FarmFacts): Advised[] {
@@ -71,6 +77,9 @@ const adviseBeds = (facts: FarmFacts): Advised[] =>
       facts.plantings.filter((p) => p.bedId === bed.id).map((p) => p.id),
     ),
   );
+
+const adviseStructures = (facts: FarmFacts): Advised[] =>
+  facts.structures.map((structure) => adviseOne(structureState(facts, structure), structure.id, []));
 
 function adviseOne(
   state: Exclude<State, { kind: "farm-season" }>,

@@ -10,6 +10,7 @@ import { listMaterials } from "./listMaterials.ts";
 import { listPlantings } from "./plantings.ts";
 import { lockFarm, requireFarm } from "./requireFarm.ts";
 import { listSites } from "./sites.ts";
+import { listStructures } from "./structures.ts";
 import { listValves } from "./valves.ts";
 
 /** The farms this person may see, by name. */
@@ -28,6 +29,7 @@ export const getFarm = (ctx: Ctx, farmId: string): Promise<FarmDetail> =>
       beds: await listBeds(tx, at),
       plantings: await listPlantings(tx, at),
       materials: await listMaterials(tx, at),
+      structures: await listStructures(tx, at),
     };
   });
 

@@ -15,10 +15,19 @@ export async function listPlantings(tx: Tx, { officeId, farmId }: OfFarm): Promi
     .from(plantings)
     .where(and(eq(plantings.officeId, officeId), eq(plantings.farmId, farmId)))
     .orderBy(desc(plantings.sownOn), asc(plantings.varietyName), asc(plantings.id));
-  return rows.map(({ officeId: _, farmId: __, baseTemperatureC: ___, ...planting }) => ({
-    ...planting,
-    feeding: { ...planting.feeding, materialId: planting.feeding.materialId ?? null },
-  }));
+  return rows.map(
+    ({ officeId: _, farmId: __, baseTemperatureC: ___, propagation, deficit, ...planting }) => ({
+      ...planting,
+      propagation: propagation && {
+        mediumC: propagation.mediumC ?? null,
+        germinationPct: propagation.germinationPct ?? null,
+        lossPct: propagation.lossPct ?? null,
+        growingC: propagation.growingC ?? null,
+      },
+      deficit: deficit && { etShare: deficit.etShare ?? null, from: deficit.from, to: deficit.to ?? null },
+      feeding: { ...planting.feeding, materialId: planting.feeding.materialId ?? null },
+    }),
+  );
 }
 
 const planting: Thing<Planting, BodyOf<typeof farmRoutes.plantings.add>> = {
@@ -32,7 +41,10 @@ const planting: Thing<Planting, BodyOf<typeof farmRoutes.plantings.add>> = {
       .onConflictDoUpdate({ target: [plantings.officeId, plantings.id], set: value }),
   check: async (tx, at, id, value) => {
     parseAtTheDoor(PlantingSchema, plantingPart({ id, baseTemperatureC: null, ...value }));
-    const { sownOn, endedOn } = value;
+    const { sownOn, endedOn, deficit } = value;
+    if (deficit?.to && deficit.to < deficit.from) {
+      refuse("deficit.to", "must not be before deficit.from", `${deficit.from} or later`, deficit.to);
+    }
     if (endedOn !== null && endedOn < sownOn) {
       refuse("endedOn", "must not be before sownOn", `${sownOn} or later`, endedOn);
     }

@@ -1,8 +1,9 @@
 import { farmRoutes, type Site } from "@pith/contract";
-import { forecasts, sites, type Tx, weatherDays } from "@pith/db";
+import { forecasts, sites, type Tx, weatherDays, weatherSources } from "@pith/db";
 import { parseAtTheDoor, SiteSchema } from "@pith/rules";
-import { and, asc, eq, sql } from "drizzle-orm";
+import { and, asc, desc, eq, sql } from "drizzle-orm";
 import { sitePart } from "../states/parts.ts";
+import { attributionOf } from "../weather/known.ts";
 import type { BodyOf } from "../wellFormed.ts";
 import type { OfFarm } from "./ofFarm.ts";
 import { type Thing, verbsOf } from "./things.ts";
@@ -26,14 +27,23 @@ export async function listSites(tx: Tx, { officeId, farmId }: OfFarm): Promise<S
     .from(weatherDays)
     .where(and(eq(weatherDays.officeId, officeId), eq(weatherDays.farmId, farmId)))
     .groupBy(weatherDays.siteId);
-  const issued = await tx
-    .select({ siteId: forecasts.siteId, at: sql<string>`max(${forecasts.issuedAt})` })
+  const newest = await tx
+    .selectDistinctOn([forecasts.siteId], {
+      siteId: forecasts.siteId,
+      issuedAt: forecasts.issuedAt,
+      source: forecasts.source,
+    })
     .from(forecasts)
     .where(and(eq(forecasts.officeId, officeId), eq(forecasts.farmId, farmId)))
-    .groupBy(forecasts.siteId);
+    .orderBy(forecasts.siteId, desc(forecasts.issuedAt));
+  const states = await tx
+    .select()
+    .from(weatherSources)
+    .where(and(eq(weatherSources.officeId, officeId), eq(weatherSources.farmId, farmId)));
   return rows.map(({ officeId: _, farmId: __, ...site }) => {
     const stored = days.find((d) => d.siteId === site.id);
-    const forecast = issued.find((f) => f.siteId === site.id);
+    const forecast = newest.find((f) => f.siteId === site.id);
+    const state = states.find((f) => f.siteId === site.id);
     return {
       ...site,
       weather: stored
@@ -41,7 +51,18 @@ export async function listSites(tx: Tx, { officeId, farmId }: OfFarm): Promise<S
             from: stored.from,
             to: stored.to,
             days: stored.days,
-            forecastIssuedAt: forecast ? new Date(forecast.at).toISOString() : null,
+            forecastIssuedAt: forecast?.issuedAt ?? null,
+          }
+        : null,
+      forecast: forecast
+        ? { issuedAt: forecast.issuedAt, attribution: attributionOf(forecast.source) }
+        : null,
+      sourceState: state
+        ? {
+            lastTriedAt: state.lastTriedAt,
+            lastSuccessAt: state.lastSuccessAt,
+            lastError: state.lastError,
+            nextDueAt: state.nextDueAt,
           }
         : null,
     };
@@ -52,11 +73,19 @@ const site: Thing<Site, Value> = {
   one: "site",
   routes: farmRoutes.sites,
   list: listSites,
-  save: (tx, at, id, value) =>
-    tx
+  save: async (tx, at, id, said) => {
+    const value = { ...said, forecastSource: said.forecastSource ?? null };
+    await tx
       .insert(sites)
       .values({ ...at, id, ...value })
-      .onConflictDoUpdate({ target: [sites.officeId, sites.id], set: value }),
+      .onConflictDoUpdate({ target: [sites.officeId, sites.id], set: value });
+    // Switched off: what was wrong with the service concerns nobody any more.
+    if (value.forecastSource === null) {
+      await tx
+        .delete(weatherSources)
+        .where(and(eq(weatherSources.officeId, at.officeId), eq(weatherSources.siteId, id)));
+    }
+  },
   check: async (_tx, _at, _id, value) => {
     parseAtTheDoor(SiteSchema, sitePart(value));
   },

@@ -1,12 +1,23 @@
 import { type Records, recordRoutes } from "@pith/contract";
-import { applications, beds, fieldNotes, harvests, plantings, soilTests, waterings } from "@pith/db";
-import { and, desc, eq, inArray } from "drizzle-orm";
+import {
+  applications,
+  beds,
+  fieldNotes,
+  harvests,
+  plantings,
+  soilTests,
+  soilWaterReadings,
+  waterings,
+  waterTests,
+} from "@pith/db";
+import { and, desc, eq, inArray, isNull, or } from "drizzle-orm";
 import { type Ctx, inOffice } from "../context.ts";
 import { found } from "../errors.ts";
 import { requireFarm } from "../farms/requireFarm.ts";
 import { soilTestPart } from "../states/parts.ts";
 import { readTexts } from "../texts.ts";
 import { queryOf } from "../wellFormed.ts";
+import { waterTestView } from "./waterTests.ts";
 
 /** As many of each as a season of a large farm holds. */
 const MOST = 1000;
@@ -17,10 +28,10 @@ export async function getRecords(ctx: Ctx, farmId: string, rawQuery: unknown): P
   const { officeId } = ctx;
   return inOffice(ctx, async (tx) => {
     await requireFarm(tx, ctx, farmId);
-    let place: { bedId: string; valveId: string | null } | undefined;
+    let place: { bedId: string; siteId: string; valveId: string | null } | undefined;
     if (plantingId !== undefined) {
       const [row] = await tx
-        .select({ bedId: plantings.bedId, valveId: beds.valveId })
+        .select({ bedId: plantings.bedId, siteId: beds.siteId, valveId: beds.valveId })
         .from(plantings)
         .innerJoin(beds, and(eq(beds.officeId, officeId), eq(beds.id, plantings.bedId)))
         .where(
@@ -138,6 +149,39 @@ export async function getRecords(ctx: Ctx, farmId: string, rawQuery: unknown): P
           })),
         };
       }),
+      waterTests: (
+        await tx
+          .select()
+          .from(waterTests)
+          .where(
+            and(
+              eq(waterTests.officeId, officeId),
+              eq(waterTests.farmId, farmId),
+              place && eq(waterTests.siteId, place.siteId),
+              place &&
+                or(
+                  isNull(waterTests.valveId),
+                  place.valveId === null ? undefined : eq(waterTests.valveId, place.valveId),
+                ),
+            ),
+          )
+          .orderBy(desc(waterTests.sampledOn), desc(waterTests.id))
+          .limit(MOST)
+      ).map(waterTestView),
+      soilWater: (
+        await tx
+          .select()
+          .from(soilWaterReadings)
+          .where(
+            and(
+              eq(soilWaterReadings.officeId, officeId),
+              eq(soilWaterReadings.farmId, farmId),
+              place && eq(soilWaterReadings.bedId, place.bedId),
+            ),
+          )
+          .orderBy(desc(soilWaterReadings.at), desc(soilWaterReadings.id))
+          .limit(MOST)
+      ).map(({ id, bedId, at, kind, depthCm, value }) => ({ id, bedId, at, kind, depthCm, value })),
     };
   });
 }

@@ -5,6 +5,7 @@ import { type Ctx, inOffice } from "../context.ts";
 import { found } from "../errors.ts";
 import { requireFarm } from "../farms/requireFarm.ts";
 import { forecastPart, weatherPart } from "../states/parts.ts";
+import { attributionOf } from "../weather/known.ts";
 import { queryOf } from "../wellFormed.ts";
 
 /** Daily weather of a site between two days, and the newest forecast. */
@@ -13,7 +14,10 @@ export async function getWeather(
   farmId: string,
   siteId: string,
   rawQuery: unknown,
-): Promise<{ days: WeatherDay[]; forecast: { issuedAt: string; days: WeatherDay[] } | null }> {
+): Promise<{
+  days: WeatherDay[];
+  forecast: { issuedAt: string; days: WeatherDay[]; attribution: string | null } | null;
+}> {
   const { from, to } = queryOf(recordRoutes.getWeather, rawQuery);
   const { officeId } = ctx;
   return inOffice(ctx, async (tx) => {
@@ -44,7 +48,11 @@ export async function getWeather(
     return {
       days: days.map((row) => wire(weatherPart(row))),
       forecast: forecast
-        ? { issuedAt: forecast.issuedAt, days: forecastPart(forecast).days.map(wire) }
+        ? {
+            issuedAt: forecast.issuedAt,
+            days: forecastPart(forecast).days.map(wire),
+            attribution: attributionOf(forecast.source),
+          }
         : null,
     };
   });

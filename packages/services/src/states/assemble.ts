@@ -5,6 +5,7 @@ import {
   type FarmSeasonState,
   localDay,
   type PlantingState,
+  type StructureState,
   type ValveState,
 } from "@pith/rules";
 import { type FarmFacts, MOST_PLANT_TEMPERATURES, type SiteFacts, WEATHER_DAYS } from "./facts.ts";
@@ -18,6 +19,9 @@ import {
   present,
   sitePart,
   soilTestPart,
+  soilWaterPart,
+  structurePart,
+  waterTestPart,
 } from "./parts.ts";
 
 /** Subjects' states from a farm's facts: pure, the same facts give the same bytes. */
@@ -26,6 +30,10 @@ const MOST_NOTES = 2000;
 const MOST_SOIL_TESTS = 50;
 const MOST_RECORDS = 2000;
 const MOST_UNANSWERED = 200;
+const MOST_SOIL_WATER = 5000;
+const MOST_WATER_TESTS = 50;
+/** Heat is reckoned ahead; the last weeks show what the nights were. */
+const STRUCTURE_WEATHER_DAYS = 30;
 
 type PlantingRow = FarmFacts["plantings"][number];
 type BedView = FarmFacts["beds"][number];
@@ -48,6 +56,7 @@ const later = (day: string, today: string): string => {
 export function plantingState(facts: FarmFacts, planting: PlantingRow): PlantingState {
   const { bed, site } = placeOf(facts, planting.bedId);
   const start = startOf(planting, site.today);
+  const waterTests = waterTestsOf(facts, bed.siteId, bed.valveId, site.today);
   return present({
     kind: "planting" as const,
     ...head(facts),
@@ -78,6 +87,9 @@ export function plantingState(facts: FarmFacts, planting: PlantingRow): Planting
         areaM2,
       })),
     unanswered: unansweredOf(facts, planting.id, site),
+    water: nitrateIn(waterTests),
+    waterTests: some(waterTests),
+    waterings: bed.valveId === null ? undefined : some(wateringsOf(facts, bed.valveId, start, site.today)),
   }) as PlantingState;
 }
 
@@ -114,20 +126,49 @@ export function valveState(facts: FarmFacts, valve: FarmFacts["valves"][number])
     ...head(facts),
     id: valve.id,
     site: sitePart(site.row),
-    valve: { method: valve.method, flowLPerH: valve.flowLPerH, efficiency: valve.efficiency },
-    zones: standing.map((planting) => ({
-      bed: bedPart(placeOf(facts, planting.bedId).bed),
-      planting: plantingPart(planting),
-      notes: notesOf(facts, planting, site.today),
-    })),
+    valve: present({
+      method: valve.method,
+      flowLPerH: valve.flowLPerH,
+      efficiency: valve.efficiency,
+      wettedFraction: valve.wettedFraction,
+    }),
+    zones: standing.map((planting) => {
+      const { bed } = placeOf(facts, planting.bedId);
+      return present({
+        bed: bedPart(bed),
+        planting: plantingPart(planting),
+        notes: notesOf(facts, planting, site.today),
+        soilWater: some(
+          facts.soilWater
+            .filter((r) => r.bedId === bed.id)
+            .slice(-MOST_SOIL_WATER)
+            .map(soilWaterPart),
+        ),
+        soilTests: some(soilTestsOf(facts, bed, site.today)),
+      });
+    }),
     weather: site.weather.filter((day) => day.date >= start),
     forecast: site.forecast && forecastPart(site.forecast),
-    waterings: facts.waterings
-      .filter((w) => w.valveId === valve.id && w.onDay >= start && w.onDay <= site.today)
-      .slice(-MOST_RECORDS)
-      .map(({ onDay, minutes, litres }) => present({ on: onDay, minutes, litres })),
+    climatology: site.climatology,
+    waterTests: some(waterTestsOf(facts, valve.siteId, valve.id, site.today)),
+    waterings: wateringsOf(facts, valve.id, start, site.today),
     unanswered: unansweredOf(facts, valve.id, site),
   }) as ValveState;
+}
+
+/** What the rules read about one house or tunnel. */
+export function structureState(facts: FarmFacts, structure: FarmFacts["structures"][number]): StructureState {
+  const site = facts.sites.get(structure.siteId);
+  if (!site) throw new Error(`structure ${structure.id} stands on no site of its farm`);
+  return present({
+    kind: "structure" as const,
+    ...head(facts),
+    site: sitePart(site.row),
+    structure: structurePart(structure),
+    weather: site.weather.slice(-STRUCTURE_WEATHER_DAYS),
+    forecast: site.forecast && forecastPart(site.forecast),
+    climatology: site.climatology,
+  }) as StructureState;
 }
 
 /** What the rules read about one bed. */
@@ -155,6 +196,30 @@ const notesOf = (facts: FarmFacts, planting: PlantingRow, today: string) =>
     .filter((n) => n.plantingId === planting.id && n.onDay <= today)
     .slice(-MOST_NOTES)
     .map(notePart);
+
+/** A list that says something; an empty one is left out of a state. */
+const some = <T>(list: T[]): T[] | undefined => (list.length > 0 ? list : undefined);
+
+const wateringsOf = (facts: FarmFacts, valveId: string, start: string, today: string) =>
+  facts.waterings
+    .filter((w) => w.valveId === valveId && w.onDay >= start && w.onDay <= today)
+    .slice(-MOST_RECORDS)
+    .map(({ onDay, minutes, litres }) => present({ on: onDay, minutes, litres }));
+
+/** Tests of that valve's water, and those of all water of the site. */
+const waterTestsOf = (facts: FarmFacts, siteId: string, valveId: string | null, today: string) =>
+  facts.waterTests
+    .filter(
+      (t) => t.siteId === siteId && (t.valveId === null || t.valveId === valveId) && t.sampledOn <= today,
+    )
+    .slice(0, MOST_WATER_TESTS)
+    .map(waterTestPart);
+
+/** The newest measured nitrate in the water a planting gets. */
+function nitrateIn(tests: { nitrateNMgPerL?: number | undefined }[]): PlantingState["water"] {
+  const nitrateNMgPerL = tests.find((t) => t.nitrateNMgPerL !== undefined)?.nitrateNMgPerL;
+  return nitrateNMgPerL === undefined ? undefined : { nitrateNMgPerL };
+}
 
 const soilTestsOf = (facts: FarmFacts, bed: BedView, today: string) =>
   facts.soilTests

@@ -8,9 +8,12 @@ import {
   plantTemperatures,
   sites,
   soilTests,
+  soilWaterReadings,
+  structures,
   type Tx,
   valves,
   waterings,
+  waterTests,
   weatherDays,
 } from "@pith/db";
 import {
@@ -29,6 +32,8 @@ import { weatherPart } from "./parts.ts";
 
 /** Weather further back than this no rule reads. */
 export const WEATHER_DAYS = 400;
+/** A sensor's word of how wet the soil is does not hold longer; the rest is for pairing it with another. */
+const SOIL_WATER_DAYS = 60;
 /** Fewer years say too little of a climate to be one (rules-catalogue.md, set-out). */
 const FEWEST_CLIMATE_YEARS = 8;
 /** As many as a planting's state can hold. */
@@ -40,7 +45,7 @@ export interface SiteFacts {
   today: string;
   /** Oldest first, of the last {@link WEATHER_DAYS} days. */
   weather: WeatherDay[];
-  forecast: Pick<typeof forecasts.$inferSelect, "issuedAt" | "days"> | undefined;
+  forecast: Pick<typeof forecasts.$inferSelect, "issuedAt" | "days" | "hours"> | undefined;
   climatology: Climatology | undefined;
 }
 
@@ -65,6 +70,11 @@ export interface FarmFacts {
   applications: (typeof applications.$inferSelect)[];
   waterings: (typeof waterings.$inferSelect)[];
   soilTests: (typeof soilTests.$inferSelect)[];
+  structures: (typeof structures.$inferSelect)[];
+  /** Newest first. */
+  waterTests: (typeof waterTests.$inferSelect)[];
+  /** Oldest first, of the last {@link SOIL_WATER_DAYS} days. */
+  soilWater: (typeof soilWaterReadings.$inferSelect)[];
   temperatures: (typeof plantTemperatures.$inferSelect)[];
   unanswered: OpenAdvisory[];
 }
@@ -122,6 +132,28 @@ export async function readFacts(tx: Tx, at: OfFarm, asOf: string): Promise<FarmF
       .from(soilTests)
       .where(and(eq(soilTests.officeId, officeId), eq(soilTests.farmId, farmId)))
       .orderBy(desc(soilTests.sampledOn), asc(soilTests.id)),
+    structures: await tx
+      .select()
+      .from(structures)
+      .where(and(eq(structures.officeId, officeId), eq(structures.farmId, farmId)))
+      .orderBy(asc(structures.id)),
+    waterTests: await tx
+      .select()
+      .from(waterTests)
+      .where(and(eq(waterTests.officeId, officeId), eq(waterTests.farmId, farmId)))
+      .orderBy(desc(waterTests.sampledOn), asc(waterTests.id)),
+    soilWater: await tx
+      .select()
+      .from(soilWaterReadings)
+      .where(
+        and(
+          eq(soilWaterReadings.officeId, officeId),
+          eq(soilWaterReadings.farmId, farmId),
+          lte(soilWaterReadings.at, asOf),
+          gte(soilWaterReadings.at, `${addDays(asOf.slice(0, 10), -SOIL_WATER_DAYS)}T00:00:00Z`),
+        ),
+      )
+      .orderBy(asc(soilWaterReadings.at), asc(soilWaterReadings.id)),
     temperatures: none
       ? []
       : await tx
@@ -155,7 +187,7 @@ async function readSites(tx: Tx, { officeId, farmId }: OfFarm, asOf: string, sin
       .where(and(ofSite, gte(weatherDays.date, since), lte(weatherDays.date, today)))
       .orderBy(asc(weatherDays.date));
     const [forecast] = await tx
-      .select({ issuedAt: forecasts.issuedAt, days: forecasts.days })
+      .select({ issuedAt: forecasts.issuedAt, days: forecasts.days, hours: forecasts.hours })
       .from(forecasts)
       .where(
         and(eq(forecasts.officeId, officeId), eq(forecasts.siteId, row.id), lte(forecasts.issuedAt, asOf)),

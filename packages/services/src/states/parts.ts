@@ -1,4 +1,15 @@
-import type { beds, forecasts, materials, plantings, sites, soilTests, weatherDays } from "@pith/db";
+import type {
+  beds,
+  forecasts,
+  materials,
+  plantings,
+  sites,
+  soilTests,
+  soilWaterReadings,
+  structures,
+  waterTests,
+  weatherDays,
+} from "@pith/db";
 import type {
   Bed,
   FieldNote,
@@ -8,6 +19,9 @@ import type {
   PlantingState,
   Site,
   SoilTest,
+  SoilWaterReading,
+  Structure,
+  WaterTest,
   WeatherDay,
 } from "@pith/rules";
 
@@ -25,7 +39,9 @@ export function present<T extends object>(value: T): { [K in keyof T]: Exclude<T
   };
 }
 
-export const sitePart = (row: Omit<Row<typeof sites>, "id" | "name" | "stationId">): Site =>
+export const sitePart = (
+  row: Omit<Row<typeof sites>, "id" | "name" | "stationId" | "forecastSource">,
+): Site =>
   present({
     latitudeDeg: row.latitudeDeg,
     longitudeDeg: row.longitudeDeg,
@@ -58,8 +74,12 @@ export const bedPart = (row: BedRow & Periods): Bed =>
     containers: row.containers,
   }) as Bed;
 
+/** What a request may leave out. */
+type Lately = "expectedPricePerKg" | "propagation" | "deficit";
+
 export const plantingPart = (
-  row: Omit<Row<typeof plantings>, "bedId" | "varietyName" | "feeding">,
+  row: Omit<Row<typeof plantings>, "bedId" | "varietyName" | "feeding" | Lately> &
+    Partial<Pick<Row<typeof plantings>, Lately>>,
 ): Planting =>
   present({
     id: row.id,
@@ -78,7 +98,27 @@ export const plantingPart = (
     yieldGoalTPerHa: row.yieldGoalTPerHa,
     daysToMaturity: row.daysToMaturity,
     baseTemperatureC: row.baseTemperatureC,
+    expectedPricePerKg: row.expectedPricePerKg,
+    propagation: row.propagation && present(row.propagation),
+    deficit: row.deficit && present(row.deficit),
   }) as Planting;
+
+export const structurePart = (row: Omit<Row<typeof structures>, "siteId" | "name">): Structure =>
+  present({
+    id: row.id,
+    glazing: row.glazing,
+    uWPerM2K: row.uWPerM2K,
+    innerLayer: row.innerLayer,
+    floorAreaM2: row.floorAreaM2,
+    coverAreaM2: row.coverAreaM2,
+    volumeM3: row.volumeM3,
+    airChangesPerH: row.airChangesPerH,
+    heaters: row.heaters.map((heater) => present(heater)),
+    trays: row.trays,
+    nightC: row.nightC,
+    heatedFrom: row.heatedFrom,
+    heatedTo: row.heatedTo,
+  }) as Structure;
 
 export const feedingPart = ({ materialId, method, credits }: Row<typeof plantings>["feeding"]) =>
   present({ materialId, method, credits }) as PlantingState["feeding"];
@@ -116,10 +156,31 @@ export const weatherPart = (row: WeatherRow): WeatherDay =>
     windHeightM: row.windHeightM,
     rsMjPerM2Day: row.rsMjPerM2Day,
     sunshineH: row.sunshineH,
+    cloudPct: row.cloudPct,
   }) as WeatherDay;
 
-export const forecastPart = ({ issuedAt, days }: Pick<typeof forecasts.$inferSelect, "issuedAt" | "days">) =>
-  ({ issuedAt, days: days.map((day) => present(day)) }) as unknown as Forecast;
+export const forecastPart = ({
+  issuedAt,
+  days,
+  hours,
+}: Pick<typeof forecasts.$inferSelect, "issuedAt" | "days" | "hours">) =>
+  present({
+    issuedAt,
+    days: days.map((day) => present(day)),
+    hours: hours?.map((hour) => present(hour)),
+  }) as unknown as Forecast;
+
+/** The result column holds what was measured, as the rules read it. */
+export const waterTestPart = (
+  row: Pick<typeof waterTests.$inferSelect, "id" | "sampledOn" | "result">,
+): WaterTest => ({ id: row.id, sampledOn: row.sampledOn, ...row.result });
+
+export const soilWaterPart = ({
+  at,
+  kind,
+  depthCm,
+  value,
+}: typeof soilWaterReadings.$inferSelect): SoilWaterReading => ({ at, kind, depthCm, value });
 
 /** The result column holds the measured part as the rules read it; laboratory and reference are not read. */
 export const soilTestPart = (row: Row<typeof soilTests>): SoilTest => {

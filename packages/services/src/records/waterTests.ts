@@ -1,0 +1,92 @@
+import { recordRoutes, type WaterTest } from "@pith/contract";
+import { waterTests } from "@pith/db";
+import { parseAtTheDoor, refuse, WaterTestSchema } from "@pith/rules";
+import { and, eq } from "drizzle-orm";
+import { nowOf } from "../context.ts";
+import { belongsHere } from "../farms/belongsHere.ts";
+import { present, waterTestPart } from "../states/parts.ts";
+import { type RecordKind, verbsOf } from "./record.ts";
+
+type Value = Omit<WaterTest, "id">;
+
+/** What was measured, without whose water it was and who measured it. */
+const measuredOf = ({
+  siteId: _,
+  valveId: __,
+  sampledOn: ___,
+  labName: ____,
+  sampleRef: _____,
+  ...rest
+}: Value) => present(rest);
+
+/** A row as the wire shows it. */
+export function waterTestView(row: typeof waterTests.$inferSelect): WaterTest {
+  const read = waterTestPart(row);
+  return {
+    id: row.id,
+    siteId: row.siteId,
+    valveId: row.valveId,
+    sampledOn: row.sampledOn,
+    labName: row.labName,
+    sampleRef: row.sampleRef,
+    ecDSPerM: read.ecDSPerM ?? null,
+    waterPh: read.waterPh ?? null,
+    alkalinityMgCaCO3PerL: read.alkalinityMgCaCO3PerL ?? null,
+    caMgPerL: read.caMgPerL ?? null,
+    mgMgPerL: read.mgMgPerL ?? null,
+    naMgPerL: read.naMgPerL ?? null,
+    clMgPerL: read.clMgPerL ?? null,
+    bMgPerL: read.bMgPerL ?? null,
+    nitrateNMgPerL: read.nitrateNMgPerL ?? null,
+  };
+}
+
+const waterTest: RecordKind<WaterTest> = {
+  one: "water test",
+  route: recordRoutes.waterTests.add,
+  async check(tx, at, value) {
+    const measured = measuredOf(value);
+    if (Object.keys(measured).length === 0) {
+      refuse(
+        "ecDSPerM",
+        "must be given where nothing else was measured",
+        "at least one measured value",
+        null,
+      );
+    }
+    parseAtTheDoor(WaterTestSchema, { id: "new", sampledOn: value.sampledOn, ...measured });
+    await belongsHere(tx, at, "site", "siteId", value.siteId);
+    await belongsHere(tx, at, "valve", "valveId", value.valveId);
+  },
+  async add(tx, ctx, farmId, value) {
+    const id = globalThis.crypto.randomUUID();
+    const { siteId, valveId, sampledOn, labName, sampleRef } = value;
+    await tx.insert(waterTests).values({
+      officeId: ctx.officeId,
+      farmId,
+      id,
+      siteId,
+      valveId,
+      sampledOn,
+      labName,
+      sampleRef,
+      result: measuredOf(value),
+      recordedBy: ctx.actor.userId,
+      recordedAt: nowOf(ctx),
+    });
+    return { id, ...value };
+  },
+  find: async (tx, at, id) =>
+    (
+      await tx
+        .select({ recordedBy: waterTests.recordedBy })
+        .from(waterTests)
+        .where(
+          and(eq(waterTests.officeId, at.officeId), eq(waterTests.farmId, at.farmId), eq(waterTests.id, id)),
+        )
+    )[0],
+  remove: (tx, ctx, _farmId, id) =>
+    tx.delete(waterTests).where(and(eq(waterTests.officeId, ctx.officeId), eq(waterTests.id, id))),
+};
+
+export const { add: addWaterTest, remove: removeWaterTest } = verbsOf(waterTest);
