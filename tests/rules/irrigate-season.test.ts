@@ -113,7 +113,7 @@ describe("published and computed rows, through the season", () => {
   });
   test("KC-32: Kcb 0.9 at h 1 m, 3 m/s, RHmin 20 %: Kcmax 1.30, fc 0.53, and Ke 0.40 where all of the ground is wetted", () => {
     const stand = { staked: false, heightM: 1, rhMinPct: 20, windAt2mMPerS: 3 };
-    const day = basalCurve(stand, "2025-06-01", [])(20, { ini: 0.9, mid: 0.9, end: 0.9 });
+    const day = basalCurve(stand, "2025-06-01", [], { ini: 0.9, mid: 0.9, end: 0.9 })(20);
     expect(day.kcMax).toBeCloseTo(1.30069, 5);
     expect(day.coverFraction).toBeCloseTo(0.5262, 4);
     const s = season(1, {
@@ -172,7 +172,7 @@ describe("ground cover that somebody saw", () => {
   const stand = { staked: false, heightM: 0.7, rhMinPct: 45, windAt2mMPerS: 2 };
   const levels = { ini: 0.15, mid: 1, end: 0.8 };
   const seen = [{ on: "2025-07-11", coverFraction: 0.5 }];
-  const at = (age: number) => basalCurve(stand, "2025-06-01", seen)(age, levels);
+  const at = (age: number) => basalCurve(stand, "2025-06-01", seen, levels)(age);
 
   test("half covered, 0.7 m high: Kd = 0.5^(1/1.7) = 0.6652, Kcb = 0.15 + 0.6652 × 0.85 = 0.7154 on the day seen", () => {
     expect(at(40).kcb).toBeCloseTo(0.7154, 4);

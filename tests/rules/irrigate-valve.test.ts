@@ -43,13 +43,14 @@ describe("a whole book by hand", () => {
     const raw = (0.3 + 0.04 * (5 - 1.2 * other)) * taw;
     const ks = morning > raw ? (taw - morning) / (taw - raw) : 1;
     expect(first(a, "TEW")).toBeCloseTo(19, 9);
-    expect(first(a, "Dr")).toBeCloseTo(morning + (0.15 * ks + 1.05) * other, 9);
-    expect(first(a, "ΣE")).toBeCloseTo(1.05 * (one + other), 9);
+    // Eq. 47 makes 2 m/s at 2 m into 2.0005 and so Kcmax 1.20001: three decimals.
+    expect(first(a, "Dr")).toBeCloseTo(morning + (0.15 * ks + 1.05) * other, 3);
+    expect(first(a, "ΣE")).toBeCloseTo(1.05 * (one + other), 3);
   });
   test("on black plastic Kcb is 5 % lower, 0.1425, and half of Kcmax - Kcb = 1.0575 evaporates", () => {
     const a = two({ zones: [zone({ bed: bed({ mulches: [{ mulch: "black", from: "2025-06-01" }] }) })] });
     const [one = 0, other = 0] = et0Of(a);
-    expect(first(a, "ΣE")).toBeCloseTo(0.5 * 1.0575 * (one + other), 9);
+    expect(first(a, "ΣE")).toBeCloseTo(0.5 * 1.0575 * (one + other), 3);
   });
   test("1 mm a day rises from below where it is stated: 2 mm less are missing at most, and it stands in the book", () => {
     const risen = two({ zones: [zone({ capillaryRiseMmPerDay: 1 })] });

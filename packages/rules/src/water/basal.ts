@@ -58,41 +58,42 @@ export interface BasalDay {
 }
 
 /**
- * Kcb and cover day by day: along the stages (eq. 66) with the cover that Kcb stands for (eq. 76), until somebody looks.
- * What was seen gives Kcb from the cover (Allen and Pereira 2009); its ratio to the stages' value grows in a line from 1
- * at setting out to the first look, in a line from look to look, and stays after the last. Kcb is never above that of
- * full cover.
+ * Kcb and cover day by day under one mulch: along the stages (eq. 66) with the cover that Kcb stands for (eq. 76), until
+ * somebody looks. What was seen gives Kcb from the cover (Allen and Pereira 2009); its ratio to the stages' value grows in
+ * a line from 1 at setting out to the first look, in a line from look to look, and stays after the last. Kcb is never above
+ * that of full cover.
  *
- * @returns a function of days since setting out and the levels of that day's mulch
+ * @returns a function of days since setting out
  */
-export function basalCurve(stand: Stand, setOutOn: string, seen: SeenCover[]) {
-  const plain = (age: number, levels: KcLevels): BasalDay => {
+export function basalCurve(
+  stand: Stand,
+  setOutOn: string,
+  seen: SeenCover[],
+  levels: KcLevels,
+): (age: number) => BasalDay {
+  const { heightM } = stand;
+  const kcMaxPlain = largestKc({ ...stand, kcb: 0 });
+  const staged = (age: number): BasalDay => {
     const kcb = kcOnDay(STAGES, levels, age);
-    const kcMax = largestKc({ ...stand, kcb });
+    const kcMax = Math.max(kcMaxPlain, kcb + 0.05);
+    return { kcb, kcMax, coverFraction: coverFractionOf({ kcb, kcMin: KC_MIN, kcMax, heightM }) };
+  };
+  if (seen.length === 0) return staged;
+  const kcMin = Math.min(KC_MIN, levels.ini);
+  const looks = seen.map(({ on, coverFraction }) => {
+    const age = daysBetween(setOutOn, on);
+    const then = staged(age);
+    const kcb = basalFromCover({ coverFraction, heightM, kcbFull: levels.mid, kcMin });
+    return { age, kcb: kcb / then.kcb, cover: coverFraction / then.coverFraction };
+  });
+  return (age) => {
+    const then = staged(age);
+    const kcb = Math.min(levels.mid, then.kcb * along(looks, age, "kcb"));
     return {
       kcb,
-      kcMax,
-      coverFraction: coverFractionOf({ kcb, kcMin: KC_MIN, kcMax, heightM: stand.heightM }),
+      kcMax: Math.max(kcMaxPlain, kcb + 0.05),
+      coverFraction: Math.min(0.99, then.coverFraction * along(looks, age, "cover")),
     };
-  };
-  if (seen.length === 0) return plain;
-  const looks = seen.map((look) => ({ age: daysBetween(setOutOn, look.on), fc: look.coverFraction }));
-  return (age: number, levels: KcLevels): BasalDay => {
-    const kcMin = Math.min(KC_MIN, levels.ini);
-    const ratios = looks.map((look) => {
-      const staged = plain(look.age, levels);
-      const kcb = basalFromCover({
-        coverFraction: look.fc,
-        heightM: stand.heightM,
-        kcbFull: levels.mid,
-        kcMin,
-      });
-      return { age: look.age, kcb: kcb / staged.kcb, cover: look.fc / staged.coverFraction };
-    });
-    const staged = plain(age, levels);
-    const kcb = Math.min(levels.mid, staged.kcb * along(ratios, age, "kcb"));
-    const kcMax = largestKc({ ...stand, kcb });
-    return { kcb, kcMax, coverFraction: Math.min(0.99, staged.coverFraction * along(ratios, age, "cover")) };
   };
 }
 

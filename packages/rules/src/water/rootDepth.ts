@@ -10,24 +10,37 @@ const ROOT_DEPTH_AT_SETTING_M = 0.15;
  */
 const ROOT_DEPTH_FULL_M = PEPPER_WATER.rootDepthM.low;
 
+/** Full depth is reached at the start of mid season (FAO-56 p. 279, roots grow until effective full cover). */
+const FULL_AT_DAYS = STAGES.initial + STAGES.development;
+
+const modelled = (age: number): number =>
+  ROOT_DEPTH_AT_SETTING_M +
+  (ROOT_DEPTH_FULL_M - ROOT_DEPTH_AT_SETTING_M) * Math.min(1, Math.max(0, age / FULL_AT_DAYS));
+
 /**
- * Depth of the root zone on a day [m]: a straight line from setting out to full depth at the start of mid season
- * (FAO-56 p. 279, roots grow until effective full cover). Where somebody dug, the line runs to what was found.
+ * Depth of the root zone [m] so many days after setting out: a straight line to full depth. Where somebody dug, the line
+ * runs to what was found.
+ *
+ * @param dug what was found, and how many days after setting out
  */
+export function rootDepthAtAge(age: number, dug?: { age: number; depthM: number }): number {
+  if (!dug) return modelled(age);
+  const found = dug.depthM;
+  const ageFound = Math.max(1, dug.age);
+  const start = Math.min(ROOT_DEPTH_AT_SETTING_M, found);
+  if (age <= ageFound) return start + (found - start) * Math.max(0, age / ageFound);
+  return found + Math.max(0, modelled(age) - modelled(ageFound));
+}
+
+/** {@link rootDepthAtAge} by calendar days. */
 export function rootDepthOn(input: {
   day: string;
   setOutOn: string;
   dug?: { on: string; depthM: number };
 }): number {
-  const age = daysBetween(input.setOutOn, input.day);
-  const fullAt = STAGES.initial + STAGES.development;
-  const modelled = (a: number) =>
-    ROOT_DEPTH_AT_SETTING_M +
-    (ROOT_DEPTH_FULL_M - ROOT_DEPTH_AT_SETTING_M) * Math.min(1, Math.max(0, a / fullAt));
-  if (!input.dug) return modelled(age);
-  const found = input.dug.depthM;
-  const ageFound = Math.max(1, daysBetween(input.setOutOn, input.dug.on));
-  const start = Math.min(ROOT_DEPTH_AT_SETTING_M, found);
-  if (age <= ageFound) return start + (found - start) * Math.max(0, age / ageFound);
-  return found + Math.max(0, modelled(age) - modelled(ageFound));
+  const { day, setOutOn, dug } = input;
+  return rootDepthAtAge(
+    daysBetween(setOutOn, day),
+    dug && { age: daysBetween(setOutOn, dug.on), depthM: dug.depthM },
+  );
 }

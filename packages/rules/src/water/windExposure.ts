@@ -66,5 +66,5 @@ function coefficientAt(ground: ZoneGround, day: string, wind: number): number {
   const mulch = mulchOn(zone.bed, day);
   const age = daysBetween(zone.setOutOn, day);
   if (!top) return kcOnDay(STAGES, mulchedKc({ ...stand, mulch }), age);
-  return basalCurve(stand, zone.setOutOn, seenCovers(zone, today))(age, basalLevels(stand, mulch)).kcb;
+  return basalCurve(stand, zone.setOutOn, seenCovers(zone, today), basalLevels(stand, mulch))(age).kcb;
 }

@@ -1,8 +1,9 @@
+import { daysBetween } from "../core/days.ts";
 import type { ValveState } from "../states/states.ts";
 import { PEPPER_WATER } from "../tables/cropCoefficients.ts";
 import type { SeenCover } from "./basal.ts";
 import { bedAreaM2 } from "./ground.ts";
-import { rootDepthOn } from "./rootDepth.ts";
+import { rootDepthAtAge } from "./rootDepth.ts";
 
 /** A zone whose plants stand in the bed. */
 export type StandingZone = ValveState["zones"][number] & { setOutOn: string };
@@ -30,12 +31,18 @@ export const seenCovers = (zone: StandingZone, today: string): SeenCover[] => [
   ).values(),
 ];
 
-/** Depth of the root zone on a day; of a container, its volume spread over the bed's ground [m]. */
-export function rootZoneDepthM(zone: StandingZone, day: string, today: string): number {
+/** Depth of a zone's roots by days since setting out; of containers, their volume spread over the bed's ground [m]. */
+export function rootZoneDepths(zone: StandingZone, today: string): (age: number) => number {
   const { containers } = zone.bed;
   if (zone.bed.kind === "containers" && containers) {
-    return (containers.count * containers.volumeL) / 1000 / bedAreaM2(zone.bed);
+    const spreadM = (containers.count * containers.volumeL) / 1000 / bedAreaM2(zone.bed);
+    return () => spreadM;
   }
-  const dug = zone.rootDepthM === undefined ? undefined : { on: today, depthM: zone.rootDepthM };
-  return rootDepthOn({ day, setOutOn: zone.setOutOn, dug });
+  const depthM = zone.rootDepthM;
+  const dug = depthM === undefined ? undefined : { age: daysBetween(zone.setOutOn, today), depthM };
+  return (age) => rootDepthAtAge(age, dug);
 }
+
+/** The same on a calendar day. */
+export const rootZoneDepthM = (zone: StandingZone, day: string, today: string): number =>
+  rootZoneDepths(zone, today)(daysBetween(zone.setOutOn, day));

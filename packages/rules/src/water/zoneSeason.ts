@@ -8,11 +8,11 @@ import { basalCurve, basalLevels, evaporationKeptUnder, type Stand } from "./bas
 import type { DemandDay } from "./demand.ts";
 import { mulchedKc } from "./mulchedKc.ts";
 import { rainReaches } from "./rainReaches.ts";
-import type { Season } from "./season.ts";
+import { columnsOf, type Season } from "./season.ts";
 import { STAGES } from "./stages.ts";
 import type { TopSoil } from "./topSoil.ts";
 import type { Wetting } from "./wetting.ts";
-import { heightM, rootZoneDepthM, type StandingZone, seenCovers } from "./zone.ts";
+import { heightM, rootZoneDepths, type StandingZone, seenCovers } from "./zone.ts";
 
 /** Everything a zone's season is built from, besides its days. */
 export interface ZoneGround {
@@ -52,6 +52,28 @@ function perMulch<T>(make: (mulch: Mulch) => T): (mulch: Mulch) => T {
 }
 
 /**
+ * Mulch, and whether rain reaches the soil, on days asked for in their order: worked out anew only where a cover or mulch
+ * begins or has ended the day before.
+ */
+function surfaces({
+  bed,
+  rainReaches: stated,
+}: StandingZone): (day: string) => { mulch: Mulch; rain: boolean } {
+  const periods = [...bed.covers, ...bed.mulches];
+  const begins = new Set(periods.map((p) => p.from));
+  const ends = new Set(periods.flatMap((p) => (p.to === undefined ? [] : [p.to])));
+  let known: { mulch: Mulch; rain: boolean } | undefined;
+  let before = "";
+  return (day) => {
+    if (!known || begins.has(day) || ends.has(before)) {
+      known = { mulch: mulchOn(bed, day), rain: rainReaches(bed, day, stated) };
+    }
+    before = day;
+    return known;
+  };
+}
+
+/**
  * The columns of a zone's season for unbroken days: what its balance reads, without having run it.
  *
  * Where the top is followed, Kcb and the exposed ground of each day (FAO-56 eq. 66, 70, 72, 75, 76); else the single
@@ -63,8 +85,7 @@ export function seasonOf(
   irrigationMmOn: (day: string) => number,
 ): Season {
   const { zone, today, top, wetting } = ground;
-  const { bed } = zone;
-  const column = () => new Float64Array(days.length);
+  const column = columnsOf(days.length, 9);
   const season: Season = {
     et0Mm: column(),
     rainMm: column(),
@@ -84,24 +105,27 @@ export function seasonOf(
     capillaryRiseMm: zone.capillaryRiseMmPerDay ?? 0,
   };
   const stand = standOf(ground);
-  const basal = basalCurve(stand, zone.setOutOn, seenCovers(zone, today));
-  const basalUnder = perMulch((mulch) => basalLevels(stand, mulch));
+  const looks = seenCovers(zone, today);
+  const basalUnder = perMulch((mulch) => basalCurve(stand, zone.setOutOn, looks, basalLevels(stand, mulch)));
   const singleUnder = perMulch<KcLevels>((mulch) => mulchedKc({ ...stand, mulch }));
+  const depthAt = rootZoneDepths(zone, today);
+  const surfaceOn = surfaces(zone);
   const firstAge = days[0] ? daysBetween(zone.setOutOn, days[0].day) : 0;
-  for (const [i, d] of days.entries()) {
+  for (let i = 0; i < days.length; i++) {
+    const d = days[i] as DemandDay;
     const age = firstAge + i;
-    const mulch = mulchOn(bed, d.day);
-    const counts = rainReaches(bed, d.day, zone.rainReaches) && d.rainMm >= SMALLEST_RAIN_SHARE * d.et0Mm;
+    const { mulch, rain } = surfaceOn(d.day);
     season.et0Mm[i] = d.et0Mm;
-    season.rainMm[i] = counts ? d.rainMm : 0;
+    season.rainMm[i] = rain && d.rainMm >= SMALLEST_RAIN_SHARE * d.et0Mm ? d.rainMm : 0;
     season.irrigationMm[i] = irrigationMmOn(d.day);
-    season.tawMm[i] = 1000 * ground.availableM3PerM3 * rootZoneDepthM(zone, d.day, today);
+    season.tawMm[i] = 1000 * ground.availableM3PerM3 * depthAt(age);
     if (!top) {
       season.kcb[i] = kcOnDay(STAGES, singleUnder(mulch), age);
       continue;
     }
-    const { kcb, kcMax, coverFraction } = basal(age, basalUnder(mulch));
-    const watered = exposedWettedFraction({ coverFraction, ...wetting });
+    const { kcb, kcMax, coverFraction } = basalUnder(mulch)(age);
+    const { wettedFraction, trickle } = wetting;
+    const watered = exposedWettedFraction({ coverFraction, wettedFraction, trickle });
     season.kcb[i] = kcb;
     season.kcMax[i] = kcMax;
     season.wateredFraction[i] = watered;
