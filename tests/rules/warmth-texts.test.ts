@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { coldRecord } from "../../packages/rules/src/text/en/cold-record.ts";
+import { coldTonight } from "../../packages/rules/src/text/en/cold-tonight.ts";
 import { setOut } from "../../packages/rules/src/text/en/set-out.ts";
 import { settingDepth } from "../../packages/rules/src/text/en/setting-depth.ts";
 
@@ -14,6 +15,7 @@ const sourceOf = (rule: string): string =>
 describe.each([
   ["set-out", setOut],
   ["cold-record", coldRecord],
+  ["cold-tonight", coldTonight],
   ["setting-depth", settingDepth],
 ])("texts of %s", (rule, texts) => {
   const source = sourceOf(rule);

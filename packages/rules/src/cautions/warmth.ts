@@ -25,4 +25,28 @@ export const warmthCautions: Caution[] = [
       en: "Herbicide drift, viruses, too much fertiliser and wet roots can look like cold. If the pattern does not follow the cold spots, look for another cause before throwing plants away.",
     },
   },
+  {
+    id: "night-heat-fire",
+    version: 1,
+    severity: "danger",
+    text: {
+      en: "A heater that burns fuel gives off carbon monoxide: never without a flue or an open vent, never where people sleep. Electric heat stands dry, behind a residual-current device, away from film and fleece. Local fire and electrical codes come first.",
+    },
+  },
+  {
+    id: "frost-fire-and-ice",
+    version: 1,
+    severity: "danger",
+    text: {
+      en: "Burn nothing under or beside a cover: film and fleece catch fire, and fumes kill. Open fires and orchard heaters need whatever permit the local fire and air codes ask for. Paths and covers are slippery with ice before dawn: go with a lamp and not alone.",
+    },
+  },
+  {
+    id: "frost-water",
+    version: 1,
+    severity: "warning",
+    text: {
+      en: "Do not spray water on plants against frost unless a system built for it runs without a break until all ice has melted: a little water makes the damage worse, and ice breaks plants and covers. Keep wet fleece off the leaves: where it touches, they freeze.",
+    },
+  },
 ];

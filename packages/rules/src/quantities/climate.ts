@@ -1,4 +1,5 @@
 import { airPressure } from "./climate/airPressure.ts";
+import { calmNightCooling } from "./climate/calmNightCooling.ts";
 import { degreeDays } from "./climate/degreeDays.ts";
 import { et0DailyQuantity } from "./climate/et0Daily.ts";
 import { et0Hargreaves } from "./climate/et0Hargreaves.ts";
@@ -35,6 +36,7 @@ export const climateQuantities = [
   frostDate,
   radiativeMinimum,
   nightTemperatureTrend,
+  calmNightCooling,
   germinationDays,
   greenhouseHeat,
 ];
