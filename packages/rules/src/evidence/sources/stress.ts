@@ -12,14 +12,14 @@ export const stressSources: Source[] = [
   },
   {
     id: "jeeatid-2018",
-    cite: "Jeeatid, N., et al. (2018). Water stress after anthesis and capsaicinoid yield of four Capsicum chinense cultivars. Abstract; contents by treatment read second hand.",
+    cite: "Jeeatid et al. (2018), on watering every 1 to 4 days after anthesis and the capsaicinoid yield of four Capsicum chinense. Abstract; contents by treatment read second hand.",
     kind: "trial",
     year: 2018,
     status: "seen",
   },
   {
     id: "ruiz-lau-2011",
-    cite: "Ruiz-Lau, N., et al. (2011). Water deficit affects the accumulation of capsaicinoids in fruits of Capsicum chinense (habanero). HortScience. Abstract.",
+    cite: "Ruiz-Lau et al. (2011), on water deficit and capsaicinoids in fruit of habanero (Capsicum chinense). Abstract.",
     kind: "trial",
     year: 2011,
     status: "seen",
@@ -54,7 +54,7 @@ export const stressSources: Source[] = [
   },
   {
     id: "sung-2005",
-    cite: "Sung, Y., Chang, Y.-Y., Ting, N.-L. (2005). Capsaicin biosynthesis in water-stressed hot pepper fruits. Botanical Bulletin of Academia Sinica 46:35-42. Abstract.",
+    cite: "Sung, Y., Chang, Y.-Y., Ting, N.-L. (2005). Capsaicin biosynthesis in water-stressed hot pepper fruits. Botanical Bulletin of Academia Sinica 46(1). Abstract.",
     kind: "trial",
     year: 2005,
     url: "https://ejournal.sinica.edu.tw/bbas/content/2005/1/Bot461-05-info.html",
@@ -62,7 +62,7 @@ export const stressSources: Source[] = [
   },
   {
     id: "estrada-1999",
-    cite: "Estrada, B., et al. (1999). Fruit development, water stress and capsaicinoids in Padron peppers. Recalled, not re-read.",
+    cite: "Estrada et al. (1999), on water stress and capsaicinoids in Padron peppers. Recalled, not re-read.",
     kind: "trial",
     year: 1999,
     status: "memory",
@@ -75,14 +75,14 @@ export const stressSources: Source[] = [
   },
   {
     id: "dagdelen-2004",
-    cite: "Dagdelen, N., et al. (2004). Different trickle irrigation levels of processing pepper 'Kapija' in Turkey, 2001-02. Pakistan Journal of Biological Sciences 7(12):2167-2172. Abstract.",
+    cite: "Dagdelen et al. (2004), on levels of drip irrigation of processing pepper 'Kapija' in Turkey, 2001-02. Pakistan Journal of Biological Sciences 7(12):2167-2172. Abstract.",
     kind: "trial",
     year: 2004,
     status: "seen",
   },
   {
     id: "patil-2014",
-    cite: "Patil, S., et al. (2014). Salt and deficit irrigation of greenhouse bell pepper. American Journal of Agricultural and Biological Sciences 9:208-217. Abstract; its 72 % does not match its own 5.47 and 2.60 kg/m2, which are 52 % apart.",
+    cite: "Patil et al. (2014), on salt and deficit irrigation of greenhouse bell pepper. American Journal of Agricultural and Biological Sciences 9:208-217. Abstract; its 72 % does not match its own 5.47 and 2.60 kg/m2, which are 52 % apart.",
     kind: "trial",
     year: 2014,
     status: "seen",
@@ -108,7 +108,7 @@ export const stressSources: Source[] = [
   },
   {
     id: "sonmez-2008",
-    cite: "Sonmez, S., Buyuktas, D., Okturen, F., Citak, S. (2008). Assessment of different soil to water ratios (1:1, 1:2.5, 1:5) in soil salinity studies. Geoderma 144:361-369. Equations of 1:1 in sandy and loamy soil read in PLoS ONE 13(6):e0198290, Table 2; clay and 1:5 in a public reimplementation, which texture each belongs to from memory.",
+    cite: "Sonmez, S., et al. (2008). Assessment of different soil to water ratios (1:1, 1:2.5, 1:5) in soil salinity studies. Geoderma 144:361-369. Equations of 1:1 in sandy and loamy soil read in PLoS ONE 13(6):e0198290, Table 2; clay and 1:5 in a public reimplementation, which texture each belongs to from memory.",
     kind: "trial",
     year: 2008,
     status: "secondary",
@@ -158,7 +158,7 @@ export const stressSources: Source[] = [
   },
   {
     id: "maas-1982-sprinkling",
-    cite: "Maas, E.V., Clark, R.A., Francois, L.E. (1982). Sprinkling-induced foliar injury to pepper plants: effects of irrigation frequency, duration and water composition. Irrigation Science 3:101-109. Abstract.",
+    cite: "Sprinkling-induced foliar injury to pepper plants: effects of irrigation frequency, duration and water composition. Irrigation Science (by Maas and others, 1982: authors and year recalled). Abstract.",
     kind: "trial",
     year: 1982,
     doi: "10.1007/BF00264853",
@@ -166,7 +166,7 @@ export const stressSources: Source[] = [
   },
   {
     id: "baath-2017",
-    cite: "Baath, G.S., et al. (2017). Saline water on five chile cultivars. Agricultural Water Management 179:246-253. Abstract.",
+    cite: "Baath et al. (2017), on saline water and five chile cultivars. Agricultural Water Management 179:246-253. Abstract.",
     kind: "trial",
     year: 2017,
     status: "seen",
