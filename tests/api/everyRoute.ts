@@ -1,4 +1,11 @@
-import { adviceRoutes, farmRoutes, importRoutes, openRoutes, recordRoutes } from "@pith/contract";
+import {
+  adviceRoutes,
+  farmRoutes,
+  importRoutes,
+  openRoutes,
+  recordRoutes,
+  weatherRoutes,
+} from "@pith/contract";
 
 /** Every route of the contract, found in what it exports: one that is added later is found as well. */
 
@@ -23,7 +30,14 @@ const routesIn = (value: unknown): Route[] => {
   return typeof value === "object" && value !== null ? Object.values(value).filter(isRoute) : [];
 };
 
-export const everyRoute: Route[] = [openRoutes, farmRoutes, recordRoutes, importRoutes, adviceRoutes]
+export const everyRoute: Route[] = [
+  openRoutes,
+  farmRoutes,
+  recordRoutes,
+  importRoutes,
+  adviceRoutes,
+  weatherRoutes,
+]
   .flatMap((file) => Object.values(file))
   .flatMap(routesIn);
 

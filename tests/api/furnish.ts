@@ -11,6 +11,10 @@ export async function furnish(api: Api, { plantings = 1 } = {}) {
   const site = await pith.call(farmRoutes.sites.add, { params, json: bodies.site });
   const valve = await pith.call(farmRoutes.valves.add, { params, json: bodies.valve(site.id) });
   const bed = await pith.call(farmRoutes.beds.add, { params, json: bodies.bed(site.id, valve.id) });
+  const structure = await pith.call(farmRoutes.structures.add, {
+    params,
+    json: bodies.structure(site.id),
+  });
   const material = await pith.call(farmRoutes.materials.add, { params, json: bodies.material });
   const plantingIds: string[] = [];
   for (let i = 0; i < plantings; i++) {
@@ -22,6 +26,7 @@ export async function furnish(api: Api, { plantings = 1 } = {}) {
     siteId: site.id,
     valveId: valve.id,
     bedId: bed.id,
+    structureId: structure.id,
     materialId: material.id,
     plantingIds,
     plantingId: plantingIds[0] ?? "",

@@ -1,5 +1,6 @@
 import { randomUUID } from "node:crypto";
 import { readFileSync } from "node:fs";
+import { rules } from "@pith/rules";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { everyRoute, fill, keyOf } from "./everyRoute.ts";
 import { type Furnished, furnish, issue, openAdvice, preview } from "./furnish.ts";
@@ -54,6 +55,31 @@ const application = () => ({
   minutesOfLabour: null,
 });
 const watering = () => ({ valveId: here.valveId, on: "2026-05-09", minutes: 30, litres: null });
+const waterTest = () => ({
+  siteId: here.siteId,
+  valveId: here.valveId,
+  sampledOn: "2026-05-04",
+  labName: "County laboratory",
+  sampleRef: "W-1",
+  ecDSPerM: 0.8,
+  waterPh: 7.4,
+  alkalinityMgCaCO3PerL: 180,
+  caMgPerL: 60,
+  mgMgPerL: 12,
+  naMgPerL: 46,
+  clMgPerL: 35,
+  bMgPerL: 0.1,
+  nitrateNMgPerL: 4,
+});
+let minute = 0;
+const soilWater = () => ({
+  bedId: here.bedId,
+  // Another minute each time, or it would be stored already.
+  at: `2026-05-09T10:${String(minute++ % 60).padStart(2, "0")}:00Z`,
+  kind: "tension-kpa",
+  depthCm: 20,
+  value: 18,
+});
 const harvest = () => ({
   plantingId: here.plantingId,
   on: "2026-05-09",
@@ -96,15 +122,8 @@ const rows: Record<string, Row> = {
   },
   "GET /v1/rules": {
     ...open,
-    says: ({ rules }: { rules: { id: string }[] }) =>
-      expect(rules.map((r) => r.id).sort()).toEqual([
-        "cold-record",
-        "feeding",
-        "irrigate",
-        "set-out",
-        "setting-depth",
-        "soil-reading",
-      ]),
+    says: (body: { rules: { id: string }[] }) =>
+      expect(body.rules.map((r) => r.id)).toEqual(rules.map((r) => r.id)),
   },
   "POST /v1/advise": {
     ...open,
@@ -214,6 +233,22 @@ const rows: Record<string, Row> = {
     with: async () => id(here.plantingId, { plants: 120 }),
     says: (body) => expect(body).toMatchObject({ id: here.plantingId, plants: 120, varietyName: "Tarn 1" }),
   },
+  [`POST ${ofFarm}/structures`]: {
+    ...agentOnly(201),
+    with: async () => ({ body: { ...bodies.structure(here.siteId), name: "Second house" } }),
+    says: (body) =>
+      expect(body).toEqual({
+        ...bodies.structure(here.siteId),
+        name: "Second house",
+        id: expect.any(String),
+      }),
+  },
+  [`PATCH ${ofFarm}/structures/{id}`]: {
+    ...agentOnly(200),
+    with: async () => id(here.structureId, { nightC: 15 }),
+    says: (body) =>
+      expect(body).toEqual({ ...bodies.structure(here.siteId), id: here.structureId, nightC: 15 }),
+  },
   [`POST ${ofFarm}/materials`]: { ...agentOnly(201), with: async () => ({ body: bodies.material }) },
   [`PATCH ${ofFarm}/materials/{id}`]: {
     ...agentOnly(200),
@@ -225,7 +260,15 @@ const rows: Record<string, Row> = {
   [`GET ${ofFarm}/records`]: {
     ...both(200),
     says: (body) =>
-      expect(Object.keys(body)).toEqual(["notes", "applications", "waterings", "harvests", "soilTests"]),
+      expect(Object.keys(body)).toEqual([
+        "notes",
+        "applications",
+        "waterings",
+        "harvests",
+        "soilTests",
+        "waterTests",
+        "soilWater",
+      ]),
   },
   [`GET ${ofFarm}/sites/{siteId}/weather`]: {
     ...both(200),
@@ -283,6 +326,26 @@ const rows: Record<string, Row> = {
     with: async (who) => id(await added(who, "harvests", harvest())),
   },
 
+  [`POST ${ofFarm}/water-tests`]: {
+    ...both(201),
+    with: async () => ({ body: waterTest() }),
+    says: (body) => expect(body).toEqual({ ...waterTest(), id: expect.any(String) }),
+  },
+  [`DELETE ${ofFarm}/water-tests/{id}`]: {
+    ...both(200),
+    with: async (who) => id(await added(who, "water-tests", waterTest())),
+  },
+  [`POST ${ofFarm}/soil-water`]: {
+    ...both(201),
+    with: async () => ({ body: soilWater() }),
+    says: (body) =>
+      expect(body).toMatchObject({ bedId: here.bedId, kind: "tension-kpa", depthCm: 20, value: 18 }),
+  },
+  [`DELETE ${ofFarm}/soil-water/{id}`]: {
+    ...both(200),
+    with: async (who) => id(await added(who, "soil-water", soilWater())),
+  },
+
   [`POST ${ofFarm}/imports`]: {
     ...agentOnly(201),
     with: async () => ({ body: weatherFile() }),
@@ -311,10 +374,17 @@ const rows: Record<string, Row> = {
 
   [`GET ${of}/round`]: {
     ...agentOnly(200),
-    says: ({ drafts }: { drafts: { kind: string; farmName: string }[] }) => {
+    says: ({ alarms, drafts }: { alarms: object[]; drafts: { kind: string; farmName: string }[] }) => {
+      expect(alarms).toEqual([]);
       expect(new Set(drafts.map((d) => d.kind))).toEqual(new Set(["advice"]));
       expect(new Set(drafts.map((d) => d.farmName))).toEqual(new Set(["Low Fell"]));
     },
+  },
+  [`POST ${of}/forecasts/pull`]: {
+    ...agentOnly(200),
+    with: async () => ({ body: {} }),
+    // No site here is switched on to a service.
+    says: (body) => expect(body).toEqual({ sites: [] }),
   },
   [`POST ${of}/advise`]: { ...agentOnly(200), with: async () => ({ body: { farmId: here.farmId } }) },
   [`GET ${of}/drafts/{draftId}`]: {

@@ -2,7 +2,14 @@ import { randomUUID } from "node:crypto";
 import { createServer, type Server } from "node:http";
 import type { AddressInfo } from "node:net";
 import { getRequestListener } from "@hono/node-server";
-import { type Bed, type Client, createClient, type Planting, type Valve } from "@pith/contract";
+import {
+  type Bed,
+  type Client,
+  createClient,
+  type Planting,
+  type Structure,
+  type Valve,
+} from "@pith/contract";
 import { authTables, type Db, openAuthDatabase, openDatabase } from "@pith/db";
 import { drizzleAdapter } from "better-auth/adapters/drizzle";
 import { hashPassword } from "better-auth/crypto";
@@ -10,6 +17,7 @@ import postgres, { type Sql } from "postgres";
 import request from "supertest";
 import { createApp } from "../../apps/api/src/app.ts";
 import { createAuth } from "../../apps/api/src/auth.ts";
+import type { AppDeps } from "../../apps/api/src/env.ts";
 import { freshDatabase } from "../support/database.ts";
 import { makeAgent, makeFarm, makeFarmer, makeOffice } from "../support/factories.ts";
 
@@ -36,7 +44,10 @@ export type Api = Awaited<ReturnType<typeof startApi>>;
  * Two offices that know nothing of each other. Office A has two farms, an agent, and a farmer of the first farm alone;
  * office B has an agent and a farm.
  */
-export async function startApi(startAt = "2026-05-10T12:00:00Z") {
+export async function startApi(
+  startAt = "2026-05-10T12:00:00Z",
+  { forecastSources }: Pick<AppDeps, "forecastSources"> = {},
+) {
   const database = await freshDatabase();
   const db = openDatabase(database.appUrl, { max: 5 });
   const authDb = openAuthDatabase(database.authUrl, { max: 5 });
@@ -60,6 +71,7 @@ export async function startApi(startAt = "2026-05-10T12:00:00Z") {
     now: () => clock.now,
     log: (line) => log.push(line),
     origins: [DASHBOARD],
+    forecastSources,
   });
 
   const office = await makeOffice(db);
@@ -166,6 +178,7 @@ export const bodies = {
     method: "drip",
     flowLPerH: 600,
     efficiency: 0.9,
+    wettedFraction: null,
   }),
   bed: (siteId: string, valveId: string | null): Omit<Bed, "id"> => ({
     siteId,
@@ -181,6 +194,22 @@ export const bodies = {
     certification: "none",
     certifier: null,
     containers: null,
+  }),
+  structure: (siteId: string): Omit<Structure, "id"> => ({
+    siteId,
+    name: "Seed house",
+    glazing: "double-poly",
+    uWPerM2K: null,
+    innerLayer: "none",
+    floorAreaM2: 60,
+    coverAreaM2: 130,
+    volumeM3: 150,
+    airChangesPerH: null,
+    heaters: [{ fuel: "propane", efficiency: 0.8, outputW: 15_000, pricePerUnit: 0.9 }],
+    trays: null,
+    nightC: null,
+    heatedFrom: "2026-04-01",
+    heatedTo: "2026-05-31",
   }),
   planting: (bedId: string): Omit<Planting, "id"> => ({
     bedId,
@@ -199,6 +228,9 @@ export const bodies = {
     overwintered: false,
     yieldGoalTPerHa: 30,
     daysToMaturity: { days: 75, from: "transplanting", to: "green" },
+    expectedPricePerKg: null,
+    propagation: null,
+    deficit: null,
     feeding: { materialId: null, method: "banded", credits: [] },
   }),
   material: {

@@ -160,7 +160,7 @@ test("a farmer cannot change what the agent keeps: ground, plantings, shed, weat
     "materials",
     "soil_tests",
     "weather_days",
-    "forecasts",
+    "weather_sources",
     "plant_temperatures",
     "offices",
     "memberships",
