@@ -21,7 +21,7 @@ export default defineConfig({
           name: "service",
           setupFiles,
           root: import.meta.dirname,
-          include: ["api/**/*.test.ts", "tenancy/**/*.test.ts", "ledger/**/*.test.ts", "faults/**/*.test.ts"],
+          include: ["api", "tenancy", "ledger", "faults", "weather"].map((room) => `${room}/**/*.test.ts`),
           benchmark: { include: ["bench/service/**/*.bench.ts"] },
           globalSetup: [`${import.meta.dirname}/support/postgres.ts`],
           testTimeout: 60_000,
