@@ -51,12 +51,14 @@ function deficitOn(zone: StandingZone, day: string) {
 
 /**
  * The share of full water that a zone is allowed on a day, where a deficit is held on it and every zone of the valve holds
- * one: the planting's own, else the least the office lets one go to. Undefined where full water is due.
+ * one: the planting's own, never below the least the office lets one go to. Undefined where full water is due, also where
+ * nobody chose a share: the office's least is a bound and not a choice.
  */
 export function waterAllowedOn(setting: ValveSetting, zone: StandingZone, day: string): number | undefined {
   if (setting.deficit !== "alone") return undefined;
   const deficit = deficitOn(zone, day);
-  return deficit && (deficit.etShare ?? setting.state.settings.hotterLeastEtShare);
+  if (deficit?.etShare === undefined) return undefined;
+  return Math.max(deficit.etShare, setting.state.settings.hotterLeastEtShare ?? 0);
 }
 
 /** The plants that stand on the valve today, and the ground they take. */

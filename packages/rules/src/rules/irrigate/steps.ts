@@ -108,7 +108,7 @@ function leachingStep(setting: ValveSetting, { leaching }: ValveReading): Step[]
 function waitSteps(setting: ValveSetting, r: ValveReading): Step[] {
   const { due, earliest, latest, dueWithRain } = r.governing;
   const steps: Step[] = [];
-  if (due && earliest && latest) {
+  if (r.code === "wait" && due && earliest && latest) {
     steps.push(
       step("irrigate.step.interval", {
         day: onDay(due.day),
@@ -118,7 +118,7 @@ function waitSteps(setting: ValveSetting, r: ValveReading): Step[] {
       }),
     );
   }
-  if (due && dueWithRain && dueWithRain.day > due.day) {
+  if (r.code === "wait" && due && dueWithRain && dueWithRain.day > due.day) {
     steps.push(step("irrigate.step.with-rain", { day: onDay(dueWithRain.day) }));
   }
   steps.push(

@@ -5,6 +5,7 @@ import { PEPPER_WATER } from "../../tables/cropCoefficients.ts";
 import { SOIL_WATER_SOURCE } from "../../tables/soils.ts";
 import type { Demand } from "../../water/demand.ts";
 import { PEPPER_SALT } from "../../water/salt.ts";
+import { START_TENSION_SOURCE } from "../../water/soilSensor.ts";
 import { STAGES } from "../../water/stages.ts";
 import { windExposure } from "../../water/windExposure.ts";
 import { heightM, rootZoneDepthM } from "../../water/zone.ts";
@@ -302,6 +303,7 @@ function writeNow(w: Working, z: ZoneReading): void {
       how,
       s.value,
       s.kind === "water-content" ? "m3/m3" : "kPa",
+      s.kind === "tension-kpa" ? START_TENSION_SOURCE : CP,
     );
   }
   if (z.decidedBy === "water-content") {
