@@ -280,11 +280,13 @@ describe("a dry spell on purpose", () => {
     const past = zone({ planting: planting({ deficit: { ...deficit, to: "2025-07-10" } }) });
     expect(keys(advice(valve({ zones: [past] }))).filter((k) => k.includes("deficit"))).toEqual([]);
   });
-  test("no share said: watered in full, unless the office has a least share", () => {
+  test("no share said: watered in full, also where the office has a least share, which only bounds a share said", () => {
     const open = zone({ planting: planting({ deficit: { from: "2025-07-01" } }) });
     expect(keys(advice(valve({ zones: [open] })))).toContain("irrigate.step.deficit-no-share");
-    const a = advice(valve({ zones: [open], settings: { hotterLeastEtShare: 0.7 } }));
-    expect(param(a, "irrigate.step.deficit-alone", "share")).toBeCloseTo(70, 9);
+    const bounded = (p: Parameters<typeof planting>[0]) =>
+      advice(valve({ zones: [zone({ planting: planting(p) })], settings: { hotterLeastEtShare: 0.9 } }));
+    expect(keys(bounded(open.planting))).toContain("irrigate.step.deficit-no-share");
+    expect(param(bounded({ deficit }), "irrigate.step.deficit-alone", "share")).toBeCloseTo(90, 9);
   });
 });
 
