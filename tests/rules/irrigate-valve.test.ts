@@ -76,6 +76,32 @@ describe("wind", () => {
   });
 });
 
+describe("under plastic", () => {
+  test("the wind is 208 / 150 = 1.39 m/s whatever blows outside; under fleece it is the open's", () => {
+    const under = (cover: "high-tunnel" | "fleece" | "none", windMPerS: number) =>
+      first(
+        advice(
+          valve({
+            weather: weather("2025-06-01", 40, { windMPerS }),
+            zones: [zone({ bed: bed({ covers: [{ cover, from: "2025-06-01" }] }) })],
+          }),
+        ),
+        "ΣET0",
+      );
+    expect(under("high-tunnel", 5)).toBe(under("high-tunnel", 1));
+    expect(under("high-tunnel", 5)).toBeLessThan(under("none", 1.4));
+    expect(under("high-tunnel", 5)).toBeGreaterThan(under("none", 1.38));
+    expect(under("fleece", 5)).toBe(under("none", 5));
+  });
+  test("it is listed, and still air and windy week are not shown there", () => {
+    const covered = bed({ covers: [{ cover: "heated-house", from: "2025-06-01" }] });
+    const a = advice(valve({ zones: [zone({ bed: covered })] }));
+    expect(a.estimated.map((e) => e.input)).toContain("windMPerS under plastic");
+    expect(first(a, "Kc windy")).toBeUndefined();
+    expect(limits(a)).toContain("irrigate.limit.cover");
+  });
+});
+
 describe("soil sensors", () => {
   type Reading = NonNullable<ValveState["zones"][number]["soilWater"]>[number];
   const content = (value: number, over: Partial<Reading> = {}): Reading => ({

@@ -51,7 +51,7 @@ export interface SeenCover {
 }
 
 /** Cover and basal coefficient of a day. */
-export interface BasalDay {
+interface BasalDay {
   kcb: number;
   kcMax: number;
   coverFraction: number;

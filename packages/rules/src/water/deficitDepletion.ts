@@ -2,7 +2,7 @@ import { refuse } from "../core/errors.ts";
 import { adjustedDepletionFraction } from "../quantities/water/rootZone.ts";
 
 /** What a root zone that is refilled at a depletion gives its crop from one filling to the next. */
-export interface DryingCycle {
+interface DryingCycle {
   /** Mean Ks over the cycle: water had as a share of water wanted. */
   meanKs: number;
   /** Days from a full root zone to the depletion. */

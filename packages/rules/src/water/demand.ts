@@ -1,5 +1,5 @@
 import { addDays, dayOfYear, daysBetween } from "../core/days.ts";
-import { Working } from "../core/working.ts";
+import { type SourceRef, Working } from "../core/working.ts";
 import { fao56 } from "../quantities/cite.ts";
 import { et0Daily } from "../quantities/climate/et0Daily.ts";
 import { saturationVapourPressureKpa } from "../quantities/climate/saturationVapourPressure.ts";
@@ -31,11 +31,28 @@ export interface Demand {
 const WIND_UNKNOWN_M_PER_S = 2;
 const STANDARD_HEIGHT_M = 2;
 
+/** Aerodynamic resistance of the reference grass at 1 m/s, in s/m: ra = 208 / u2. Source: FAO-56, box 4. */
+const RESISTANCE_AT_1_M_PER_S = 208;
+/**
+ * The wind at which the equation meets what grass in lysimeters used inside a plastic greenhouse: a fixed aerodynamic
+ * resistance of 150 s/m was among the methods that fitted best. Source: Fernández et al. 2010 (abstract).
+ */
+const WIND_UNDER_PLASTIC_M_PER_S = RESISTANCE_AT_1_M_PER_S / 150;
+const UNDER_PLASTIC: SourceRef = { key: "fernandez-2010", locator: "abstract: fixed resistance of 150 s/m" };
+
 /** Whether a day's extremes are there, without which nothing is computed. */
 const hasExtremes = (w: WeatherDay | undefined): w is WeatherDay & { tMaxC: number; tMinC: number } =>
   w?.tMaxC !== undefined && w.tMinC !== undefined;
 
-function windOf(w: WeatherDay, estimates: Working): number | undefined {
+function windOf(w: WeatherDay, estimates: Working, underPlastic: boolean): number | undefined {
+  if (underPlastic) {
+    estimates.estimate(
+      "windMPerS under plastic",
+      `${WIND_UNDER_PLASTIC_M_PER_S.toFixed(2)} m/s at 2 m, from a resistance of 150 s/m fitted in a plastic greenhouse; sun, temperature and humidity stay those of the open`,
+      UNDER_PLASTIC,
+    );
+    return WIND_UNDER_PLASTIC_M_PER_S;
+  }
   if (w.windMPerS === undefined) return undefined;
   if (w.windHeightM === undefined) {
     estimates.estimate("windHeightM", "not stated: wind taken as measured at 2 m", fao56("p. 56"));
@@ -43,8 +60,16 @@ function windOf(w: WeatherDay, estimates: Working): number | undefined {
   return windAt2mMPerS(w.windMPerS, w.windHeightM ?? STANDARD_HEIGHT_M);
 }
 
-/** Reference evapotranspiration of one day of weather; undefined where an extreme is missing. */
-export function et0OfDay(w: WeatherDay | undefined, site: Site, estimates: Working): number | undefined {
+/**
+ * Reference evapotranspiration of one day of weather; undefined where an extreme is missing. Under plastic the wind is that
+ * of a plastic greenhouse.
+ */
+export function et0OfDay(
+  w: WeatherDay | undefined,
+  site: Site,
+  estimates: Working,
+  underPlastic = false,
+): number | undefined {
   if (!hasExtremes(w)) return undefined;
   const answer = et0Daily({
     latitudeDeg: site.latitudeDeg,
@@ -56,7 +81,7 @@ export function et0OfDay(w: WeatherDay | undefined, site: Site, estimates: Worki
     rhMinPct: w.rhMinPct,
     rhMeanPct: w.rhMeanPct,
     dewPointC: w.dewPointC,
-    windAt2mMPerS: windOf(w, estimates),
+    windAt2mMPerS: windOf(w, estimates, underPlastic),
     rsMjPerM2Day: w.rsMjPerM2Day,
     sunshineH: w.sunshineH,
     coastal: site.coastal,
@@ -90,16 +115,24 @@ function bridge(et0: (number | undefined)[]): number[] {
  *
  * Days without extremes are bridged with their neighbours' ET0 and counted as dry, and listed: the drier reading never
  * leaves a plant thirsty.
+ *
+ * @param underPlastic whether a tunnel or house stands over the plants on a day
  */
-export function demandOf(weather: WeatherDay[], site: Site, from: string, to: string): Demand | undefined {
+export function demandOf(
+  weather: WeatherDay[],
+  site: Site,
+  from: string,
+  to: string,
+  underPlastic: (day: string) => boolean = () => false,
+): Demand | undefined {
   const byDay = new Map(weather.map((w) => [w.date, w]));
   const estimates = new Working();
   const dates = Array.from({ length: daysBetween(from, to) + 1 }, (_, i) => addDays(from, i));
-  const measured = dates.map((day) => et0OfDay(byDay.get(day), site, estimates));
+  const measured = dates.map((day) => et0OfDay(byDay.get(day), site, estimates, underPlastic(day)));
   if (!measured.some((v) => v !== undefined)) return undefined;
   const et0 = bridge(measured);
   const known = dates.map((day) => byDay.get(day)).filter(hasExtremes);
-  const winds = known.map((w) => windOf(w, estimates)).filter((v) => v !== undefined);
+  const winds = known.map((w) => windOf(w, estimates, underPlastic(w.date))).filter((v) => v !== undefined);
   const unmeasured = dates.filter((_, i) => measured[i] === undefined);
   const daysWithoutRainReading = dates.filter((day) => byDay.get(day)?.rainMm === undefined).length;
   if (known.some((w) => w.rhMinPct === undefined)) {

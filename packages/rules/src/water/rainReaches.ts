@@ -8,8 +8,9 @@ export const isPlastic = (mulch: Mulch): boolean => PLASTIC.has(mulch);
 
 const RAINPROOF: ReadonlySet<Cover> = new Set<Cover>(["low-tunnel", "high-tunnel", "heated-house"]);
 
-/** Fleece lets it through. */
-const keepsRainOff = (cover: Cover): boolean => RAINPROOF.has(cover);
+/** Whether a tunnel or a house stands over a bed on a day; fleece lets rain and some wind through. */
+export const isUnderPlastic = (bed: Bed, day: string): boolean =>
+  coversOn(bed, day).some((cover) => RAINPROOF.has(cover));
 
 /**
  * Whether rain of a day counts for a bed. What a person saw (`stated`) outranks the rule: none under a rainproof cover,
@@ -19,5 +20,5 @@ const keepsRainOff = (cover: Cover): boolean => RAINPROOF.has(cover);
 export function rainReaches(bed: Bed, day: string, stated: boolean | undefined): boolean {
   if (stated !== undefined) return stated;
   if (bed.kind === "containers") return false;
-  return !coversOn(bed, day).some(keepsRainOff) && !isPlastic(mulchOn(bed, day));
+  return !isUnderPlastic(bed, day) && !isPlastic(mulchOn(bed, day));
 }

@@ -31,7 +31,7 @@ const fine: Range = { low: 35, high: 45 };
  * State University's vegetable guide (reference IR-3). It names sand and loamy sand; sandy loam; loam and silt loam; clay
  * loam and clay. Silt is read with silt loam, the silty clays with clay loam.
  */
-export const START_TENSION_KPA: Record<(typeof TEXTURES)[number], Range> = {
+const START_TENSION_KPA: Record<(typeof TEXTURES)[number], Range> = {
   sand: coarse,
   "loamy-sand": coarse,
   "sandy-loam": sandyLoam,
@@ -44,7 +44,7 @@ export const START_TENSION_KPA: Record<(typeof TEXTURES)[number], Range> = {
 };
 
 /** Why a sensor was not believed or could not be read. */
-export type NotUsed = "stale" | "out-of-range" | "stuck" | "below-roots" | "no-threshold" | "deficit";
+type NotUsed = "stale" | "out-of-range" | "stuck" | "below-roots" | "no-threshold" | "deficit";
 
 /** What one sensor of a zone says, and whether it is used. */
 export type SensorWord = {
@@ -58,7 +58,7 @@ export type SensorWord = {
 );
 
 /** What the words of a zone's sensors are read against. */
-export interface SensorSetting {
+interface SensorSetting {
   asOf: string;
   rootDepthM: number;
   /** Then `rootDepthM` is the mix spread over the ground, and a sensor in a pot stands among the roots. */

@@ -4,7 +4,7 @@ import type { ValveState } from "../states/states.ts";
 import type { Range } from "../tables/soils.ts";
 
 /** Share of the ground that a way of watering wets. Source: FAO-56, Table 20. */
-export const WETTED_FRACTION: Record<Exclude<ValveState["valve"]["method"], "hand">, Range> = {
+const WETTED_FRACTION: Record<Exclude<ValveState["valve"]["method"], "hand">, Range> = {
   drip: { low: 0.3, high: 0.4 },
   sprinkler: { low: 1, high: 1 },
   // Wide beds 0.4 to 0.6, narrow beds 0.6 to 1: the value both rows share.

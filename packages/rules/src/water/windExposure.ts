@@ -7,6 +7,7 @@ import { mulchOn } from "../states/standing.ts";
 import { basalCurve, basalLevels } from "./basal.ts";
 import { et0OfDay } from "./demand.ts";
 import { mulchedKc } from "./mulchedKc.ts";
+import { isUnderPlastic } from "./rainReaches.ts";
 import { STAGES } from "./stages.ts";
 import { seenCovers } from "./zone.ts";
 import { standOf, type ZoneGround } from "./zoneSeason.ts";
@@ -17,7 +18,7 @@ const WEEK_DAYS = 7;
 const STANDARD_HEIGHT_M = 2;
 
 /** A day's crop coefficient without bare-soil evaporation, and what the plants would ask for, at one wind. */
-export interface AtWind {
+interface AtWind {
   windAt2mMPerS: number;
   kc: number;
   et0Mm: number;
@@ -27,7 +28,7 @@ export interface AtWind {
 /**
  * What the last measured day would have asked for in still air and in the windiest week of the book, the rest of its
  * weather as it was: the wind works in ET0 (eq. 6) and, by the height of the plants, in the coefficient (eq. 70). Undefined
- * without a week of measured wind.
+ * without a week of measured wind, and under plastic.
  */
 export function windExposure(
   ground: ZoneGround,
@@ -44,7 +45,7 @@ export function windExposure(
     )
     .toSorted((a, b) => (a.date < b.date ? -1 : 1));
   const last = measured.at(-1);
-  if (!last || measured.length < WEEK_DAYS) return undefined;
+  if (!last || measured.length < WEEK_DAYS || isUnderPlastic(ground.zone.bed, last.date)) return undefined;
   const winds = measured.map((w) => windAt2mMPerS(w.windMPerS ?? 0, w.windHeightM ?? STANDARD_HEIGHT_M));
   let windiest = 0;
   for (let i = WEEK_DAYS; i <= winds.length; i++) {

@@ -25,6 +25,13 @@ export const waterSources: Source[] = [
     status: "memory",
   },
   {
+    id: "fernandez-2010",
+    cite: "Fernández, M.D., Bonachela, S., Orgaz, F., Thompson, R., López, J.C., Granados, M.R., Gallardo, M., Fereres, E. (2010). Measurement and estimation of plastic greenhouse reference evapotranspiration in a Mediterranean climate. Irrigation Science 28:497-509. Abstract read.",
+    kind: "trial",
+    year: 2010,
+    status: "seen",
+  },
+  {
     id: "usu-vegetable-guide",
     cite: "Utah State University Extension. Vegetable production guide: soil tension at which to start drip irrigation of pepper, tomato and eggplant, by soil texture.",
     kind: "extension",

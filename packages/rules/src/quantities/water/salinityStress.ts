@@ -8,7 +8,7 @@ import { refuseBeyondTaw, stressCoefficient } from "./rootZone.ts";
 const VALID_LOSS_PCT = 50;
 
 /** How a crop answers salt: ECe of the saturated paste [dS/m], slope [% per dS/m] and its yield response factor. */
-export interface SaltResponse {
+interface SaltResponse {
   thresholdDsPerM: number;
   slopePctPerDsPerM: number;
   ky: number;

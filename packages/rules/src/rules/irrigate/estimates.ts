@@ -29,7 +29,7 @@ export function writeEstimates(
   if (zone.bed.covers.some((c) => c.cover !== "none" && c.from <= setting.today)) {
     w.estimate(
       "et0 under cover",
-      "weather in the open stands for the climate under the cover; still, shaded air usually uses less",
+      "sun, temperature and humidity in the open stand for those under the cover, and under fleece the wind too; shaded air usually uses less",
     );
   }
   if (demand.windAt2mMPerS < 1 || demand.windAt2mMPerS > 6) {

@@ -103,6 +103,7 @@ function adviceFrom(
       "irrigate.root-zone",
       "irrigate.mulch",
       "irrigate.lower-depletion",
+      "irrigate.under-plastic",
       "irrigate.tension-start",
       "irrigate.salt",
       "irrigate.leaching",

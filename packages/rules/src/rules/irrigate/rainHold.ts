@@ -13,7 +13,7 @@ const WILTING_SHARE = 0.9;
 const HARM_OF_WILTING = 0.5;
 
 /** What days without water cost from a depletion on. */
-export interface DryLoss {
+interface DryLoss {
   /** Share of the planting's worth. */
   harm: number;
   /** Share of the water it could use that it does not get. */

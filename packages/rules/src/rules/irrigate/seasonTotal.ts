@@ -16,7 +16,7 @@ export interface OverYears {
 }
 
 /** A zone's water from the opening of its book to the end of the stages [mm]. */
-export interface SeasonTotal {
+interface SeasonTotal {
   usedMm: number;
   givenMm: number;
   rainMm: number;

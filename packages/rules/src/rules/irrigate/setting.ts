@@ -5,6 +5,7 @@ import type { ValveState } from "../../states/states.ts";
 import { bedNamed } from "../../text/message.ts";
 import { type Demand, type DemandDay, demandOf, et0OfDay } from "../../water/demand.ts";
 import { bedAreaM2 } from "../../water/ground.ts";
+import { isUnderPlastic } from "../../water/rainReaches.ts";
 import { ecOfWater } from "../../water/salt.ts";
 import { SEASON_DAYS } from "../../water/stages.ts";
 import { type Wetting, wettingOf } from "../../water/wetting.ts";
@@ -115,7 +116,7 @@ export function demandOfZone(setting: ValveSetting, zone: StandingZone): Demand 
   const to = addDays(setting.openDay, -1);
   return from === undefined || from > to
     ? undefined
-    : demandOf(setting.state.weather, setting.state.site, from, to);
+    : demandOf(setting.state.weather, setting.state.site, from, to, (day) => isUnderPlastic(zone.bed, day));
 }
 
 /** The last day of the printed stages of a zone. */
@@ -137,7 +138,7 @@ export function daysAhead(setting: ValveSetting, zone: StandingZone, demand: Dem
     const w = byDay.get(day);
     return {
       day,
-      et0Mm: et0OfDay(w, state.site, estimates) ?? meanEt0,
+      et0Mm: et0OfDay(w, state.site, estimates, isUnderPlastic(zone.bed, day)) ?? meanEt0,
       rainMm: w?.rainMm ?? 0,
       measured: false,
     };

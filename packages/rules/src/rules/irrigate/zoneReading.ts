@@ -28,13 +28,13 @@ import {
 const SPREAD_OVER_DAYS = 14;
 
 /** A day whose evening finds the root zone short, and what is missing that morning. */
-export interface ShortDay {
+interface ShortDay {
   day: string;
   depletionMm: number;
 }
 
 /** One day to come, as it would run without water. */
-export interface OpenDay {
+interface OpenDay {
   et0Mm: number;
   kcb: number;
   ke: number;

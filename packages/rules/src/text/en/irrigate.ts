@@ -108,7 +108,7 @@ export const irrigate: Record<string, string> = {
   "irrigate.limit.mulch":
     "Pepper is not in the published table of mulched crops. Of its range for other crops the end that waters more is taken.",
   "irrigate.limit.cover":
-    "The weather is that of the open. Under a cover there is less sun and wind and moister air, so plants usually use less, in heat sometimes more; no published share for this cover was found.",
+    "Under a tunnel or in a house the wind is that of a plastic greenhouse; sun, warmth and moisture are those of the open, because no published share was found for this cover. Plants there usually use less than is said, in heat sometimes more.",
   "irrigate.limit.container":
     "The water a potting mix can give is common practice, not a measurement. Weigh a watered and a wilting pot to know yours.",
   "irrigate.limit.sprinkler-plastic":
