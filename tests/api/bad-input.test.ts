@@ -297,15 +297,23 @@ describe("what cannot be read at all", () => {
     expect(response.status).toBe(422);
     expect(response.body.errors.map((e: { field: string }) => e.field)).toEqual(Object.keys(bodies.farm));
   });
-  test("more than 6 MB: 413, whether the length is said or not", async () => {
+  test.each([
+    ["an import", 36, () => `${farm}/imports`],
+    ["anything else", 6, () => `${farm}/sites`],
+  ])("%s of more than %i MB: 413, whether the length is said or not", async (_, megabytes, path) => {
     const before = await api.counts();
-    const csv = "x".repeat(6_100_000);
-    const path = `${farm}/imports`;
-    const said = await api.as(api.agent).post(path, { kind: "weather", fileName: "big.csv", csv });
+    const csv = "x".repeat(megabytes * 1_000_000 + 100_000);
+    const said = await api.as(api.agent).post(path(), { kind: "weather", fileName: "big.csv", csv });
     expect(said.status).toBe(413);
-    expect(said.body).toMatchObject({ status: 413, detail: "At most 6 MB are accepted." });
-    expect(await chunked(path, csv)).toBe(413);
+    expect(said.body).toMatchObject({ status: 413, detail: `At most ${megabytes} MB are accepted.` });
+    expect(await chunked(path(), csv)).toBe(413);
     expect(await api.counts()).toEqual(before);
+  });
+  test("only a station's weather may have more than 5 MB of text", async () => {
+    const csv = "x".repeat(5_000_001);
+    const file = { fileName: "big.csv", csv };
+    const said = await api.as(api.agent).post(`${farm}/imports`, { kind: "soil-tests", ...file });
+    expect([said.status, said.body.errors[0].field]).toEqual([422, "csv"]);
   });
 });
 

@@ -18,6 +18,9 @@ import { recordRoutesOf } from "./routes/records.ts";
 import { weatherRoutesOf } from "./routes/weather.ts";
 
 const MAX_BODY_BYTES = 6_000_000;
+/** A station's record of a century, with each quote of it escaped. */
+const MAX_IMPORT_BYTES = 36_000_000;
+const IMPORTS = /^\/v1\/offices\/[^/]+\/farms\/[^/]+\/imports$/;
 /** Better-auth's session cookie; named so that the document says how a call is signed in. */
 const COOKIE = "pith.session_token";
 
@@ -37,9 +40,13 @@ export function createApp(deps: AppDeps): App {
     secureHeaders({ contentSecurityPolicy: { defaultSrc: ["'none'"], styleSrc: ["'unsafe-inline'"] } }),
   );
   app.use(knownOrigins(deps.origins));
-  app.use(
-    bodyLimit({ maxSize: MAX_BODY_BYTES, onError: (c) => problem(c, 413, "At most 6 MB are accepted.") }),
-  );
+  const atMost = (maxSize: number) =>
+    bodyLimit({
+      maxSize,
+      onError: (c) => problem(c, 413, `At most ${maxSize / 1_000_000} MB are accepted.`),
+    });
+  const [ordinary, large] = [atMost(MAX_BODY_BYTES), atMost(MAX_IMPORT_BYTES)];
+  app.use((c, next) => (IMPORTS.test(c.req.path) ? large : ordinary)(c, next));
   app.onError((error, c) => problemOf(error, c, deps.log));
   app.notFound((c) => problem(c, 404, "Nothing here under that address."));
 

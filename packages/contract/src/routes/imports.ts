@@ -58,11 +58,18 @@ export type Column = z.infer<typeof ColumnSchema>;
 const tags = ["imports"];
 const farm = "/v1/offices/{officeId}/farms/{farmId}" as const;
 
-export const ImportRequestSchema = z.object({
+/** A station's whole record of more than a century is a large file; any other of this size is a mistake. */
+export const MOST_CSV_LETTERS = {
+  "soil-tests": 5_000_000,
+  weather: 20_000_000,
+  forecast: 5_000_000,
+} as const;
+
+const RequestSchema = z.object({
   kind: ImportKindSchema,
   fileName: z.string().min(1).max(200),
-  /** The file's text; at most 5 MB. */
-  csv: z.string().min(1).max(5_000_000),
+  /** The file's text: at most 20 MB of a station's weather, else 5 MB. */
+  csv: z.string().min(1).max(MOST_CSV_LETTERS.weather),
   /** Which site's weather it is. */
   siteId: Id.optional(),
   /** Which bed the samples are from, where the file has no bed column. */
@@ -73,6 +80,11 @@ export const ImportRequestSchema = z.object({
   depthCm: z.number().min(1).max(100).optional(),
   labName: z.string().max(80).optional(),
   columns: z.array(ColumnSchema).max(200).optional(),
+});
+
+export const ImportRequestSchema = RequestSchema.refine((r) => r.csv.length <= MOST_CSV_LETTERS[r.kind], {
+  path: ["csv"],
+  error: "must be at most 5 MB of text; only a station's weather may be larger",
 });
 
 export const previewImport = createRoute({

@@ -33,10 +33,7 @@ export function readCsv(text: string): CsvFile {
       trim: true,
     }) as unknown as typeof read;
   } catch (error) {
-    const where = (error as CsvError).lines;
-    throw invalid(
-      `The file cannot be read as CSV${where ? ` (line ${where})` : ""}: ${(error as Error).message}`,
-    );
+    throw notCsv(error);
   }
   const [first, ...rest] = read;
   if (!first || rest.length === 0) {
@@ -54,6 +51,14 @@ export function readCsv(text: string): CsvFile {
     return row;
   });
   return { headers, rows, decimalComma: delimiter !== "," };
+}
+
+/** What the reading library objected to, as a refusal. */
+export function notCsv(error: unknown): ServiceError {
+  const where = (error as CsvError).lines;
+  return invalid(
+    `The file cannot be read as CSV${where ? ` (line ${where})` : ""}: ${(error as Error).message}`,
+  );
 }
 
 const invalid = (message: string) => new ServiceError("invalid", message, [{ field: "csv", message }]);

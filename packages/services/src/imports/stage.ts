@@ -12,6 +12,7 @@ import { splitDuplicates } from "./duplicates.ts";
 import type { ReadFile } from "./reading.ts";
 import { readSoilTests } from "./readSoilTests.ts";
 import { readWeather } from "./readWeather.ts";
+import { readStationDaily } from "./stationDaily.ts";
 import { wireImport } from "./wire.ts";
 
 type Request = z.infer<typeof importRoutes.ImportRequestSchema>;
@@ -77,7 +78,19 @@ const missing = (field: string, why: string) =>
     { field, message: `is missing: it ${why}` },
   ]);
 
+async function stationOf(tx: Tx, ctx: Ctx, siteId: string): Promise<string | null> {
+  const [site] = await tx
+    .select({ stationId: sites.stationId })
+    .from(sites)
+    .where(and(eq(sites.officeId, ctx.officeId), eq(sites.id, siteId)));
+  return site?.stationId ?? null;
+}
+
 async function readRequest(tx: Tx, ctx: Ctx, farmId: string, request: Request): Promise<ReadFile> {
+  if (request.kind === "weather") {
+    const daily = readStationDaily(request.csv, await stationOf(tx, ctx, request.siteId ?? ""));
+    if (daily) return daily;
+  }
   const file = readCsv(request.csv);
   if (request.kind !== "soil-tests") {
     const read = readWeather(file, request.columns);
