@@ -271,6 +271,183 @@ describe("what the cold and the plants say together", () => {
   });
 });
 
+describe("what one record must not hide in another", () => {
+  const warm = { tMinC: 15, tMaxC: 25 };
+  const spare: Notes = [{ on: "2026-06-02", kind: "spare-plants", value: 20 }];
+  test("a single frost outside the fortnight with most cold still counts for seedlings", () => {
+    // One night of frost, then mild weeks with four cool nights within the allowance that hold more degree-hours.
+    const extremes = [
+      { tMinC: -0.5, tMaxC: 25 },
+      ...Array(20).fill(warm),
+      ...Array(4).fill({ tMinC: 9, tMaxC: 20 }),
+      ...Array(12).fill(warm),
+    ];
+    const a = advice("cold-record", outdoors(extremes));
+    expect([a.decision.code, line(a, "F_watched"), a.decision.text.key]).toEqual([
+      "hold-back-and-look",
+      1,
+      "cold-record.decision.hold-back-and-look-frost",
+    ]);
+  });
+  test("too many cold nights count in a fortnight that has fewer degree-hours than another", () => {
+    // Eight nights little below 12 C against five allowed; later two nights with more degree-hours, within bounds.
+    const extremes = [
+      ...Array(8).fill({ tMinC: 10.5, tMaxC: 25 }),
+      ...Array(14).fill(warm),
+      ...Array(2).fill({ tMinC: 7, tMaxC: 25 }),
+      ...Array(15).fill(warm),
+    ];
+    const dose = (list: typeof extremes) => line(advice("cold-record", outdoors(list)), "D") as number;
+    expect(dose(extremes.slice(22))).toBeGreaterThan(dose(extremes.slice(0, 22)));
+    expect(dose(extremes.slice(22))).toBeLessThan(60);
+    const a = advice("cold-record", outdoors(extremes));
+    expect([a.decision.code, line(a, "N14max")]).toEqual(["hold-back-and-look", 8]);
+  });
+  test("a growing point noted dead stays dead when a colder night comes after the note", () => {
+    const dead: Notes = [{ on: "2026-06-05", kind: "growing-point-dead" }, ...spare];
+    const first = [warm, { tMinC: 2, tMaxC: 10 }, warm, warm, warm, warm];
+    const code = (next: typeof first) =>
+      advice("cold-record", outdoors([...first, ...next], { notes: dead })).decision.code;
+    expect(code([warm])).toBe("start-again");
+    expect(code([{ tMinC: 1, tMaxC: 10 }])).toBe("start-again");
+  });
+  test("a new leaf clears what came before it, and nothing after it", () => {
+    const leaf: Notes = [{ on: "2026-06-10", kind: "new-leaf" }];
+    const cold = Array(4).fill({ tMinC: 5, tMaxC: 12 });
+    const code = (extremes: typeof cold) =>
+      advice("cold-record", outdoors(extremes, { notes: leaf })).decision.code;
+    expect(code([...cold, ...Array(24).fill(warm)])).toBe("carry-on");
+    // A worse cold before the leaf takes nothing away from the cold after it.
+    expect(code([...Array(12).fill(warm), ...cold, ...Array(24).fill(warm)])).toBe("hold-back-and-look");
+    expect(code([{ tMinC: 1, tMaxC: 9 }, ...Array(11).fill(warm), ...cold, ...Array(24).fill(warm)])).toBe(
+      "hold-back-and-look",
+    );
+  });
+  test("cold read at the seedlings indoors goes with them to the bed, as far back as every day was read", () => {
+    const start = Date.parse("2026-05-20T05:00:00Z");
+    const readings = Array.from({ length: 12 * 24 }, (_, h) => ({
+      at: new Date(start + h * 3_600_000).toISOString(),
+      // The 20th to the 31st of May; four days of them at 8 C.
+      temperatureC: h < 96 ? 8 : 18,
+    }));
+    const a = advice("cold-record", outdoors(Array(3).fill(warm), { plantTemperatures: readings }));
+    expect([line(a, "h"), line(a, "D"), a.decision.code]).toEqual([96, 96 * 4, "hold-back-and-look"]);
+    // A day nobody read cuts it off: from the 25th on only.
+    const cut = readings.filter((r) => !r.at.startsWith("2026-05-24"));
+    const after = advice("cold-record", outdoors(Array(3).fill(warm), { plantTemperatures: cut }));
+    expect([line(after, "h"), line(after, "h_missing")]).toEqual([0, 0]);
+  });
+  test("plants kept over winter: years without records are not called missing hours", () => {
+    const kept = { ...seedling, sownOn: "2024-03-10", setOutOn: "2024-06-01", overwintered: true };
+    const state = outdoors(Array(14).fill({ tMinC: 1, tMaxC: 6 }), { planting: kept });
+    const a = advice("cold-record", state);
+    expect([line(a, "h_missing"), line(a, "h_known"), line(a, "floor")]).toEqual([0, 336, 5]);
+    expect(stepKeys(a)).toContain("cold-record.step.wood");
+  });
+  test("plants kept over winter inside are not judged by the weather outside", () => {
+    const kept = { ...seedling, sownOn: "2024-03-10", overwintered: true };
+    const weather = days("2026-05-01", Array(14).fill(warm));
+    const a = answer("cold-record", planting({ planting: kept, weather }));
+    expect(a.kind === "needs-more" && a.missing[0]?.field).toBe("plantTemperatures");
+  });
+  test("every cover that stood is said with its figure, and the chart keeps measured and reckoned hours apart", () => {
+    const state = outdoors(flat(10, 4), {
+      plantTemperatures: [{ at: "2026-06-02T05:30:00Z", temperatureC: 11 }],
+    });
+    const covers = [
+      { cover: "fleece" as const, from: "2026-06-01", to: "2026-06-02" },
+      { cover: "high-tunnel" as const, from: "2026-06-03" },
+    ];
+    const a = advice("cold-record", { ...state, bed: { ...state.bed, covers } });
+    expect(a.working.filter((l) => l.symbol === "Δcover").map((l) => l.value)).toEqual([1.1, 1.3]);
+    const points = (id: string) => a.charts[0]?.series.find((s) => s.id === id)?.points ?? [];
+    expect(points("measured").filter(([, t]) => t !== null)).toEqual([["2026-06-02T00:00", 11]]);
+    expect(points("reconstructed").filter(([, t]) => t !== null).length).toBe(4 * 24 - 1);
+  });
+});
+
+describe("whatever the weather", () => {
+  const day = fc.record({
+    tMinC: fc.double({ min: -8, max: 20, noNaN: true }),
+    riseC: fc.double({ min: 0, max: 15, noNaN: true }),
+  });
+  const extremesOf = (list: { tMinC: number; riseC: number }[]) =>
+    list.map(({ tMinC, riseC }) => ({ tMinC, tMaxC: tMinC + riseC }));
+  const season = fc.array(day, { minLength: 15, maxLength: 40 });
+  const notes = fc.array(
+    fc.record({
+      on: fc.integer({ min: 0, max: 14 }).map((n) => dayAfter("2026-06-01", n)),
+      kind: fc.constantFrom(
+        "new-leaf" as const,
+        "growing-point-dead" as const,
+        "growing-point-alive" as const,
+      ),
+    }),
+    { maxLength: 3 },
+  );
+  const HARDER = ["carry-on", "hold-back-and-look", "start-again"];
+
+  test("hours add up: measured and reckoned are the known, known and missing are all since the first day", () => {
+    const hoursRead = fc.array(fc.integer({ min: 0, max: 14 * 24 - 1 }), { maxLength: 60 });
+    fc.assert(
+      fc.property(season, hoursRead, fc.nat(5), (list, read, gone) => {
+        const state = outdoors(extremesOf(list));
+        const at = (h: number) => new Date(Date.parse("2026-06-01T05:00:00Z") + h * 3_600_000).toISOString();
+        const a = answer("cold-record", {
+          ...state,
+          weather: state.weather.filter((_, i) => i !== gone),
+          plantTemperatures: read.map((h) => ({ at: at(h), temperatureC: 3 })),
+        });
+        if (a.kind !== "advice") return;
+        const known = line(a, "h_known") as number;
+        expect(known + (line(a, "h_missing") as number)).toBe(list.length * 24);
+        const drawn = (id: string) =>
+          a.charts[0]?.series.find((s) => s.id === id)?.points.filter(([, t]) => t !== null).length ?? 0;
+        if (list.length <= 21) expect(drawn("measured") + drawn("reconstructed")).toBe(known);
+        expect(line(a, "h") as number).toBeLessThanOrEqual(known);
+        expect(line(a, "spell") as number).toBeLessThanOrEqual(line(a, "h") as number);
+      }),
+      { numRuns: 30 },
+    );
+  });
+  test("a higher floor never counts fewer hours or degree-hours, and a degree more adds at most one an hour", () => {
+    fc.assert(
+      fc.property(
+        season,
+        fc.integer({ min: 0, max: 12 }),
+        fc.integer({ min: 0, max: 8 }),
+        (list, floor, more) => {
+          const at = (coldFloorC: number) =>
+            advice("cold-record", outdoors(extremesOf(list), { settings: { coldFloorC } }));
+          const [low, high] = [at(floor), at(floor + more)];
+          expect(line(high, "h") as number).toBeGreaterThanOrEqual(line(low, "h") as number);
+          const gain = (line(high, "D") as number) - (line(low, "D") as number);
+          expect(gain).toBeGreaterThanOrEqual(0);
+          expect(gain).toBeLessThanOrEqual(more * (line(high, "h") as number) + 1e-9);
+        },
+      ),
+      { numRuns: 30 },
+    );
+  });
+  test("colder days never give a milder verdict, whatever was noted of new leaves and growing points", () => {
+    const falls = fc.array(fc.double({ min: 0, max: 6, noNaN: true }), { minLength: 40, maxLength: 40 });
+    fc.assert(
+      fc.property(season, notes, falls, (list, noted, fall) => {
+        const all: Notes = [...noted, { on: "2026-06-01", kind: "spare-plants", value: 9 }];
+        const code = (extremes: ReturnType<typeof extremesOf>) =>
+          advice("cold-record", outdoors(extremes, { notes: all })).decision.code;
+        const mild = extremesOf(list);
+        const cold = mild.map((d, i) => ({
+          tMinC: d.tMinC - (fall[i] ?? 0),
+          tMaxC: d.tMaxC - (fall[i] ?? 0),
+        }));
+        expect(HARDER.indexOf(code(cold))).toBeGreaterThanOrEqual(HARDER.indexOf(code(mild)));
+      }),
+      { numRuns: 60 },
+    );
+  });
+});
+
 describe("what is missing", () => {
   test("seedlings indoors without a thermometer: 336 h could hide 336 × 12 = 4032 C h", () => {
     const a = answer("cold-record", planting());

@@ -7,17 +7,25 @@ import type { Thresholds } from "./thresholds.ts";
 /** Days drawn; older hours stand in the figures alone. */
 const DAYS_DRAWN = 21;
 
-/** The latest hours at the plants, with the floor and freezing. Missing hours are gaps. */
+/** The latest hours at the plants, measured ones apart from reconstructed ones, with the floor and freezing. Missing hours are gaps. */
 export function coldChart(hours: Hours, thresholds: Thresholds): Chart {
   const length = hours.temperatureC.length;
   const from = Math.max(0, length - DAYS_DRAWN * 24);
   const at = (i: number) =>
     `${addDays(hours.firstDay, Math.floor(i / 24))}T${String(i % 24).padStart(2, "0")}:00`;
-  const points: [string, number | null][] = [];
-  for (let i = from; i < length; i++) {
-    const t = hours.temperatureC[i] as number;
-    points.push([at(i), Number.isNaN(t) ? null : t]);
-  }
+  /** The hours of one kind; the others are gaps, and so are those that nobody knows. */
+  const pointsOf = (measured: 0 | 1): [string, number | null][] => {
+    const points: [string, number | null][] = [];
+    for (let i = from; i < length; i++) {
+      const t = hours.temperatureC[i] as number;
+      points.push([at(i), Number.isNaN(t) || hours.isMeasured[i] !== measured ? null : t]);
+    }
+    return points;
+  };
+  const kinds = [
+    { id: "measured", points: pointsOf(1) },
+    { id: "reconstructed", points: pointsOf(0) },
+  ].filter(({ points }) => points.some(([, t]) => t !== null));
   const limit = (value: number): [string, number][] =>
     length === from
       ? []
@@ -31,7 +39,12 @@ export function coldChart(hours: Hours, thresholds: Thresholds): Chart {
     x: { name: say("cold-record.chart.hour"), kind: "hour" },
     y: { name: say("cold-record.chart.temperature"), unit: "C" },
     series: [
-      { id: "temperature", name: say("cold-record.chart.temperature"), style: "line", points },
+      ...kinds.map(({ id, points }) => ({
+        id,
+        name: say(`cold-record.chart.${id}`),
+        style: "line" as const,
+        points,
+      })),
       { id: "floor", name: say("cold-record.chart.floor"), style: "limit", points: limit(thresholds.floorC) },
       ...(thresholds.nightFloorC === null
         ? []

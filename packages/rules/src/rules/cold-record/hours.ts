@@ -1,4 +1,4 @@
-import { addDays, dayOfYear, epochDay, localDay } from "../../core/days.ts";
+import { addDays, dayOf, dayOfYear, epochDay, localDay } from "../../core/days.ts";
 import type { SourceRef } from "../../core/working.ts";
 import { hourlyTemperaturesC } from "../../quantities/climate/hourlyTemperatures.ts";
 import type { WeatherDay } from "../../states/parts.ts";
@@ -6,12 +6,15 @@ import type { PlantingState } from "../../states/states.ts";
 import { coverOver } from "../../warmth/coverOver.ts";
 import { localHourReader } from "../../warmth/localHours.ts";
 import { siteShift } from "../../warmth/siteShift.ts";
+import type { Phase } from "./thresholds.ts";
 
 /** The hours at the plants, one after another on the site's clock. A missing hour is NaN and stays missing. */
 export interface Hours {
   firstDay: string;
   /** `[0]` is 00:00 of the first day. */
   temperatureC: Float64Array;
+  /** 1 where somebody measured in that hour. */
+  isMeasured: Uint8Array;
   measured: number;
   reconstructed: number;
   missing: number;
@@ -19,22 +22,59 @@ export interface Hours {
   lowestMinimumC: number;
   /** Days with a minimum at or below freezing. */
   frostDays: Set<string>;
-  /** Covers whose published offset stands in for a thermometer. */
-  estimatedUnder: { covers: string[]; offsetC: number; source: SourceRef } | null;
+  /** Covers whose published offset stands in for a thermometer, each once, in the order in which they stood. */
+  estimatedUnder: { covers: string[]; offsetC: number; source: SourceRef }[];
   siteShiftC: number | null;
   /** A heated house without readings inside: nothing outside tells. */
   unknownCover: boolean;
 }
 
-/** From when on the plants' cold counts: out of doors since setting out, indoors since the first reading. */
-export function recordStart(state: PlantingState, indoors: boolean, today: string): string | null {
-  if (!indoors) return state.planting.setOutOn ?? state.planting.sownOn;
-  const first = state.plantTemperatures.reduce<string | null>(
+/** Hours of a day that must be read for it to belong to the record before setting out (cp). */
+const HOURS_TO_KNOW_A_DAY = 20;
+
+/**
+ * From when on the plants' cold counts. Indoors since the first reading. Out of doors since setting out, and for young
+ * plants before that as far back as every day was read where they stood: setting out does not undo what they met.
+ * Plants kept over winter since anything is known of this stay: their years before are another record.
+ */
+export function recordStart(state: PlantingState, phase: Phase, today: string): string | null {
+  const { timeZone } = state.site;
+  if (phase === "indoors" || phase === "overwintered") {
+    const first = firstReading(state);
+    const read = first === null ? null : localDay(first, timeZone);
+    const weather = phase === "indoors" ? null : firstOf(state.weather.map((d) => d.date));
+    const known = firstOf([read, weather].filter((day) => day !== null));
+    const stood = phase === "overwintered" ? (state.planting.setOutOn ?? state.planting.sownOn) : "";
+    const start = known !== null && known < stood ? stood : known;
+    return start === null || start > today ? null : start;
+  }
+  const setOutOn = state.planting.setOutOn ?? state.planting.sownOn;
+  return phase === "young" ? readWithoutGapBefore(state, setOutOn) : setOutOn;
+}
+
+const firstOf = (days: string[]): string | null =>
+  days.reduce<string | null>((a, day) => (a === null || day < a ? day : a), null);
+
+const firstReading = (state: PlantingState): string | null =>
+  state.plantTemperatures.reduce<string | null>(
     (a, r) => (a === null || Date.parse(r.at) < Date.parse(a) ? r.at : a),
     null,
   );
-  const day = first === null ? null : localDay(first, state.site.timeZone);
-  return day === null || day > today ? null : day;
+
+/** The first of an unbroken run of well-read days that ends on a day. */
+function readWithoutGapBefore(state: PlantingState, day: string): string {
+  const read = localHourReader(state.site.timeZone);
+  const end = epochDay(day);
+  const hoursRead = new Map<number, Set<number>>();
+  for (const { at } of state.plantTemperatures) {
+    const hour = read(at);
+    const on = Math.floor(hour / 24);
+    if (on >= end) continue;
+    hoursRead.set(on, (hoursRead.get(on) ?? new Set()).add(hour));
+  }
+  let first = end;
+  while ((hoursRead.get(first - 1)?.size ?? 0) >= HOURS_TO_KNOW_A_DAY) first -= 1;
+  return dayOf(first);
 }
 
 /**
@@ -48,12 +88,13 @@ export function hoursAtPlants(state: PlantingState, firstDay: string, indoors: b
   const hours: Hours = {
     firstDay,
     temperatureC: new Float64Array(length).fill(Number.NaN),
+    isMeasured: new Uint8Array(length),
     measured: 0,
     reconstructed: 0,
     missing: 0,
     lowestMinimumC: Number.POSITIVE_INFINITY,
     frostDays: new Set(),
-    estimatedUnder: null,
+    estimatedUnder: [],
     siteShiftC: null,
     unknownCover: false,
   };
@@ -79,7 +120,10 @@ function putMeasured(
     sums.set(i, cell);
     noteMinimum(hours, addDays(hours.firstDay, Math.floor(i / 24)), reading.temperatureC);
   }
-  for (const [i, { sum, n }] of sums) hours.temperatureC[i] = sum / n;
+  for (const [i, { sum, n }] of sums) {
+    hours.temperatureC[i] = sum / n;
+    hours.isMeasured[i] = 1;
+  }
   hours.measured = sums.size;
 }
 
@@ -89,6 +133,8 @@ function putReconstructed(state: PlantingState, hours: Hours): void {
   const length = hours.temperatureC.length;
   for (let d = 0; d * 24 < length; d++) {
     const day = addDays(hours.firstDay, d);
+    // Before they were set out they stood somewhere else: the weather outside says nothing of it.
+    if (day < (state.planting.setOutOn ?? "")) continue;
     const from = d * 24;
     const to = Math.min(from + 24, length);
     if (hours.temperatureC.subarray(from, to).every((t) => !Number.isNaN(t))) continue;
@@ -120,7 +166,9 @@ function putReconstructed(state: PlantingState, hours: Hours): void {
     // Where the plants' own thermometer ran through most of the day, it knows the minimum better than the station.
     if (used > 12) noteMinimum(hours, day, tMinC);
     if (cover.offsetC !== 0 && cover.source) {
-      hours.estimatedUnder = { covers: cover.covers, offsetC: cover.offsetC, source: cover.source };
+      const under = { covers: cover.covers, offsetC: cover.offsetC, source: cover.source };
+      const known = hours.estimatedUnder.some((e) => e.covers.join() === under.covers.join());
+      if (!known) hours.estimatedUnder.push(under);
     }
     if (state.site.stationOffset) hours.siteShiftC = shiftC;
   }

@@ -20,7 +20,8 @@ import {
   isSpoiled,
   type Judged,
   judge,
-  recordsOf,
+  recordOf,
+  watchedRecord,
 } from "./judge.ts";
 import { FORTNIGHT_DAYS } from "./record.ts";
 import { type Signs, signsOf, WARM_DAYS_TO_JUDGE } from "./signs.ts";
@@ -30,7 +31,7 @@ import { coldWorking } from "./working.ts";
 /** What has the cold done to these plants? */
 export const coldRecordRule: Rule<"planting"> = {
   id: "cold-record",
-  version: 1,
+  version: 2,
   question: "What has the cold done to these plants?",
   subject: "planting",
   needs: [
@@ -53,7 +54,10 @@ function runColdRecord(state: PlantingState): AnswerBody {
   if (planting.endedOn !== undefined && planting.endedOn <= today) return no("cold-record.not.ended");
   if (planting.sownOn > today) return no("cold-record.not.unsown");
   const thresholds = thresholdsOf(state, today);
-  const indoors = thresholds.phase === "indoors";
+  // Plants kept over winter that were never set out stand where only a thermometer tells.
+  const indoors =
+    thresholds.phase === "indoors" ||
+    (thresholds.phase === "overwintered" && (planting.setOutOn ?? "9999") > today);
   if (!indoors && Math.abs(state.site.latitudeDeg) > 65) {
     refuse(
       "site.latitudeDeg",
@@ -65,11 +69,17 @@ function runColdRecord(state: PlantingState): AnswerBody {
   refuseFahrenheitReadings(state.plantTemperatures);
   if (state.climatology) refuseFahrenheitYears(state.climatology);
   refuseFahrenheit(state.weather, "weather", state.climatology && climatologyYears(state.climatology));
-  const firstDay = recordStart(state, indoors, today);
-  if (firstDay === null) return missing("plantTemperatures", "indoors", FORTNIGHT_DAYS * 24, thresholds);
+  const firstDay = recordStart(state, thresholds.phase, today);
+  if (firstDay === null) {
+    const [field, where] = indoors
+      ? (["plantTemperatures", "indoors"] as const)
+      : (["weather", "outdoors"] as const);
+    return missing(field, where, FORTNIGHT_DAYS * 24, thresholds);
+  }
   const hours = hoursAtPlants(state, firstDay, indoors);
-  const records = recordsOf(hours, thresholds);
-  const signs = signsOf(state, hours, records.whole.coldestDay, today);
+  const known = recordOf(hours, thresholds);
+  const signs = signsOf(state, hours, known.whole, today);
+  const records = { ...known, watched: watchedRecord(hours, thresholds, known.latest, signs) };
   const decision = judge(records, signs, thresholds);
   const span = records.latest.knownHours + records.latest.missingHours;
   if (
@@ -147,7 +157,7 @@ function adviceFrom(state: PlantingState, j: Judged): AdviceBody {
     limits: limitsOf(j),
     cautions: cautionsFor(
       ...(decision === "carry-on" ? [] : ["cold-look-alikes"]),
-      ...(hours.estimatedUnder ? ["cover-overheats"] : []),
+      ...(hours.estimatedUnder.length > 0 ? ["cover-overheats"] : []),
     ),
     wouldChange: wouldChange(j),
     cases: [],
@@ -157,7 +167,7 @@ function adviceFrom(state: PlantingState, j: Judged): AdviceBody {
   };
 }
 
-function decisionText({ decision, records, thresholds, signs }: Judged): Message {
+function decisionText({ decision, records, thresholds, signs, hours }: Judged): Message {
   const seen = records.latest;
   const spoiled = areSeedlings(thresholds) && isSpoiled(signs);
   if (decision === "start-again" || decision === "keep-what-lives" || spoiled) {
@@ -168,8 +178,14 @@ function decisionText({ decision, records, thresholds, signs }: Judged): Message
   if (decision === "warmer-nights") {
     return say("cold-record.decision.warmer-nights", { floor: measure(thresholds.nightFloorC ?? 0, "C") });
   }
+  if (decision === "hold-back-and-look" && records.watched.frostDays > 0) {
+    return say("cold-record.decision.hold-back-and-look-frost", {
+      minimum: measure(hours.lowestMinimumC, "C"),
+      frosts: records.watched.frostDays,
+    });
+  }
   return say(`cold-record.decision.${decision}`, {
-    hours: measure(decision === "carry-on" ? seen.hoursBelow : records.worst.hoursBelow, "hours"),
+    hours: measure(decision === "carry-on" ? seen.hoursBelow : records.watched.hoursBelow, "hours"),
     floor: measure(thresholds.floorC, "C"),
   });
 }
@@ -246,7 +262,7 @@ function stakesOf(state: PlantingState, j: Judged): AdviceBody["stakes"] {
   if (!areSeedlings(thresholds)) {
     return { harm: 0.1, reason: say("cold-record.stakes.grown"), actBy: tomorrowNoon };
   }
-  const harm = records.worst.frostDays > 0 || isSpoiled(signs) ? 0.6 : 0.3;
+  const harm = records.watched.frostDays > 0 || isSpoiled(signs) ? 0.6 : 0.3;
   return { harm, reason: say("cold-record.stakes.look"), actBy: tomorrowNoon };
 }
 
@@ -254,7 +270,7 @@ function limitsOf({ hours, thresholds, records }: Judged): Message[] {
   return [
     say("cold-record.limit.practice"),
     ...(hours.reconstructed > 0 ? [say("cold-record.limit.reconstructed")] : []),
-    ...(hours.estimatedUnder ? [say("cold-record.limit.cover")] : []),
+    ...(hours.estimatedUnder.length > 0 ? [say("cold-record.limit.cover")] : []),
     ...(records.whole.missingHours > 0
       ? [say("cold-record.limit.gaps", { hours: measure(records.whole.missingHours, "hours") })]
       : []),
@@ -267,7 +283,7 @@ function wouldChange({ hours, signs, thresholds, records }: Judged): Message[] {
   const spoiled = isSpoiled(signs);
   return [
     ...(hours.measured === 0 ? [say("cold-record.change.measure")] : []),
-    ...(spoiled || !isBeyond(records.worst, thresholds)
+    ...(spoiled || !isBeyond(records.watched, thresholds)
       ? []
       : [say("cold-record.change.signs", { days: measure(WARM_DAYS_TO_JUDGE, "days") })]),
     ...(spoiled && canStartAgain(signs) === null ? [say("cold-record.change.spare")] : []),

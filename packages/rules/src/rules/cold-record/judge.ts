@@ -25,14 +25,26 @@ export interface Judged {
 export interface Records {
   whole: ColdRecord;
   latest: ColdRecord;
-  worst: ColdRecord;
+  /** What the plants are judged by: {@link watchedRecord}. */
+  watched: ColdRecord;
 }
 
-export const recordsOf = (hours: Hours, thresholds: Thresholds): Records => ({
+/** The whole record, and the last fortnight. */
+export const recordOf = (hours: Hours, thresholds: Thresholds): Omit<Records, "watched"> => ({
   whole: coldRecord(hours, thresholds),
   latest: latestFortnight(hours, thresholds),
-  worst: worstFortnight(hours, thresholds),
 });
+
+/**
+ * Seedlings are watched until they push a leaf: their worst fortnight since then, with every frost since then, whichever
+ * fortnight it fell in. Grown plants answer for the last fortnight only.
+ */
+export function watchedRecord(hours: Hours, t: Thresholds, latest: ColdRecord, signs: Signs): ColdRecord {
+  if (!areSeedlings(t)) return latest;
+  const since = signs.newLeafOn ?? hours.firstDay;
+  const frosts = [...hours.frostDays].filter((day) => day >= since).length;
+  return { ...worstFortnight(hours, t, since), frostDays: Math.max(latest.frostDays, frosts) };
+}
 
 /** Hours of cool night in a fortnight that are worth a word: one a night (cp). */
 const COOL_NIGHT_HOURS = 14;
@@ -55,9 +67,7 @@ export function judge(records: Records, signs: Signs, t: Thresholds): Decision {
     if (canReplace) return "start-again";
     return canReplace === false ? "keep-what-lives" : "hold-back-and-look";
   }
-  // Seedlings are watched until they push a leaf; grown plants answer for the last fortnight only.
-  const watched = seedlings && !signs.newLeafSince ? records.worst : records.latest;
-  if (isBeyond(watched, t)) return "hold-back-and-look";
+  if (isBeyond(records.watched, t)) return "hold-back-and-look";
   if (t.nightFloorC !== null && records.latest.coolNightHours >= COOL_NIGHT_HOURS) return "warmer-nights";
   return "carry-on";
 }

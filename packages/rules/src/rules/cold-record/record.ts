@@ -1,4 +1,4 @@
-import { addDays } from "../../core/days.ts";
+import { addDays, daysBetween } from "../../core/days.ts";
 import type { Hours } from "./hours.ts";
 import type { Thresholds } from "./thresholds.ts";
 
@@ -14,6 +14,8 @@ export interface ColdRecord {
   frostDays: number;
   knownHours: number;
   missingHours: number;
+  /** The day of the first hour below the floor. */
+  firstColdDay: string | null;
   /** The day of the coldest hour. */
   coldestDay: string | null;
 }
@@ -45,6 +47,7 @@ export function coldRecord(
     frostDays: 0,
     knownHours: 0,
     missingHours: 0,
+    firstColdDay: null,
     coldestDay: null,
   };
   let spell = 0;
@@ -64,6 +67,7 @@ export function coldRecord(
     }
     if (t < floorC) {
       record.hoursBelow += 1;
+      record.firstColdDay ??= addDays(hours.firstDay, Math.floor(i / 24));
       record.degreeHours += floorC - t;
       spell += 1;
       record.longestSpellH = Math.max(record.longestSpellH, spell);
@@ -89,12 +93,23 @@ export const FORTNIGHT_DAYS = 14;
 export const latestFortnight = (hours: Hours, thresholds: Thresholds): ColdRecord =>
   coldRecord(hours, thresholds, Math.max(0, hours.temperatureC.length - FORTNIGHT_DAYS * 24));
 
-/** The fourteen days with the most degree-hours below the floor. */
-export function worstFortnight(hours: Hours, thresholds: Thresholds): ColdRecord {
+/** How full a record makes the allowance of a fortnight; above 1 it is spent. Without any allowance all cold is above it. */
+const shareOfAllowed = (record: ColdRecord, t: Thresholds): number =>
+  Math.max(share(record.nightsBelow, t.allowedNights), share(record.degreeHours, t.allowedDegreeHours));
+const share = (met: number, allowed: number): number =>
+  met === 0 ? 0 : allowed === 0 ? Number.POSITIVE_INFINITY : met / allowed;
+
+/**
+ * Of the last fourteen days and every fourteen that begin on or after a day, those that come nearest the allowance or
+ * furthest above it.
+ */
+export function worstFortnight(hours: Hours, thresholds: Thresholds, since: string): ColdRecord {
   let worst = latestFortnight(hours, thresholds);
-  for (let from = 0; from + FORTNIGHT_DAYS * 24 < hours.temperatureC.length; from += 24) {
+  const first = Math.max(0, daysBetween(hours.firstDay, since)) * 24;
+  for (let from = first; from + FORTNIGHT_DAYS * 24 < hours.temperatureC.length; from += 24) {
     const record = coldRecord(hours, thresholds, from, from + FORTNIGHT_DAYS * 24);
-    if (record.degreeHours > worst.degreeHours) worst = record;
+    const [a, b] = [shareOfAllowed(record, thresholds), shareOfAllowed(worst, thresholds)];
+    if (a > b || (a === b && record.degreeHours > worst.degreeHours)) worst = record;
   }
   return worst;
 }

@@ -3,7 +3,7 @@ import type { PlantingState } from "../../states/states.ts";
 import { climatologyYears, sameDayIn } from "../../warmth/climatologyYears.ts";
 import { quantileOfSorted } from "../../warmth/shareOfYears.ts";
 import type { Hours } from "./hours.ts";
-import { warmDaysBetween } from "./record.ts";
+import { type ColdRecord, warmDaysBetween } from "./record.ts";
 
 /** Warm days without a new leaf after which a seedling is taken as stunted (cp). */
 export const WARM_DAYS_TO_JUDGE = 14;
@@ -23,7 +23,8 @@ export interface Signs {
   growingPointDead: boolean;
   /** Warm days after the coldest day with a note of no new leaf at their end; null where nobody looked. */
   warmDaysWithoutLeaf: number | null;
-  newLeafSince: boolean;
+  /** The day of a new leaf, where the latest note on leaves is one: what was met before it is outgrown. */
+  newLeafOn: string | null;
   sparePlants: number | null;
   /** Days left between green fruit on plants sown today and the first autumn frost; null where it cannot be said. */
   daysToSpare: number | null;
@@ -31,20 +32,28 @@ export interface Signs {
   timeLacks: "seed-list" | "climatology" | null;
 }
 
-/** Reads the notes made since the coldest day. Of two notes that contradict each other the later counts. */
-export function signsOf(state: PlantingState, hours: Hours, coldestDay: string | null, today: string): Signs {
+/**
+ * Reads the notes of leaves, and of growing points since the first cold. Of two notes that contradict each other the later
+ * counts. More cold later on never makes a dead growing point one that lives.
+ */
+export function signsOf(
+  state: PlantingState,
+  hours: Hours,
+  { firstColdDay, coldestDay }: Pick<ColdRecord, "firstColdDay" | "coldestDay">,
+  today: string,
+): Signs {
   const notes = state.notes.filter((n) => n.on <= today);
-  const since = coldestDay === null ? [] : notes.filter((n) => n.on >= coldestDay);
-  const point = latest(since, ["growing-point-dead", "growing-point-alive"]);
-  const leaf = latest(since, ["new-leaf", "no-new-leaf"]);
+  const point = latest(notes, ["growing-point-dead", "growing-point-alive"]);
+  const leaf = latest(notes, ["new-leaf", "no-new-leaf"]);
   const spare = latest(notes, ["spare-plants"]);
   return {
-    growingPointDead: point?.kind === "growing-point-dead",
+    growingPointDead:
+      point?.kind === "growing-point-dead" && firstColdDay !== null && point.on >= firstColdDay,
     warmDaysWithoutLeaf:
-      leaf?.kind === "no-new-leaf" && coldestDay !== null
+      leaf?.kind === "no-new-leaf" && coldestDay !== null && leaf.on >= coldestDay
         ? warmDaysBetween(hours, coldestDay, leaf.on)
         : null,
-    newLeafSince: leaf?.kind === "new-leaf",
+    newLeafOn: leaf?.kind === "new-leaf" ? leaf.on : null,
     sparePlants: spare?.value ?? null,
     ...timeToSow(state, today),
   };

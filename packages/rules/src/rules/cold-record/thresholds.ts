@@ -3,7 +3,7 @@ import type { SourceRef } from "../../core/working.ts";
 import type { PlantingState } from "../../states/states.ts";
 
 /** How old the plants are, which decides what counts as cold for them. */
-type Phase = "indoors" | "young" | "established" | "overwintered";
+export type Phase = "indoors" | "young" | "established" | "overwintered";
 
 /** Days in the bed after which a plant counts as established even if nobody noted buds (cp). */
 const ESTABLISHED_AFTER_DAYS = 42;

@@ -32,6 +32,13 @@ export function coldWorking(j: Judged): { working: WorkingLine[]; estimated: Est
   );
   w.line("F", "days with frost", "days with a minimum at or below 0 C", records.whole.frostDays, "days");
   w.line(
+    "F_watched",
+    "days with frost since a new leaf was noted",
+    "the same",
+    records.watched.frostDays,
+    "days",
+  );
+  w.line(
     "D14",
     "degree-hours in the last fortnight",
     "Σ max(0, floor - T)",
@@ -49,10 +56,10 @@ export function coldWorking(j: Judged): { working: WorkingLine[]; estimated: Est
     "D14max",
     "degree-hours in the worst fortnight",
     "Σ max(0, floor - T)",
-    records.worst.degreeHours,
+    records.watched.degreeHours,
     "C h",
   );
-  w.line("N14max", "nights below the floor in it", "noon to noon", records.worst.nightsBelow, "nights");
+  w.line("N14max", "nights below the floor in it", "noon to noon", records.watched.nightsBelow, "nights");
   w.line(
     "D_allowed",
     "degree-hours allowed in a fortnight",
@@ -111,8 +118,10 @@ function estimates(w: Working, { hours }: Judged): void {
   if (hours.siteShiftC !== null) {
     w.line("Δsite", "site's nights less its station's", "mean of paired nights", hours.siteShiftC, "C");
   }
-  if (!hours.estimatedUnder) return;
-  const { covers, offsetC, source } = hours.estimatedUnder;
-  w.line("Δcover", "night minimum under the cover less outside", covers.join(" + "), offsetC, "C", source);
+  for (const { covers, offsetC, source } of hours.estimatedUnder) {
+    w.line("Δcover", "night minimum under the cover less outside", covers.join(" + "), offsetC, "C", source);
+  }
+  const source = hours.estimatedUnder[0]?.source;
+  if (!source) return;
   w.estimate("temperature under the cover", "outside minimum plus the cover's published offset", source);
 }

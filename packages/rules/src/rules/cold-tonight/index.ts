@@ -9,7 +9,7 @@ import { courseOf } from "./course.ts";
 import { missing, missingForecast, refuseUnweighable, whyNot } from "./door.ts";
 import { below, decide, protectionsFor, type Stand } from "./judge.ts";
 import { outsideTonight } from "./outside.ts";
-import { nightFloorOf } from "./thresholds.ts";
+import { nightFloorOf, type Phase } from "./thresholds.ts";
 
 /** Will tonight hurt? */
 export const coldTonightRule: Rule<"planting"> = {
@@ -39,7 +39,7 @@ function runColdTonight(state: PlantingState): AnswerBody {
   const outside = outsideTonight(state, night);
   if (!outside) return missing("forecast.days", say("cold-tonight.missing.night"));
   const floor = nightFloorOf(state, today);
-  const stand: Stand = floor.phase === "indoors" ? "inside" : floor.phase === "hardening" ? "trays" : "bed";
+  const stand = standOf(state, floor.phase, today);
   const plants = atPlants(state, night, outside, stand);
   if (!plants) return missing("plantTemperatures", say("cold-tonight.missing.inside"));
   const lowC = plants.minimumC - plants.plusMinusC;
@@ -69,4 +69,10 @@ function runColdTonight(state: PlantingState): AnswerBody {
     ...below(course, floor.floorC, now),
     protections: stand === "bed" ? protectionsFor(plants, floor.floorC) : [],
   });
+}
+
+/** Where the plants spend the night: plants kept over winter that were not set out stand inside like seedlings. */
+function standOf({ planting }: PlantingState, phase: Phase, today: string): Stand {
+  if (phase === "hardening") return "trays";
+  return planting.setOutOn === undefined || planting.setOutOn > today ? "inside" : "bed";
 }

@@ -8,6 +8,8 @@ export const coldRecord: Record<string, string> = {
   "cold-record.decision.warmer-nights": "Hold the nights warmer: they fall below {floor}.",
   "cold-record.decision.hold-back-and-look":
     "Hold back and look: {hours} below {floor} within two weeks may have checked these plants.",
+  "cold-record.decision.hold-back-and-look-frost":
+    "Hold back and look: {frosts, plural, one {# day with frost} other {# days with frost}}. The lowest of the record was {minimum}.",
   "cold-record.decision.hold-back-and-look-spoiled":
     "Hold back: {sign}. Whether to start again hangs on spare plants or time to sow, and that is not known yet.",
   "cold-record.decision.keep-what-lives":
@@ -85,6 +87,8 @@ export const coldRecord: Record<string, string> = {
   "cold-record.chart.title": "Temperature at the plants, hour by hour",
   "cold-record.chart.hour": "Hour, the site's clock",
   "cold-record.chart.temperature": "Temperature",
+  "cold-record.chart.measured": "Measured at the plants",
+  "cold-record.chart.reconstructed": "Reckoned from the day's extremes",
   "cold-record.chart.floor": "Floor",
   "cold-record.chart.night-floor": "Night floor",
   "cold-record.chart.freezing": "Freezing",
