@@ -124,6 +124,11 @@ describe("soil sensors", () => {
     expect(param(a, "irrigate.step.sensor-content", "book")).toBe(0);
     expect(param(a, "irrigate.step.sensor-content", "missing")).toBeCloseTo(21.923, 3);
   });
+  test("two depths, 0.19 and 0.21: the mean of 0.06 and 0.04 of 365.38 mm is 18.27 mm", () => {
+    const a = sensed([content(0.21, { depthCm: 30 }), content(0.19, { depthCm: 10 })], full);
+    expect(last(a, "Dr")).toBeCloseTo(18.269, 3);
+    expect(param(a, "irrigate.step.sensor-mean", "missing")).toBeCloseTo(18.269, 3);
+  });
   test("a wet sensor holds what the book would water", () => {
     expect(sensed([]).decision.code).toBe("water-now");
     const a = sensed([content(0.248)]);

@@ -134,5 +134,14 @@ function isStuck(series: SoilWaterReading[], setting: SensorSetting): boolean {
   return days >= STUCK_DAYS && setting.driedSinceMm(first.at) >= STUCK_USE_MM;
 }
 
+/**
+ * What the water content says is missing [mm]: the mean of the depths that are read, which share the root zone. Undefined
+ * where none is used. Of tensions the shallowest decides, where roots drink most (common practice).
+ */
+export function contentDepletionMm(words: SensorWord[]): number | undefined {
+  const missing = words.flatMap((w) => (w.used && w.kind === "water-content" ? [w.depletionMm] : []));
+  return missing.length > 0 ? missing.reduce((a, b) => a + b, 0) / missing.length : undefined;
+}
+
 /** The local day of a sensor's word. */
 export const dayOfWord = (word: SensorWord, timeZone: string): string => localDay(word.at, timeZone);

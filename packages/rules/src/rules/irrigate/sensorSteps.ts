@@ -1,6 +1,6 @@
 import type { Step } from "../../core/rule.ts";
 import { measure, onDay, say } from "../../text/message.ts";
-import { dayOfWord, type SensorWord } from "../../water/soilSensor.ts";
+import { contentDepletionMm, dayOfWord, type SensorWord } from "../../water/soilSensor.ts";
 import type { ValveReading } from "./decide.ts";
 import { bedOf, type ValveSetting } from "./setting.ts";
 import type { ZoneReading } from "./zoneReading.ts";
@@ -8,8 +8,17 @@ import type { ZoneReading } from "./zoneReading.ts";
 /** What each soil sensor says beside the book, and which of them decided; or why it is not used. */
 export const sensorSteps = (setting: ValveSetting, { zones }: ValveReading): Step[] =>
   zones.flatMap((z) => {
-    const decides = z.sensors.find((s) => s.used);
-    return z.sensors.map((s) => ({ text: wordFor(setting, z, s, s === decides) }));
+    const used = z.sensors.filter((s) => s.used);
+    const contents = used.filter((s) => s.kind === "water-content").length;
+    const words = z.sensors.map((s) => wordFor(setting, z, s, contents < 2 && s === used[0]));
+    return (contents < 2 ? words : [...words, meanOf(setting, z)]).map((text) => ({ text }));
+  });
+
+const meanOf = (setting: ValveSetting, z: ZoneReading) =>
+  say("irrigate.step.sensor-mean", {
+    bed: bedOf(setting, z.zone.bed),
+    missing: measure(contentDepletionMm(z.sensors) ?? 0, "mm"),
+    book: measure(z.bookDepletionMm, "mm"),
   });
 
 function wordFor(setting: ValveSetting, z: ZoneReading, s: SensorWord, decides: boolean) {

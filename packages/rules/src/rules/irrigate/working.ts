@@ -5,7 +5,7 @@ import { PEPPER_WATER } from "../../tables/cropCoefficients.ts";
 import { SOIL_WATER_SOURCE } from "../../tables/soils.ts";
 import type { Demand } from "../../water/demand.ts";
 import { PEPPER_SALT } from "../../water/salt.ts";
-import { START_TENSION_SOURCE } from "../../water/soilSensor.ts";
+import { type SensorWord, START_TENSION_SOURCE } from "../../water/soilSensor.ts";
 import { STAGES } from "../../water/stages.ts";
 import { windExposure } from "../../water/windExposure.ts";
 import { heightM, rootZoneDepthM } from "../../water/zone.ts";
@@ -293,9 +293,16 @@ function writeSums(w: Working, z: ZoneReading): void {
   );
 }
 
+/** What part a sensor that is used has in the decision. */
+function roleOf(z: ZoneReading, s: SensorWord): string {
+  if (s.kind !== z.decidedBy) return "shown";
+  if (s.kind === "water-content") return "decides; of several depths the mean";
+  return s === z.sensors.find((other) => other.used) ? "decides" : "shown";
+}
+
 function writeNow(w: Working, z: ZoneReading): void {
   for (const s of z.sensors) {
-    const how = s.used ? (s === z.sensors.find((o) => o.used) ? "decides" : "shown") : `not used: ${s.why}`;
+    const how = s.used ? roleOf(z, s) : `not used: ${s.why}`;
     const symbol = s.kind === "water-content" ? "θ sensor" : "h sensor";
     w.line(
       symbol,

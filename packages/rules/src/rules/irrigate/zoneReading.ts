@@ -12,7 +12,7 @@ import {
   type SoilStart,
   startOf,
 } from "../../water/season.ts";
-import { dayOfWord, type SensorWord, sensorWords } from "../../water/soilSensor.ts";
+import { contentDepletionMm, type SensorWord, sensorWords } from "../../water/soilSensor.ts";
 import type { TopSoil } from "../../water/topSoil.ts";
 import { rootZoneDepthM, type StandingZone } from "../../water/zone.ts";
 import { seasonOf, type ZoneGround } from "../../water/zoneSeason.ts";
@@ -187,7 +187,8 @@ export function readZone(
   const part = { zone, days, season, closed };
   const sensors = wordsOf(setting, part, book, soil.available);
   const word = sensors.find((s) => s.used);
-  const start = startBySensor(setting, word, evening, netToday, bookStart);
+  const content = contentDepletionMm(sensors);
+  const start = content === undefined ? bookStart : startBySensor(setting, content, evening, netToday);
   const et0 = demand.days.flatMap((d) => (d.measured ? [d.et0Mm] : [])).slice(-SPREAD_OVER_DAYS);
   const reading: ZoneReading = {
     ...entry,
@@ -243,19 +244,13 @@ function wordsOf(
   });
 }
 
-/** Water content stands for the root zone from its reading on; what was watered today is taken as given after it. */
-function startBySensor(
-  setting: ValveSetting,
-  word: SensorWord | undefined,
+/** Water content stands for the root zone; what was watered today is taken as given after it was read. */
+const startBySensor = (
+  { wetting }: ValveSetting,
+  depletionMm: number,
   evening: SoilStart,
   netToday: number,
-  bookStart: SoilStart,
-): SoilStart {
-  if (!word?.used || word.kind !== "water-content") return bookStart;
-  const readOn = dayOfWord(word, setting.state.site.timeZone);
-  const since = readOn <= setting.today ? netToday : 0;
-  return wateredSince({ ...evening, depletionMm: word.depletionMm }, since, setting.wetting.wettedFraction);
-}
+): SoilStart => wateredSince({ ...evening, depletionMm }, netToday, wetting.wettedFraction);
 
 /** Tension starts or holds a watering and says no depth: due today, or not before tomorrow. */
 function byTension(r: ZoneReading, says: "water" | "wait"): Partial<ZoneReading> {

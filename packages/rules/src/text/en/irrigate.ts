@@ -55,7 +55,9 @@ export const irrigate: Record<string, string> = {
   "irrigate.step.sensor-content":
     "Bed {bed}: the sensor at {depth} reads {value} of water, which makes {missing} missing from the root zone. The book has {book}. The sensor decides.",
   "irrigate.step.sensor-content-too":
-    "Bed {bed}: another sensor, at {depth}, reads {value} of water, which makes {missing} missing. It is shown and does not decide.",
+    "Bed {bed}: the sensor at {depth} reads {value} of water, which makes {missing} missing from the root zone.",
+  "irrigate.step.sensor-mean":
+    "Bed {bed}: the mean of its sensors makes {missing} missing. The book has {book}. The sensors decide.",
   "irrigate.step.sensor-water":
     "Bed {bed}: the sensor at {depth} reads {value}; in this soil peppers are watered from {low} to {high}. The book has {book} missing, of {ready} that may be. The sensor decides that water is due; how much is the book's to say, at least a day's use. Read it again tomorrow.",
   "irrigate.step.sensor-wait":
