@@ -304,6 +304,40 @@ describe("the night's minimum at the plants", () => {
     expect([a.decision.code, line(a, "Tmin")]).toEqual(["heat-tonight", 9]);
     expect(a.cautions.map((c) => c.id)).toContain("night-heat-fire");
   });
+
+  test("inside, the hours run straight from the reading to what the heat is taken to hold at sunrise", () => {
+    const mornings = [0, 1, 2].map((n) => dayAfter("2026-05-26", -n));
+    const a = advice("cold-tonight", {
+      ...facing(3, {
+        planting: planting().planting,
+        weather: mornings.map((date) => ({ date, tMinC: 8, tMaxC: 18 })),
+        plantTemperatures: readings("2026-05-23T18:00:00Z", "2026-05-26T18:00:00Z", () => 18),
+      }),
+    });
+    expect([line(a, "Tmin"), line(a, "course")]).toEqual([13, "straight"]);
+    const drawn = (a.charts[0]?.series[0]?.points ?? []).map((p) => p[1] as number);
+    expect([drawn[0], drawn.at(-1)]).toEqual([18, 13]);
+  });
+  test("a cover noted until today is not counted on for tonight; one that stands on is", () => {
+    const state = facing(4, {}, windy);
+    const until = (to?: string) => ({
+      ...state,
+      bed: { ...state.bed, covers: [{ cover: "fleece" as const, from: "2026-05-01", ...(to && { to }) }] },
+    });
+    expect(line(advice("cold-tonight", until("2026-05-26")), "Tmin")).toBe(4);
+    expect(line(advice("cold-tonight", until()), "Tmin")).toBe(5.1);
+  });
+  test("a midsummer night of under four hours at 64 degrees is told by the forecast alone", () => {
+    const site = { ...facing(4).site, latitudeDeg: 64 };
+    const move = (h: Hour) => ({ ...h, at: new Date(Date.parse(h.at) + 26 * 24 * HOUR_MS).toISOString() });
+    const sky = { windMPerS: 1, cloudPct: 0, dewPointC: -6 };
+    const state = facing(4, { site, asOf: "2026-06-21T18:30:00Z" });
+    const a = advice("cold-tonight", {
+      ...state,
+      forecast: { issuedAt: "2026-06-21T17:00:00Z", days: [], hours: hours(4, sky).map(move) },
+    });
+    expect(ways(a)).toEqual(["forecast"]);
+  });
 });
 
 describe("what to do", () => {
@@ -374,6 +408,18 @@ describe("what to do", () => {
     });
     expect(next.amounts.night).not.toBe(a.amounts.night);
     expect(next.amounts.degreesBelow).toBe(a.amounts.degreesBelow);
+  });
+
+  test("a warning for this night that nobody answered leaves both cases open; one of last night does not", () => {
+    const open = (issuedOn: string) => ({
+      unanswered: [{ rule: "cold-tonight", issuedOn, due: "2026-05-26" }],
+    });
+    const cases = (issuedOn: string) => advice("cold-tonight", facing(-1, open(issuedOn), windy)).cases;
+    expect(cases("2026-05-26").map((c) => c.when.key)).toEqual([
+      "cold-tonight.case.covered",
+      "cold-tonight.case.open",
+    ]);
+    expect(cases("2026-05-25")).toEqual([]);
   });
 });
 

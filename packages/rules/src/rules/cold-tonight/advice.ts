@@ -1,12 +1,12 @@
 import { cautionsFor } from "../../cautions/register.ts";
 import { epochDay, localDay } from "../../core/days.ts";
-import type { AdviceBody } from "../../core/rule.ts";
+import type { AdviceBody, Case } from "../../core/rule.ts";
 import type { PlantingState } from "../../states/states.ts";
 import { type Message, measure, say, wordOf } from "../../text/message.ts";
 import { clockAt } from "../../warmth/nightOf.ts";
 import { nightChart } from "./chart.ts";
 import { actBy, harmOf, type Judged } from "./judge.ts";
-import { byWhen, stepsOf } from "./steps.ts";
+import { byWhen, stepsOf, uncover } from "./steps.ts";
 import { FROST_C } from "./thresholds.ts";
 import { nightWorking } from "./working.ts";
 
@@ -48,7 +48,7 @@ export function adviceFrom(state: PlantingState, j: Judged): AdviceBody {
     limits: limitsOf(state, j),
     cautions: cautionsFor(...cautionsOf(j)),
     wouldChange: wouldChange(state, j),
-    cases: [],
+    cases: casesOf(state, j),
     expected: { kind: "look", date: night.morningDay },
     amounts: {
       degreesBelow: Math.max(0, Math.ceil(j.floor.floorC - j.plants.minimumC)),
@@ -129,5 +129,23 @@ function wouldChange(state: PlantingState, { plants, stand, outside }: Judged): 
     ...(state.site.stationOffset === undefined && stand !== "inside"
       ? [say("cold-tonight.change.pairs")]
       : []),
+  ];
+}
+
+/** A warning for this night that nobody answered: the cover may be up already, or not. */
+function casesOf(state: PlantingState, j: Judged): Case[] {
+  const open = state.unanswered.some((u) => u.rule === "cold-tonight" && u.issuedOn >= j.night.eveningDay);
+  if (!open || j.stand !== "bed") return [];
+  return [
+    {
+      when: say("cold-tonight.case.covered"),
+      decision: say("cold-tonight.case.covered-decision"),
+      steps: [{ text: uncover(state, j) }],
+    },
+    {
+      when: say("cold-tonight.case.open"),
+      decision: say("cold-tonight.case.open-decision", { time: byWhen(state, j).time ?? "" }),
+      steps: [],
+    },
   ];
 }

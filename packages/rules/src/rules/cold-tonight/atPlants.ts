@@ -58,6 +58,8 @@ const FEWEST_NIGHTS = 3;
 const FEWEST_CLEAR_NIGHTS = 8;
 /** A reading older than this is not "now" (cp). */
 const CURRENT_H = 2;
+/** The shortest night the quantities of a night reckon with. */
+export const SHORTEST_NIGHT_H = 4;
 const Z_80 = 1.2815515655446004;
 
 const PRACTICE: SourceRef = { key: "common-practice" };
@@ -74,12 +76,12 @@ export function atPlants(
 ): AtPlants | null {
   const working = new Working();
   const readings = stand === "trays" ? [] : readingsOf(state);
-  const past = pastNights(state, readings, night);
   const site = siteShift(state.site, 1);
   const cover: CoverOver =
     stand === "bed"
-      ? coverOver(state.bed, night.eveningDay)
+      ? coverThrough(state, night)
       : { covers: [], offsetC: stand === "trays" ? 0 : null, highC: null, source: null };
+  const past = pastNights(state, readings, night, cover.covers);
   const lifts = forLift(past, night);
   const published = cover.offsetC === null ? null : site.shiftC + cover.offsetC;
   const tonight = readings.filter((r) => r.ms >= night.sunset);
@@ -140,6 +142,14 @@ export function atPlants(
   };
 }
 
+/** What stands over the bed all night: a cover noted for its evening or its morning alone is not counted on. */
+function coverThrough({ bed }: PlantingState, { eveningDay, morningDay }: Night): CoverOver {
+  const [evening, morning] = [coverOver(bed, eveningDay), coverOver(bed, morningDay)];
+  return (morning.offsetC ?? Number.POSITIVE_INFINITY) < (evening.offsetC ?? Number.POSITIVE_INFINITY)
+    ? morning
+    : evening;
+}
+
 interface Parts {
   state: PlantingState;
   night: Night;
@@ -192,6 +202,7 @@ function ownClearNights(parts: Parts, readings: Reading[]): Way | null {
 function calmCooling(parts: Parts): Way | null {
   const { outside, night, working, shiftC, cover } = parts;
   const open = outside.airC(night.sunset + 2 * HOUR_MS);
+  if (night.lengthH < SHORTEST_NIGHT_H) return null;
   if (outside.windMPerS === null || outside.windMPerS >= CALM_M_PER_S) return null;
   if (outside.cloudPct === null || outside.dewPointC === null || open === null) return null;
   const answer = calmNightCooling.compute({

@@ -6,7 +6,7 @@ import type { Outside } from "./outside.ts";
 export interface Course {
   /** Instants and air, from two hours before sunset to the hour after sunrise; hours not known are left out. */
   points: { ms: number; airC: number }[];
-  how: "trend-from-reading" | "trend" | "forecast" | "minimum-only";
+  how: "trend-from-reading" | "trend" | "straight" | "forecast" | "minimum-only";
 }
 
 const TREND_STARTS_H = 2;
@@ -14,7 +14,8 @@ const TREND_STARTS_H = 2;
 /**
  * The course that ends in the night's minimum: the square-root trend from the latest reading after sunset; where a calm,
  * radiating night governs, the same from two hours after sunset; else the forecast's own course brought to the plants and
- * down to the minimum. Every way it stays on the cold side: the whole curve is lowered, not its end alone.
+ * down to the minimum. Inside, where no open sky draws the course, a straight line from the latest reading to sunrise.
+ * Every way it stays on the cold side: the whole curve is lowered, not its end alone.
  */
 export function courseOf(night: Night, outside: Outside, plants: AtPlants): Course {
   const at = hoursOf(night);
@@ -24,13 +25,23 @@ export function courseOf(night: Night, outside: Outside, plants: AtPlants): Cour
     return airC === null ? null : airC + lift;
   };
   const read = plants.tonight.at(-1);
-  if (read && plants.latest && read.temperatureC >= plants.minimumC) {
+  if (plants.liftC !== null && read && plants.latest && read.temperatureC >= plants.minimumC) {
     const trend = trendFrom(night, read.ms, read.temperatureC, plants.minimumC);
     const points = [
       ...plants.tonight.map((r) => ({ ms: r.ms, airC: r.temperatureC })),
       ...at.filter((ms) => ms > read.ms).map((ms) => ({ ms, airC: trend(ms) })),
     ];
     return { points, how: "trend-from-reading" };
+  }
+  const now = plants.latest;
+  if (plants.liftC === null && now && now.temperatureC >= plants.minimumC && now.ms < night.sunrise) {
+    const share = (ms: number) => Math.min(1, (ms - now.ms) / (night.sunrise - now.ms));
+    const line = (ms: number) => now.temperatureC - (now.temperatureC - plants.minimumC) * share(ms);
+    const points = [
+      { ms: now.ms, airC: now.temperatureC },
+      ...at.filter((ms) => ms > now.ms).map((ms) => ({ ms, airC: line(ms) })),
+    ];
+    return { points, how: "straight" };
   }
   const evening = night.sunset + TREND_STARTS_H * HOUR_MS;
   const startC = open(evening);

@@ -1,5 +1,6 @@
 import { addDays } from "../../core/days.ts";
 import { windAt2mMPerS } from "../../quantities/climate/windAt2m.ts";
+import type { Cover } from "../../states/parts.ts";
 import { coversOn } from "../../states/standing.ts";
 import type { PlantingState } from "../../states/states.ts";
 import { HOUR_MS, type Night, nightBefore } from "../../warmth/nightOf.ts";
@@ -64,20 +65,29 @@ export function eveningReading(readings: Reading[], night: Night): Reading | nul
 }
 
 /** Past nights under what stands over the bed tonight, whose minimum at the plants was read. Newest first. */
-export function pastNights(state: PlantingState, readings: Reading[], tonight: Night): PastNight[] {
+export function pastNights(
+  state: PlantingState,
+  readings: Reading[],
+  tonight: Night,
+  covers: Cover[],
+): PastNight[] {
   const first = readings[0];
   if (!first) return [];
   const weather = new Map(state.weather.map((d) => [d.date, d]));
-  const covers = coversOn(state.bed, tonight.eveningDay).join();
+  const standing = covers.join();
   const nights: PastNight[] = [];
   const { setOutOn } = state.planting;
   // Before they were set out the thermometer stood elsewhere.
-  const since = setOutOn !== undefined && setOutOn <= tonight.eveningDay ? setOutOn : "";
+  const inBed = setOutOn !== undefined && setOutOn <= tonight.eveningDay;
+  const since = inBed ? setOutOn : "";
   for (let back = 1; back <= CLEAR_NIGHTS; back++) {
     const morningDay = addDays(tonight.morningDay, -back);
     const night = nightBefore(morningDay, state.site);
     if (night.sunrise < first.ms || night.eveningDay < since) break;
-    if (coversOn(state.bed, night.eveningDay).join() !== covers) continue;
+    const sameCovers = [night.eveningDay, morningDay].every(
+      (day) => !inBed || coversOn(state.bed, day).join() === standing,
+    );
+    if (!sameCovers) continue;
     const minimumC = minimumRead(readings, night);
     if (minimumC === null) continue;
     const day = weather.get(morningDay);

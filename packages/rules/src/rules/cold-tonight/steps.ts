@@ -74,7 +74,7 @@ function insideSteps(state: PlantingState, j: Judged): Message[] {
 }
 
 /** When a cover must be open again: when the open air reaches the published vent mark, else with the first sun. */
-function uncover(state: PlantingState, j: Judged): Message {
+export function uncover(state: PlantingState, j: Judged): Message {
   const { night, outside, plants } = j;
   for (let ms = night.sunrise; ms <= night.sunrise + MORNING_H * HOUR_MS; ms += HOUR_MS / 2) {
     const airC = outside.airC(ms);

@@ -2,6 +2,7 @@ import { type Estimated, type SourceRef, Working, type WorkingLine } from "../..
 import { nightTemperatureTrend } from "../../quantities/climate/nightTemperatureTrend.ts";
 import type { PlantingState } from "../../states/states.ts";
 import { clockAt, HOUR_MS } from "../../warmth/nightOf.ts";
+import { SHORTEST_NIGHT_H } from "./atPlants.ts";
 import { ageOf } from "./door.ts";
 import type { Judged } from "./judge.ts";
 import { FROST_C, KILLED } from "./thresholds.ts";
@@ -102,6 +103,8 @@ export function nightWorking(
 function courseLines(w: Working, { course, night, outside, plants }: Judged): void {
   const open = outside.airC(night.sunset + 2 * HOUR_MS);
   if (course.how !== "trend" || open === null || plants.liftC === null) return;
+  // The quantity begins at four hours of night.
+  if (night.lengthH < SHORTEST_NIGHT_H) return;
   w.include(
     nightTemperatureTrend.compute({
       twoHoursAfterSunsetC: open + plants.liftC,

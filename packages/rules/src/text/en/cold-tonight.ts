@@ -75,6 +75,11 @@ export const coldTonight: Record<string, string> = {
   "cold-tonight.way.read-tonight": "a reading of tonight",
   "cold-tonight.way.same-heat": "what the heat held on past nights",
 
+  "cold-tonight.case.covered": "If they were covered on the last warning:",
+  "cold-tonight.case.covered-decision": "leave it, see that the edges hold, and open in the morning.",
+  "cold-tonight.case.open": "If they stand open:",
+  "cold-tonight.case.open-decision": "cover them by {time}.",
+
   "cold-tonight.ends": "Sunrise ends this, or a fresh forecast that says otherwise.",
 
   "cold-tonight.stakes.frost": "Pepper is killed at 0 to −1 °C; what is dead in the morning stays dead.",
