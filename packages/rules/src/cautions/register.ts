@@ -1,3 +1,4 @@
+import { heatCautions } from "./heat.ts";
 import { plantCautions } from "./plant.ts";
 import { soilCautions } from "./soil.ts";
 import { stressCautions } from "./stress.ts";
@@ -7,10 +8,14 @@ import { waterCautions } from "./water.ts";
 
 /** Every caution, by id. */
 export const cautions: ReadonlyMap<string, Caution> = new Map(
-  [...plantCautions, ...warmthCautions, ...waterCautions, ...soilCautions, ...stressCautions].map((c) => [
-    c.id,
-    c,
-  ]),
+  [
+    ...plantCautions,
+    ...warmthCautions,
+    ...waterCautions,
+    ...soilCautions,
+    ...stressCautions,
+    ...heatCautions,
+  ].map((c) => [c.id, c]),
 );
 
 const SEVERITY_ORDER = { danger: 0, warning: 1, care: 2 } as const;

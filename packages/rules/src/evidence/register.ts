@@ -3,11 +3,13 @@ import { coldTonightClaims } from "./claims/cold-tonight.ts";
 import { feedingClaims } from "./claims/feeding.ts";
 import { hotterClaims } from "./claims/hotter.ts";
 import { irrigateClaims } from "./claims/irrigate.ts";
+import { nightHeatClaims } from "./claims/night-heat.ts";
 import { saltClaims } from "./claims/salt.ts";
 import { setOutClaims } from "./claims/set-out.ts";
 import { settingDepthClaims } from "./claims/setting-depth.ts";
 import { soilReadingClaims } from "./claims/soil-reading.ts";
 import { coldSources } from "./sources/cold.ts";
+import { heatSources } from "./sources/heat.ts";
 import { plantSources } from "./sources/plant.ts";
 import { soilSources } from "./sources/soil.ts";
 import { stressSources } from "./sources/stress.ts";
@@ -17,9 +19,15 @@ import type { Claim, Source } from "./types.ts";
 
 /** Every source that a rule, a quantity or a table names, by id. */
 export const sources: ReadonlyMap<string, Source> = new Map(
-  [...plantSources, ...warmthSources, ...coldSources, ...waterSources, ...soilSources, ...stressSources].map(
-    (s) => [s.id, s],
-  ),
+  [
+    ...plantSources,
+    ...heatSources,
+    ...warmthSources,
+    ...coldSources,
+    ...waterSources,
+    ...soilSources,
+    ...stressSources,
+  ].map((s) => [s.id, s]),
 );
 
 /** Every claim that a rule leans on, by id. */
@@ -28,6 +36,7 @@ export const claims: ReadonlyMap<string, Claim> = new Map(
     ...setOutClaims,
     ...coldRecordClaims,
     ...coldTonightClaims,
+    ...nightHeatClaims,
     ...settingDepthClaims,
     ...irrigateClaims,
     ...hotterClaims,

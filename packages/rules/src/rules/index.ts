@@ -4,6 +4,7 @@ import { coldTonightRule } from "./cold-tonight/index.ts";
 import { feedingRule } from "./feeding/index.ts";
 import { hotterRule } from "./hotter/index.ts";
 import { irrigateRule } from "./irrigate/index.ts";
+import { nightHeatRule } from "./night-heat/index.ts";
 import { saltRule } from "./salt/index.ts";
 import { setOutRule } from "./set-out/index.ts";
 import { settingDepthRule } from "./setting-depth/index.ts";
@@ -14,6 +15,7 @@ export const rules = [
   setOutRule,
   coldRecordRule,
   coldTonightRule,
+  nightHeatRule,
   irrigateRule,
   hotterRule,
   saltRule,

@@ -9,7 +9,7 @@ const asae: SourceRef = { key: "asae-ep406", locator: "structural and infiltrati
  * Heat that a degree takes out of a cubic metre of air [W h/(m3 K)]: 1.2 kg/m3 × 1006 J/(kg K) / 3600, the same as the
  * handbooks' 0.018 Btu/(ft3 F). Moist air and latent heat take more: handbooks round up to 0.02 for that.
  */
-const AIR_WH_PER_M3_K = (1.2 * 1006) / 3600;
+export const AIR_WH_PER_M3_K = (1.2 * 1006) / 3600;
 
 /**
  * Heat a covered structure loses at an inside and an outside temperature [W]; 0 where it is not colder outside.

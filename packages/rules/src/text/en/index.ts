@@ -4,6 +4,7 @@ import { common } from "./common.ts";
 import { feeding } from "./feeding.ts";
 import { hotter } from "./hotter.ts";
 import { irrigate } from "./irrigate.ts";
+import { nightHeat } from "./night-heat.ts";
 import { said } from "./said.ts";
 import { salt } from "./salt.ts";
 import { setOut } from "./set-out.ts";
@@ -17,6 +18,7 @@ export const en: Record<string, string> = {
   ...setOut,
   ...coldRecord,
   ...coldTonight,
+  ...nightHeat,
   ...settingDepth,
   ...irrigate,
   ...hotter,
