@@ -20,8 +20,8 @@ const config: NextConfig = {
   transpilePackages: ["@pith/contract", "@pith/rules"],
   poweredByHeader: false,
   reactStrictMode: true,
-  // A laboratory file may hold 5 MB of text; the form around it needs a little more.
-  experimental: { serverActions: { bodySizeLimit: "6mb" } },
+  // A station's record of a century may hold 20 MB of text, and each quote in it is escaped on the way.
+  experimental: { serverActions: { bodySizeLimit: "36mb" } },
   headers: async () => [{ source: "/:path*", headers: securityHeaders }],
 };
 

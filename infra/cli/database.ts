@@ -44,7 +44,7 @@ export async function findDatabase(env: Record<string, string | undefined>): Pro
     throw new PlainFailure("There is no database here yet: run npm start once, or set DATABASE_URL_APP.");
   }
   // Held while a server of ours may have to be stopped again, so that npm start cannot come to lean on it meanwhile.
-  const lock = takeLock(join(home, "start.lock"), "the ledger command");
+  const lock = takeLock(join(home, "start.lock"), "a command");
   const server = await startServer({ dataDir });
   const admin = new URL(server.adminUrl);
   admin.pathname = "/pith";

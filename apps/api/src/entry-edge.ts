@@ -1,8 +1,8 @@
 import { authTables, openAuthDatabase, openDatabase } from "@pith/db";
+import { forecastSourcesOf } from "@pith/services";
 import { drizzleAdapter } from "better-auth/adapters/drizzle";
 import { createApp } from "./app.ts";
 import { createAuth } from "./auth.ts";
-import { forecastSourcesOf } from "./forecastSettings.ts";
 
 /** What the deployment binds to the worker. */
 interface Bindings {
@@ -12,7 +12,7 @@ interface Bindings {
   AUTH_SECRET: string;
   API_ORIGIN: string;
   DASHBOARD_ORIGIN: string;
-  /** See forecastSettings.ts. There is no clock here: something outside calls the route. */
+  /** As `forecastSettings` says. There is no clock here: something outside calls the route. */
   PITH_FORECAST_CONTACT?: string;
   PITH_FORECAST_URL?: string;
 }

@@ -1,11 +1,11 @@
 import { createAdaptorServer } from "@hono/node-server";
 import { assertUnprivileged, authTables, openAuthDatabase, openDatabase } from "@pith/db";
+import { forecastSettings, forecastSourcesOf } from "@pith/services";
 import { drizzleAdapter } from "better-auth/adapters/drizzle";
 import { pino } from "pino";
 import { z } from "zod";
 import { createApp } from "./app.ts";
 import { createAuth } from "./auth.ts";
-import { forecastSettings, forecastSourcesOf } from "./forecastSettings.ts";
 import { startForecastTimer } from "./forecastTimer.ts";
 
 /** The API on Node. Only this file and its edge twin touch the environment. */

@@ -30,5 +30,5 @@ export { addWatering, removeWatering } from "./records/waterings.ts";
 export { addWaterTest, removeWaterTest } from "./records/waterTests.ts";
 export { sayAnswer } from "./saying/sayAnswer.ts";
 export { metNorway } from "./weather/metNorway.ts";
-export { type Pulled, pullForecasts } from "./weather/pullForecasts.ts";
-export type { ForecastSource } from "./weather/source.ts";
+export { pullForecasts } from "./weather/pullForecasts.ts";
+export { forecastSettings, forecastSourcesOf } from "./weather/settings.ts";

@@ -10,7 +10,7 @@ export const isThing = (word: string): word is Thing => (THINGS as readonly stri
 const withoutId = { id: true } as const;
 export const schemas = {
   farms: farmRoutes.FarmSchema.pick({ name: true, contactName: true, phone: true, email: true, units: true }),
-  sites: farmRoutes.SiteSchema.omit({ id: true, weather: true }),
+  sites: farmRoutes.SiteSchema.omit({ id: true, weather: true, forecast: true, sourceState: true }),
   valves: farmRoutes.ValveSchema.omit(withoutId),
   beds: farmRoutes.BedSchema.omit(withoutId),
   plantings: farmRoutes.PlantingSchema.omit(withoutId),
@@ -40,7 +40,16 @@ const plans: Record<Thing, Pick<Plan, "sections">> = {
   sites: {
     sections: [
       {
-        fields: ["name", "latitudeDeg", "longitudeDeg", "elevationM", "timeZone", "coastal", "stationId"],
+        fields: [
+          "name",
+          "latitudeDeg",
+          "longitudeDeg",
+          "elevationM",
+          "timeZone",
+          "coastal",
+          "stationId",
+          "forecastSource",
+        ],
       },
       {
         title: "offset",

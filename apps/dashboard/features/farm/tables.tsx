@@ -1,7 +1,7 @@
 import type { Draft, FarmDetail } from "@pith/contract";
 import Link from "next/link";
 import { getTranslations } from "next-intl/server";
-import { dayText, todayIn } from "../../format/dates.ts";
+import { dayText, instantText, todayIn } from "../../format/dates.ts";
 import { inText } from "../../format/units.ts";
 
 /** A farm's things as ruled tables. Each first cell opens the thing itself. */
@@ -195,11 +195,37 @@ export async function SitesTable({ detail }: Props) {
               ) : (
                 <span className="unknown">{t("noWeather")}</span>
               )}
+              <ForecastOf site={site} />
             </td>
           </tr>
         ))}
       </tbody>
     </table>
+  );
+}
+
+/** When its forecast is from, with the credit that is owed, and what is wrong with its service. */
+async function ForecastOf({ site }: { site: FarmDetail["sites"][number] }) {
+  const t = await getTranslations("farm");
+  const { forecast, sourceState, timeZone } = site;
+  return (
+    <>
+      {forecast && (
+        <span className="faint">
+          {" "}
+          {t("forecastOf", { when: instantText(forecast.issuedAt, timeZone) })} {forecast.attribution}
+        </span>
+      )}
+      {sourceState?.lastError && (
+        <span className="unknown">
+          {" "}
+          {t("sourceFails", {
+            when: instantText(sourceState.lastTriedAt, timeZone),
+            error: sourceState.lastError,
+          })}
+        </span>
+      )}
+    </>
   );
 }
 

@@ -10,12 +10,12 @@ import { Preview } from "./Preview.tsx";
 import { Settle } from "./Settle.tsx";
 import type { ImportWords } from "./words.ts";
 
-const MOST_BYTES = 5_000_000;
-
 interface Props {
   sites: Choice[];
   beds: Choice[];
   units: { depth: string; toCm: number };
+  /** How large a file of each kind may be. */
+  mostBytes: Record<Import["kind"], number>;
   preview: (request: ImportRequest) => Promise<Previewed>;
   save: (importId: string) => Promise<{ message: string }>;
   discard: (importId: string) => Promise<void>;
@@ -23,7 +23,7 @@ interface Props {
 }
 
 /** Chooses a file, shows how it is read, asks what it does not say, and only then saves. The text never leaves the page in between. */
-export function ImportDesk({ sites, beds, units, preview, save, discard, words }: Props) {
+export function ImportDesk({ sites, beds, units, mostBytes, preview, save, discard, words }: Props) {
   const [kind, setKind] = useState<Import["kind"]>("soil-tests");
   const [state, setState] = useState<FormState>({ attempt: 0, message: null, problems: {}, typed: {} });
   const [request, setRequest] = useState<ImportRequest | null>(null);
@@ -62,7 +62,9 @@ export function ImportDesk({ sites, beds, units, preview, save, discard, words }
     setState((before) => ({ ...before, typed }));
     const file = data.get("csv");
     if (!(file instanceof File) || file.size === 0) return refuse(null, { csv: words.noFile });
-    if (file.size > MOST_BYTES) return refuse(null, { csv: words.tooLarge });
+    if (file.size > mostBytes[kind]) {
+      return refuse(null, { csv: kind === "weather" ? words.weatherTooLarge : words.tooLarge });
+    }
     const depth = text("depthCm");
     if (depth !== "" && !Number.isFinite(Number(depth))) return refuse(null, { depthCm: words.notANumber });
     const issued = text("issuedAt");
@@ -142,7 +144,7 @@ export function ImportDesk({ sites, beds, units, preview, save, discard, words }
             aria-describedby={state.problems.csv ? "f-csv-hint f-csv-problem" : "f-csv-hint"}
           />
           <p id="f-csv-hint" className="hint">
-            {words.fileHint}
+            {kind === "weather" ? words.weatherHint : words.fileHint}
           </p>
           {state.problems.csv && (
             <p id="f-csv-problem" className="problem">

@@ -10,6 +10,7 @@ export async function importWords() {
     forecast: t("forecast"),
     file: t("file"),
     fileHint: t("fileHint"),
+    weatherHint: t("weatherHint"),
     site: t("site"),
     bed: t("bed"),
     bedFromFile: t("bedFromFile"),
@@ -22,6 +23,7 @@ export async function importWords() {
     reading: t("reading"),
     noFile: t("noFile"),
     tooLarge: t("tooLarge"),
+    weatherTooLarge: t("weatherTooLarge"),
     notANumber: t("notANumber"),
     needed: t("needed"),
     // Said of the preview.

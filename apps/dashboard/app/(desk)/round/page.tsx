@@ -3,6 +3,7 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { getTranslations } from "next-intl/server";
 import { adviseAgain } from "../../../features/advice/actions.ts";
+import { Alarms } from "../../../features/round/Alarms.tsx";
 import { RoundKeys } from "../../../features/round/RoundKeys.tsx";
 import { SetAside } from "../../../features/round/SetAside.tsx";
 import { clockText, dayAt, todayIn, weekdayText } from "../../../format/dates.ts";
@@ -30,7 +31,7 @@ export default async function RoundPage({ searchParams }: { searchParams: Promis
     readerZone(),
     getTranslations("round"),
   ]);
-  const [{ drafts }, { farms }] = await Promise.all([
+  const [{ alarms, drafts }, { farms }] = await Promise.all([
     call(adviceRoutes.getRound, {
       params: { officeId },
       query: {
@@ -77,6 +78,7 @@ export default async function RoundPage({ searchParams }: { searchParams: Promis
           </button>
         </form>
       </Row>
+      <Alarms alarms={alarms} zone={zone} />
       {shown.length === 0 ? (
         <Row>
           <p>{asked.farm || asked.show ? t("emptyFiltered") : t("empty")}</p>

@@ -1,4 +1,4 @@
-import { farmRoutes } from "@pith/contract";
+import { farmRoutes, importRoutes } from "@pith/contract";
 import type { Metadata } from "next";
 import Link from "next/link";
 import { getTranslations } from "next-intl/server";
@@ -36,6 +36,7 @@ export default async function ImportPage({ params }: { params: Promise<{ farmId:
         <ImportDesk
           sites={named(sites)}
           beds={named(beds)}
+          mostBytes={importRoutes.MOST_CSV_LETTERS}
           units={{ depth: unitLabel("cm", farm.units), toCm: toSi(1, "cm", farm.units) }}
           preview={preview.bind(null, farmId)}
           save={save.bind(null, farmId)}

@@ -6,7 +6,7 @@ import { getTranslations } from "next-intl/server";
 import { AdvisoryList } from "../../../../../../features/advice/AdvisoryList.tsx";
 import { RecordLinks } from "../../../../../../features/records/RecordLinks.tsx";
 import { RecordsList } from "../../../../../../features/records/RecordsList.tsx";
-import { dayText } from "../../../../../../format/dates.ts";
+import { dayText, instantText } from "../../../../../../format/dates.ts";
 import { inText } from "../../../../../../format/units.ts";
 import { call } from "../../../../../../server/api.ts";
 import { agentSeat } from "../../../../../../server/seat.ts";
@@ -94,6 +94,8 @@ async function Facts({ planting, detail }: { planting: Planting; detail: FarmDet
   const [t, words] = await Promise.all([getTranslations("planting"), getTranslations("words.plantings")]);
   const { units } = detail.farm;
   const material = detail.materials.find((one) => one.id === planting.feeding.materialId);
+  const bed = detail.beds.find((one) => one.id === planting.bedId);
+  const site = detail.sites.find((one) => one.id === bed?.siteId);
   const flags = (["staked", "grafted", "overwintered"] as const).filter((flag) => planting[flag]);
   const facts: [string, string | null][] = [
     [t("type"), words(`marketType.${planting.marketType}`)],
@@ -106,6 +108,15 @@ async function Facts({ planting, detail }: { planting: Planting; detail: FarmDet
     [t("rows"), String(planting.rowsPerBed)],
     [t("goal"), planting.yieldGoalTPerHa === null ? null : inText(planting.yieldGoalTPerHa, "t/ha", units)],
     [t("fedWith"), material?.name ?? null],
+    // Its credit stands wherever the forecast may have had a say.
+    [
+      t("forecast"),
+      site?.forecast
+        ? [instantText(site.forecast.issuedAt, site.timeZone), site.forecast.attribution]
+            .filter(Boolean)
+            .join(". ")
+        : null,
+    ],
     [t("also"), flags.length > 0 ? flags.map((flag) => t(flag)).join(", ") : null],
   ];
   return (

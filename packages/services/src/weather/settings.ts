@@ -1,7 +1,8 @@
-import { type ForecastSource, metNorway } from "@pith/services";
 import { z } from "zod";
+import { metNorway } from "./metNorway.ts";
+import type { ForecastSource } from "./source.ts";
 
-/** What a deployment says about forecasts, on Node and on the edge alike. */
+/** What a deployment says about forecasts: the API on Node and on the edge and the command read it alike. */
 export const forecastSettings = {
   /** How whoever runs this can be reached, e.g. a mail address: the service asks for it with each question. */
   contact: z
