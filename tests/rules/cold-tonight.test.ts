@@ -2,7 +2,7 @@ import { type Advice, type PlantingState, quantities } from "@pith/rules";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { trendFrom } from "../../packages/rules/src/rules/cold-tonight/course.ts";
-import { HOUR_MS, nightAt } from "../../packages/rules/src/warmth/nightOf.ts";
+import { HOUR_MS, nightAt, wallTimes } from "../../packages/rules/src/warmth/nightOf.ts";
 import { advice, answer, dayAfter, line, planting, stepKeys } from "./warmthStates.ts";
 
 type Hour = NonNullable<NonNullable<PlantingState["forecast"]>["hours"]>[number];
@@ -67,6 +67,14 @@ describe("the night", () => {
     expect(days("2026-05-27T08:00:00Z")).toEqual(["2026-05-26", "2026-05-27"]);
     expect(days("2026-05-27T13:00:00Z")).toEqual(["2026-05-27", "2026-05-28"]);
     expect(days("2026-05-27T03:59:00Z")).toEqual(["2026-05-26", "2026-05-27"]);
+  });
+  test("hours of the night in which the clock is put forward: 7:30Z is half past one and 8:30Z half past three in Chicago", () => {
+    const [from, to] = ["2026-03-08T05:00:00Z", "2026-03-08T12:00:00Z"].map(Date.parse) as [number, number];
+    const at = wallTimes("America/Chicago", from, to);
+    expect(["07:30", "08:30"].map((t) => at(Date.parse(`2026-03-08T${t}:00Z`)))).toEqual([
+      "2026-03-08T01:30",
+      "2026-03-08T03:30",
+    ]);
   });
   test("the trend begun two hours after sunset is FR-12's: F 33.7 to 22.2 over 15 h, as the FAO's chapter prints it", () => {
     const night = { sunset: 0, sunrise: 15 * HOUR_MS, lengthH: 15, eveningDay: "", morningDay: "" };

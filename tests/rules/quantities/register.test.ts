@@ -43,6 +43,7 @@ const runs: { quantity: string; inputs: Record<string, unknown> }[] = [
       })),
   ),
   { quantity: "hourly-temperatures", inputs: { latitudeDeg: 45, dayOfYear: 180, tMaxC: 25, tMinC: 12 } },
+  { quantity: "calm-night-cooling", inputs: { airC: 8, dewPointC: 1, cloudPct: 20, nightH: 9 } },
   { quantity: "sodium-adsorption-ratio", inputs: { naMmolcPerL: 3, caMmolcPerL: 2, mgMmolcPerL: 1 } },
   {
     quantity: "soil-water-day",

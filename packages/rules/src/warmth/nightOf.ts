@@ -51,12 +51,21 @@ export function nightAt(instant: string, site: Site): Night {
 }
 
 /** An instant as the site's clock shows it, `20:15`. */
-export const clockAt = (ms: number, timeZone: string): string =>
-  zoned(ms, timeZone).toPlainTime().toString({ smallestUnit: "minute" });
+export const clockAt = (ms: number, timeZone: string): string => wallTimes(timeZone, ms, ms)(ms).slice(11);
 
-/** An instant as the site's day and hour, `2026-05-12T20:15`, as charts take it. */
-export const wallTimeAt = (ms: number, timeZone: string): string =>
-  zoned(ms, timeZone).toPlainDateTime().toString({ smallestUnit: "minute" });
+/**
+ * Instants of one night as the site's day and hour, `2026-05-12T20:15`, as charts take them. The zone is asked at both
+ * ends alone where its clock is not put forward or back between them.
+ */
+export function wallTimes(timeZone: string, fromMs: number, toMs: number): (ms: number) => string {
+  const from = offsetAt(fromMs, timeZone);
+  const to = fromMs === toMs ? from : offsetAt(toMs, timeZone);
+  return (ms) => {
+    const offset = from === to ? from : offsetAt(ms, timeZone);
+    return new Date(Math.round(ms) + offset).toISOString().slice(0, 16);
+  };
+}
 
-const zoned = (ms: number, timeZone: string): Temporal.ZonedDateTime =>
-  Temporal.Instant.fromEpochMilliseconds(Math.round(ms)).toZonedDateTimeISO(timeZone);
+/** How far the site's clock is ahead of UTC at an instant [ms]. */
+const offsetAt = (ms: number, timeZone: string): number =>
+  Temporal.Instant.fromEpochMilliseconds(Math.round(ms)).toZonedDateTimeISO(timeZone).offsetNanoseconds / 1e6;

@@ -13,7 +13,7 @@ const SIGMA_W = 4.903e-9 * (1e6 / 86_400);
  * How readily moist soil gives heat up, √(ρ c k) [W s^0.5/(m2 K)]: between a sandy soil dry (620) and saturated (2550),
  * both from textbook tables, from memory. Dry or peaty ground cools further.
  */
-export const MOIST_SOIL_ADMITTANCE = 1400;
+const MOIST_SOIL_ADMITTANCE = 1400;
 const SECONDS_PER_HOUR = 3600;
 
 /**
@@ -23,7 +23,7 @@ const SECONDS_PER_HOUR = 3600;
  *
  * Source: FAO-56, eq. 39; the cloud term from eq. 35 with the share of sky without cloud for n/N.
  */
-export function nightLongwaveLoss(airC: number, eaKpa: number, cloudPct: number): number {
+function nightLongwaveLoss(airC: number, eaKpa: number, cloudPct: number): number {
   const cloudRatio = (0.25 + 0.5 * (1 - cloudPct / 100)) / 0.75;
   return SIGMA_W * (airC + 273.16) ** 4 * (0.34 - 0.14 * Math.sqrt(eaKpa)) * (1.35 * cloudRatio - 0.35);
 }
@@ -35,7 +35,7 @@ export function nightLongwaveLoss(airC: number, eaKpa: number, cloudPct: number)
  *
  * Source: Brunt 1941.
  */
-export const groundCooling = (lossWPerM2: number, fromH: number, toH: number, admittance: number): number =>
+const groundCooling = (lossWPerM2: number, fromH: number, toH: number, admittance: number): number =>
   (2 / Math.sqrt(Math.PI)) *
   (lossWPerM2 / admittance) *
   (Math.sqrt(toH * SECONDS_PER_HOUR) - Math.sqrt(fromH * SECONDS_PER_HOUR));

@@ -11,8 +11,13 @@ const DAYS_DRAWN = 21;
 export function coldChart(hours: Hours, thresholds: Thresholds): Chart {
   const length = hours.temperatureC.length;
   const from = Math.max(0, length - DAYS_DRAWN * 24);
-  const at = (i: number) =>
-    `${addDays(hours.firstDay, Math.floor(i / 24))}T${String(i % 24).padStart(2, "0")}:00`;
+  /** Each hour's name once, because a day's is dear to make and two series and three limits ask for it. */
+  const names: string[] = [];
+  for (let i = from, day = ""; i < length; i++) {
+    if (day === "" || i % 24 === 0) day = addDays(hours.firstDay, Math.floor(i / 24));
+    names.push(`${day}T${String(i % 24).padStart(2, "0")}:00`);
+  }
+  const at = (i: number) => names[i - from] as string;
   /** The hours of one kind; the others are gaps, and so are those that nobody knows. */
   const pointsOf = (measured: 0 | 1): [string, number | null][] => {
     const points: [string, number | null][] = [];

@@ -118,7 +118,7 @@ function putMeasured(
     cell.sum += reading.temperatureC;
     cell.n += 1;
     sums.set(i, cell);
-    noteMinimum(hours, addDays(hours.firstDay, Math.floor(i / 24)), reading.temperatureC);
+    noteMinimum(hours, i, reading.temperatureC);
   }
   for (const [i, { sum, n }] of sums) {
     hours.temperatureC[i] = sum / n;
@@ -164,7 +164,7 @@ function putReconstructed(state: PlantingState, hours: Hours): void {
     }
     hours.reconstructed += used;
     // Where the plants' own thermometer ran through most of the day, it knows the minimum better than the station.
-    if (used > 12) noteMinimum(hours, day, tMinC);
+    if (used > 12) noteMinimum(hours, from, tMinC);
     if (cover.offsetC !== 0 && cover.source) {
       const under = { covers: cover.covers, offsetC: cover.offsetC, source: cover.source };
       const known = hours.estimatedUnder.some((e) => e.covers.join() === under.covers.join());
@@ -180,7 +180,7 @@ function maximumOf(day: WeatherDay | undefined, liftC: number): number | undefin
   return day.tMinC === undefined ? day.tMaxC : Math.max(day.tMaxC, day.tMinC + liftC);
 }
 
-function noteMinimum(hours: Hours, day: string, temperatureC: number): void {
+function noteMinimum(hours: Hours, hour: number, temperatureC: number): void {
   if (temperatureC < hours.lowestMinimumC) hours.lowestMinimumC = temperatureC;
-  if (temperatureC <= 0) hours.frostDays.add(day);
+  if (temperatureC <= 0) hours.frostDays.add(addDays(hours.firstDay, Math.floor(hour / 24)));
 }

@@ -22,7 +22,7 @@ export interface Judged {
 }
 
 /** The records a judgement rests on. */
-export interface Records {
+interface Records {
   whole: ColdRecord;
   latest: ColdRecord;
   /** What the plants are judged by: {@link watchedRecord}. */

@@ -52,6 +52,7 @@ export function coldRecord(
   };
   let spell = 0;
   let coldestC = Number.POSITIVE_INFINITY;
+  let coldest: number | null = null;
   const nights = new Set<number>();
   for (let i = fromHour; i < toHour; i++) {
     const t = hours.temperatureC[i] as number;
@@ -63,7 +64,7 @@ export function coldRecord(
     record.knownHours += 1;
     if (t < coldestC) {
       coldestC = t;
-      record.coldestDay = addDays(hours.firstDay, Math.floor(i / 24));
+      coldest = i;
     }
     if (t < floorC) {
       record.hoursBelow += 1;
@@ -80,6 +81,7 @@ export function coldRecord(
     }
   }
   record.nightsBelow = nights.size;
+  if (coldest !== null) record.coldestDay = addDays(hours.firstDay, Math.floor(coldest / 24));
   const first = addDays(hours.firstDay, Math.floor(fromHour / 24));
   const last = addDays(hours.firstDay, Math.ceil(toHour / 24) - 1);
   record.frostDays = [...hours.frostDays].filter((day) => day >= first && day <= last).length;

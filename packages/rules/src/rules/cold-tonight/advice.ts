@@ -7,7 +7,7 @@ import { clockAt } from "../../warmth/nightOf.ts";
 import { nightChart } from "./chart.ts";
 import { actBy, harmOf, type Judged } from "./judge.ts";
 import { byWhen, stepsOf, uncover } from "./steps.ts";
-import { FROST_C } from "./thresholds.ts";
+import { FROST_C, KILLED_C } from "./thresholds.ts";
 import { nightWorking } from "./working.ts";
 
 /** Ways that tell the minimum less than this apart agree. */
@@ -38,7 +38,10 @@ export function adviceFrom(state: PlantingState, j: Judged): AdviceBody {
     },
     stakes: {
       harm: harmOf(j),
-      reason: say(`cold-tonight.stakes.${stakesKey(j)}`),
+      reason: say(`cold-tonight.stakes.${stakesKey(j)}`, {
+        frost: measure(FROST_C, "C"),
+        killed: measure(KILLED_C, "C"),
+      }),
       actBy: new Date(actBy(j)).toISOString(),
     },
     working,
@@ -117,7 +120,7 @@ function limitsOf(state: PlantingState, j: Judged): Message[] {
     ...(outside.from === "days" && j.course.how === "forecast" ? [say("cold-tonight.limit.course")] : []),
     ...(j.course.how === "minimum-only" ? [say("cold-tonight.limit.no-course")] : []),
     ...(plants.latest === null && stand !== "trays" ? [say("cold-tonight.limit.no-readings")] : []),
-    say(`cold-tonight.limit.floor-${floor.phase}`),
+    say(`cold-tonight.limit.floor-${floor.phase}`, { low: measure(8, "C"), high: measure(10, "C") }),
   ];
 }
 

@@ -1,14 +1,14 @@
 import type { Chart } from "../../core/rule.ts";
 import type { PlantingState } from "../../states/states.ts";
 import { say } from "../../text/message.ts";
-import { wallTimeAt } from "../../warmth/nightOf.ts";
+import { wallTimes } from "../../warmth/nightOf.ts";
 import type { Judged } from "./judge.ts";
 import { FROST_C } from "./thresholds.ts";
 
 /** The night hour by hour at the plants and in the open, with the floor and freezing. */
 export function nightChart({ site }: PlantingState, { course, night, outside, floor }: Judged): Chart {
-  const at = (ms: number) => wallTimeAt(ms, site.timeZone);
-  const ends = [course.points[0]?.ms ?? night.sunset, course.points.at(-1)?.ms ?? night.sunrise];
+  const ends = [course.points[0]?.ms ?? night.sunset, course.points.at(-1)?.ms ?? night.sunrise] as const;
+  const at = wallTimes(site.timeZone, ...ends);
   const limit = (value: number): [string, number][] => [...new Set(ends)].map((ms) => [at(ms), value]);
   const open = course.points.flatMap(({ ms }): [string, number][] => {
     const airC = outside.airC(ms);

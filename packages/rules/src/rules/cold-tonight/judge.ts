@@ -6,9 +6,8 @@ import type { Course } from "./course.ts";
 import type { Outside } from "./outside.ts";
 import { FROST_C, KILLED_C, type NightFloor } from "./thresholds.ts";
 
-/** What tonight asks for; `none` where it does not hurt. From mild to hard. */
-export const DECISIONS = ["none", "heat-tonight", "bring-in", "cover-tonight", "frost-tonight"] as const;
-export type Decision = (typeof DECISIONS)[number];
+/** What tonight asks for; `none` where it does not hurt. */
+export type Decision = "none" | "heat-tonight" | "bring-in" | "cover-tonight" | "frost-tonight";
 
 /** Everything an answer is made of. */
 export interface Judged {
@@ -32,7 +31,7 @@ export interface Judged {
 export type Stand = "inside" | "bed" | "trays";
 
 /** A protection, and what it would leave at the plants. */
-export interface Protected {
+interface Protected {
   id: "light-fleece" | "heavy-fleece" | "fleece-and-plastic";
   insideC: number;
   offsetC: number;

@@ -82,7 +82,8 @@ export const coldTonight: Record<string, string> = {
 
   "cold-tonight.ends": "Sunrise ends this, or a fresh forecast that says otherwise.",
 
-  "cold-tonight.stakes.frost": "Pepper is killed at 0 to −1 °C; what is dead in the morning stays dead.",
+  "cold-tonight.stakes.frost":
+    "Pepper is killed between {frost} and {killed}; what is dead in the morning stays dead.",
   "cold-tonight.stakes.may-freeze":
     "Freezing lies within what the site leaves open, and frost kills what it reaches.",
   "cold-tonight.stakes.chill": "One night too cold checks young plants and drops flowers; it kills none.",
@@ -125,7 +126,7 @@ export const coldTonight: Record<string, string> = {
   "cold-tonight.limit.floor-established":
     "The floor for established plants on one night is common practice alone.",
   "cold-tonight.limit.floor-flowering":
-    "The floor for flowers comes from weeks of such nights in two cultivars. One old study found more set at 8-10 °C, without seed.",
+    "The floor for flowers comes from weeks of such nights in two cultivars. One old study found more set at {low} to {high}, without seed.",
   "cold-tonight.limit.floor-fruit":
     "The floor for fruit is a storage limit, carried over to fruit on the plant for want of another.",
   "cold-tonight.limit.floor-overwintered": "The floor for plants kept over winter is common practice alone.",
