@@ -1,7 +1,7 @@
 import type { Chart } from "../../core/rule.ts";
 import { say } from "../../text/message.ts";
+import type { ZoneReading } from "./reading.ts";
 import { bedOf, type ValveSetting } from "./setting.ts";
-import type { ZoneReading } from "./zoneReading.ts";
 
 type Points = Chart["series"][number]["points"];
 
@@ -77,6 +77,6 @@ const stressChart = (bed: ReturnType<typeof bedOf>, points: Points): Chart => ({
   id: "water-stress",
   title: say("irrigate.chart.stress", { bed }),
   x,
-  y: { name: say("irrigate.chart.ks"), unit: "" },
+  y: { name: say("irrigate.chart.ks"), unit: "fraction" },
   series: [{ id: "ks", name: say("irrigate.chart.ks"), style: "line", points }],
 });

@@ -2,8 +2,8 @@ import { addDays } from "../../core/days.ts";
 import { runTime } from "../../quantities/water/runTime.ts";
 import { type Leaching, leachingOf } from "../../water/salt.ts";
 import { type RainAwaited, rainAwaited } from "./rainHold.ts";
+import type { ZoneReading } from "./reading.ts";
 import type { ValveSetting } from "./setting.ts";
-import type { ZoneReading } from "./zoneReading.ts";
 
 /** The decision for the whole valve. */
 export interface ValveReading {

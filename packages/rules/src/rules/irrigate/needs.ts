@@ -4,8 +4,9 @@ import { measure, onDay, say } from "../../text/message.ts";
 import { widestAvailableWater } from "../../water/availableWater.ts";
 import type { Demand } from "../../water/demand.ts";
 import { topSoilOf } from "../../water/topSoil.ts";
+import type { ZoneReading } from "./reading.ts";
 import { bedOf, type Entry, type ValveSetting } from "./setting.ts";
-import { readZone, type ZoneReading } from "./zoneReading.ts";
+import { readZone } from "./zoneReading.ts";
 
 type Missing = NeedsMoreBody["missing"][number];
 

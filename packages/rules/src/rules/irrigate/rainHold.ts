@@ -1,7 +1,8 @@
 import { PEPPER_WATER } from "../../tables/cropCoefficients.ts";
 import { SEASON_DAYS } from "../../water/stages.ts";
+import type { ZoneReading } from "./reading.ts";
 import type { ValveSetting } from "./setting.ts";
-import { runAhead, triggerMm, type ZoneReading } from "./zoneReading.ts";
+import { runAhead, triggerMm } from "./zoneReading.ts";
 
 /** Farther off, forecast rain is not waited for (common practice). */
 const RAIN_WAITED_FOR_DAYS = 3;

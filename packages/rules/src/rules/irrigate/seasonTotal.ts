@@ -2,8 +2,9 @@ import { dayOfYear, epochDay } from "../../core/days.ts";
 import { et0HargreavesMmPerDay } from "../../quantities/climate/et0Hargreaves.ts";
 import { climatologyYears, sameDayIn } from "../../warmth/climatologyYears.ts";
 import { newBook, runSeason, type Season, type SoilStart } from "../../water/season.ts";
+import type { ZoneReading } from "./reading.ts";
 import { stagesEndOn, type ValveSetting } from "./setting.ts";
-import { triggerMm, type ZoneReading } from "./zoneReading.ts";
+import { triggerMm } from "./zoneReading.ts";
 
 /** Fewer years say nothing of a range (common practice). */
 const LEAST_YEARS = 8;

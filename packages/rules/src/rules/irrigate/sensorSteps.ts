@@ -2,8 +2,8 @@ import type { Step } from "../../core/rule.ts";
 import { measure, onDay, say } from "../../text/message.ts";
 import { contentDepletionMm, dayOfWord, type SensorWord } from "../../water/soilSensor.ts";
 import type { ValveReading } from "./decide.ts";
+import type { ZoneReading } from "./reading.ts";
 import { bedOf, type ValveSetting } from "./setting.ts";
-import type { ZoneReading } from "./zoneReading.ts";
 
 /** What each soil sensor says beside the book, and which of them decided; or why it is not used. */
 export const sensorSteps = (setting: ValveSetting, { zones }: ValveReading): Step[] =>

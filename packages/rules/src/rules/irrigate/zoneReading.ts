@@ -1,9 +1,8 @@
-import { localDay } from "../../core/days.ts";
 import { adjustedDepletionFraction } from "../../quantities/water/rootZone.ts";
 import type { AvailableWater } from "../../water/availableWater.ts";
 import { deficitDepletionMm } from "../../water/deficitDepletion.ts";
-import type { Demand, DemandDay } from "../../water/demand.ts";
-import { type Salinity, salinityOf } from "../../water/salt.ts";
+import type { Demand } from "../../water/demand.ts";
+import { salinityOf } from "../../water/salt.ts";
 import {
   newBook,
   runSeason,
@@ -12,10 +11,10 @@ import {
   type SoilStart,
   startOf,
 } from "../../water/season.ts";
-import { contentDepletionMm, type SensorWord, sensorWords } from "../../water/soilSensor.ts";
+import { contentDepletionMm } from "../../water/soilSensor.ts";
 import type { TopSoil } from "../../water/topSoil.ts";
-import { rootZoneDepthM, type StandingZone } from "../../water/zone.ts";
 import { seasonOf, type ZoneGround } from "../../water/zoneSeason.ts";
+import type { Ahead, OpenDay, ShortDay, ZoneReading } from "./reading.ts";
 import {
   daysAhead,
   type Entry,
@@ -24,59 +23,9 @@ import {
   type ValveSetting,
   waterAllowedOn,
 } from "./setting.ts";
+import { byTension, wordsOf } from "./zoneSensors.ts";
 
 const SPREAD_OVER_DAYS = 14;
-
-/** A day whose evening finds the root zone short, and what is missing that morning. */
-interface ShortDay {
-  day: string;
-  depletionMm: number;
-}
-
-/** One day to come, as it would run without water. */
-interface OpenDay {
-  et0Mm: number;
-  kcb: number;
-  ke: number;
-  etcMm: number;
-  tawMm: number;
-  rawMm: number;
-  depletionFraction: number;
-  /** What may be missing that evening before water is due: RAW, or what a deficit on purpose lets it go to. */
-  triggerMm: number;
-}
-
-/** A zone's book up to now, and when it will be short. */
-export interface ZoneReading {
-  zone: StandingZone;
-  index: number;
-  available: AvailableWater;
-  top: TopSoil | undefined;
-  salinity: Salinity | undefined;
-  ground: ZoneGround;
-  /** The book's days and the days to come; the first `closed` are the book's. */
-  days: DemandDay[];
-  closed: number;
-  season: Season;
-  book: SeasonBook;
-  /** The start of the first day not yet in the book, with what was watered since. */
-  start: SoilStart;
-  depletionMm: number;
-  /** What the book alone has missing; differs from `depletionMm` where a sensor decides. */
-  bookDepletionMm: number;
-  sensors: SensorWord[];
-  decidedBy: "book" | "water-content" | "tension-kpa";
-  today: OpenDay;
-  /** First day whose evening finds it short, if no rain falls. */
-  due: ShortDay | undefined;
-  /** The same with the forecast's rain. */
-  dueWithRain: ShortDay | undefined;
-  /** The same in the hottest, and in the coolest, of recent weather. */
-  earliest: ShortDay | undefined;
-  latest: ShortDay | undefined;
-}
-
-type Ahead = Pick<ZoneReading, "zone" | "days" | "season" | "closed">;
 
 /** The days to come without rain, or at one ET0 throughout. */
 function variant(season: Season, closed: number, change: { rain: boolean; et0Mm?: number }): Season {
@@ -188,7 +137,11 @@ export function readZone(
   const sensors = wordsOf(setting, part, book, soil.available);
   const word = sensors.find((s) => s.used);
   const content = contentDepletionMm(sensors);
-  const start = content === undefined ? bookStart : startBySensor(setting, content, evening, netToday);
+  // Water content stands for the root zone; what was watered today is taken as given after it was read.
+  const start =
+    content === undefined
+      ? bookStart
+      : wateredSince({ ...evening, depletionMm: content }, netToday, wetting.wettedFraction);
   const et0 = demand.days.flatMap((d) => (d.measured ? [d.et0Mm] : [])).slice(-SPREAD_OVER_DAYS);
   const reading: ZoneReading = {
     ...entry,
@@ -212,62 +165,4 @@ export function readZone(
   return word?.used && word.kind === "tension-kpa"
     ? { ...reading, ...byTension(reading, word.says) }
     : reading;
-}
-
-function wordsOf(
-  setting: ValveSetting,
-  { zone, days, season, closed }: Ahead,
-  book: SeasonBook,
-  available: AvailableWater,
-): SensorWord[] {
-  const { state, today } = setting;
-  if (!zone.soilWater || zone.soilWater.length === 0) return [];
-  const last = Math.max(0, closed - 1);
-  return sensorWords(zone.soilWater, {
-    asOf: state.asOf,
-    rootDepthM: rootZoneDepthM(zone, today, today),
-    inContainers: zone.bed.kind === "containers",
-    tawMm: season.tawMm[last] as number,
-    fieldCapacity: available.fieldCapacity,
-    texture: zone.bed.soil.texture,
-    deficit: waterAllowedOn(setting, zone, today) !== undefined,
-    driedSinceMm: (at) => {
-      const since = localDay(at, state.site.timeZone);
-      const from = days.findIndex((d) => d.day >= since);
-      let dried = 0;
-      for (let i = Math.max(0, from); i < closed && from >= 0; i++) {
-        dried +=
-          (book.etcAdjMm[i] as number) - (season.rainMm[i] as number) - (season.irrigationMm[i] as number);
-      }
-      return dried;
-    },
-  });
-}
-
-/** Water content stands for the root zone; what was watered today is taken as given after it was read. */
-const startBySensor = (
-  { wetting }: ValveSetting,
-  depletionMm: number,
-  evening: SoilStart,
-  netToday: number,
-): SoilStart => wateredSince({ ...evening, depletionMm }, netToday, wetting.wettedFraction);
-
-/** Tension starts or holds a watering and says no depth: due today, or not before tomorrow. */
-function byTension(r: ZoneReading, says: "water" | "wait"): Partial<ZoneReading> {
-  const today = r.days[r.closed]?.day ?? "";
-  const tomorrow = r.days[r.closed + 1]?.day ?? "";
-  if (says === "water") {
-    // How much is the book's to say, and a day's use where it has nothing missing: then the sensor is asked again.
-    const depletionMm = Math.max(r.depletionMm, r.today.etcMm);
-    const now = { day: today, depletionMm };
-    return { due: now, dueWithRain: now, earliest: now, latest: now };
-  }
-  const later = (d: ShortDay | undefined) =>
-    d && d.day <= today ? { day: tomorrow, depletionMm: d.depletionMm + r.today.etcMm } : d;
-  return {
-    due: later(r.due),
-    dueWithRain: later(r.dueWithRain),
-    earliest: later(r.earliest),
-    latest: later(r.latest),
-  };
 }
