@@ -114,6 +114,7 @@ describe("whose cold it is", () => {
     const a = advice("cold-record", indoors(nights));
     expect(a.decision.code).toBe("warmer-nights");
     expect(line(a, "h_night")).toBe(154);
+    expect(line(a, "D_night")).toBe(154);
     const out = advice("cold-record", outdoors(Array(14).fill({ tMinC: 15, tMaxC: 22 })));
     expect([out.decision.code, line(out, "h_night")]).toEqual(["carry-on", undefined]);
   });

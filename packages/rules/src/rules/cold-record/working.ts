@@ -85,6 +85,13 @@ export function coldWorking(j: Judged): { working: WorkingLine[]; estimated: Est
       records.latest.coolNightHours,
       "h",
     );
+    w.line(
+      "D_night",
+      "degree-hours of those nights below it",
+      "Σ max(0, night floor - T), 20 to 7 h",
+      records.latest.coolNightDegreeHours,
+      "C h",
+    );
   }
   if (j.signs.warmDaysWithoutLeaf !== null) {
     w.line(
