@@ -3,7 +3,18 @@ import { type MeasureUnit, shownUnit, type UnitSystem } from "@pith/rules";
 /** SI inside, the reader's units on the page and in forms. Every conversion of the dashboard is in this file. */
 
 /** A unit a form field or a table can carry; the ones beyond the rules' own are shown as they are, or converted here. */
-export type FormUnit = MeasureUnit | "share" | "per-kg" | "kg/L" | "deg" | "plants" | "nights" | "rows";
+export type FormUnit =
+  | MeasureUnit
+  | "share"
+  | "per-kg"
+  | "kg/L"
+  | "deg"
+  | "plants"
+  | "nights"
+  | "rows"
+  | "m3"
+  | "per-h"
+  | "W/m2K";
 
 interface Shown {
   label: string;
@@ -22,6 +33,15 @@ const own: Record<Exclude<FormUnit, MeasureUnit>, (units: UnitSystem) => Shown> 
   plants: () => ({ label: "plants", fromSi: (v) => v }),
   nights: () => ({ label: "nights", fromSi: (v) => v }),
   rows: () => ({ label: "rows", fromSi: (v) => v }),
+  m3: (units) =>
+    units === "us"
+      ? { label: "cu ft", fromSi: (v) => v / 0.028316846592 }
+      : { label: "m³", fromSi: (v) => v },
+  "per-h": () => ({ label: "per hour", fromSi: (v) => v }),
+  "W/m2K": (units) =>
+    units === "us"
+      ? { label: "Btu/(h·ft²·°F)", fromSi: (v) => v / 5.678263341113489 }
+      : { label: "W/(m²·K)", fromSi: (v) => v },
 };
 
 const isOwn = (unit: FormUnit): unit is keyof typeof own => unit in own;
@@ -56,7 +76,11 @@ export function inText(value: number, unit: FormUnit, units: UnitSystem, languag
 }
 
 const fromName: [RegExp, FormUnit][] = [
-  [/pricePerKg$/, "per-kg"],
+  [/[pP]ricePerKg$/, "per-kg"],
+  [/WPerM2K$/, "W/m2K"],
+  [/ChangesPerH$/, "per-h"],
+  [/DSPerM$/, "dS/m"],
+  [/MgPerL$|CaCO3PerL$/, "mg/L"],
   [/KgPerL$/, "kg/L"],
   [/TPerHa$/, "t/ha"],
   [/KgPerHa(Low|High)?$/, "kg/ha"],
@@ -68,6 +92,8 @@ const fromName: [RegExp, FormUnit][] = [
   [/Pct$/, "pct"],
   [/Deg$/, "deg"],
   [/M2$/, "m2"],
+  [/M3$/, "m3"],
+  [/outputW$/, "W"],
   [/Cm$/, "cm"],
   [/Kg$|^kg$|\.kg$/, "kg"],
   [/^litres$|volumeL$/, "L"],

@@ -3,7 +3,7 @@ import type { Choice, Plan } from "../forms/plan.ts";
 
 /** What the forms of a farm and of what belongs to it ask. */
 
-export const THINGS = ["sites", "valves", "beds", "plantings", "materials"] as const;
+export const THINGS = ["sites", "valves", "beds", "structures", "plantings", "materials"] as const;
 export type Thing = (typeof THINGS)[number];
 export const isThing = (word: string): word is Thing => (THINGS as readonly string[]).includes(word);
 
@@ -13,6 +13,7 @@ export const schemas = {
   sites: farmRoutes.SiteSchema.omit({ id: true, weather: true, forecast: true, sourceState: true }),
   valves: farmRoutes.ValveSchema.omit(withoutId),
   beds: farmRoutes.BedSchema.omit(withoutId),
+  structures: farmRoutes.StructureSchema.omit(withoutId),
   plantings: farmRoutes.PlantingSchema.omit(withoutId),
   materials: farmRoutes.MaterialSchema.omit(withoutId),
 };
@@ -57,7 +58,28 @@ const plans: Record<Thing, Pick<Plan, "sections">> = {
       },
     ],
   },
-  valves: { sections: [{ fields: ["name", "siteId", "method", "flowLPerH", "efficiency"] }] },
+  valves: {
+    sections: [{ fields: ["name", "siteId", "method", "flowLPerH", "efficiency", "wettedFraction"] }],
+  },
+  structures: {
+    sections: [
+      { fields: ["name", "siteId", "glazing", "innerLayer"] },
+      {
+        title: "size",
+        fields: ["floorAreaM2", "coverAreaM2", "volumeM3", "uWPerM2K", "airChangesPerH"],
+      },
+      { title: "nights", fields: ["nightC", "heatedFrom", "heatedTo"] },
+      {
+        title: "heaters",
+        each: {
+          path: "heaters",
+          fields: ["fuel", "outputW", "pricePerUnit", "efficiency"],
+          add: "addHeater",
+        },
+      },
+      { title: "trays", fields: ["trays.count", "trays.areaM2"] },
+    ],
+  },
   beds: {
     sections: [
       { fields: ["name", "siteId", "valveId", "kind"] },
@@ -82,8 +104,24 @@ const plans: Record<Thing, Pick<Plan, "sections">> = {
       },
       {
         title: "goal",
-        fields: ["yieldGoalTPerHa", "daysToMaturity.days", "daysToMaturity.from", "daysToMaturity.to"],
+        fields: [
+          "yieldGoalTPerHa",
+          "expectedPricePerKg",
+          "daysToMaturity.days",
+          "daysToMaturity.from",
+          "daysToMaturity.to",
+        ],
       },
+      {
+        title: "raising",
+        fields: [
+          "propagation.mediumC",
+          "propagation.germinationPct",
+          "propagation.lossPct",
+          "propagation.growingC",
+        ],
+      },
+      { title: "deficit", fields: ["deficit.from", "deficit.to", "deficit.etShare"] },
       { title: "feeding", fields: ["feeding.materialId", "feeding.method"] },
       {
         title: "credits",
@@ -116,6 +154,8 @@ export function startOf(
       return { timeZone: site?.timeZone, stationId: site?.stationId ?? null };
     case "valves":
       return { siteId: site?.id, method: "drip", efficiency: 0.9 };
+    case "structures":
+      return { siteId: site?.id, innerLayer: "none" };
     case "beds":
       return { siteId: site?.id, valveId: farm.valves[0]?.id ?? null, kind: "ground" };
     case "plantings": {

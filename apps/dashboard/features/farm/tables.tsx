@@ -151,6 +151,57 @@ export async function ValvesTable({ detail }: Props) {
   );
 }
 
+export async function StructuresTable({ detail, drafts }: Props & { drafts: Draft[] }) {
+  const [t, words] = await Promise.all([getTranslations("farm"), getTranslations("words.structures")]);
+  if (detail.structures.length === 0) return <p>{t("noStructures")}</p>;
+  const units = detail.farm.units;
+  return (
+    <table className="ruled">
+      <caption className="unseen">{t("structures")}</caption>
+      <thead>
+        <tr>
+          <th scope="col">{t("structure")}</th>
+          <th scope="col" className="value">
+            {t("floor")}
+          </th>
+          <th scope="col">{t("heatedWith")}</th>
+          <th scope="col">{t("next")}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {detail.structures.map((structure) => {
+          const next = drafts.find((d) => d.kind === "advice" && d.subjectName === structure.name);
+          return (
+            <tr key={structure.id}>
+              <th scope="row">
+                <Link href={editOf(detail, "structures", structure.id)}>{structure.name}</Link>{" "}
+                <span className="faint">{words(`glazing.${structure.glazing}`)}</span>
+              </th>
+              <td className="value" data-head={t("floor")}>
+                {inText(structure.floorAreaM2, "m2", units)}
+              </td>
+              <td>
+                {structure.heaters.length > 0 ? (
+                  structure.heaters.map((heater) => words(`heaters.fuel.${heater.fuel}`)).join(", ")
+                ) : (
+                  <span className="faint">{t("notHeated")}</span>
+                )}
+              </td>
+              <td className="full">
+                {next ? (
+                  <Link href={`/drafts/${next.id}`}>{next.headline}</Link>
+                ) : (
+                  <span className="faint">{t("nothingOpen")}</span>
+                )}
+              </td>
+            </tr>
+          );
+        })}
+      </tbody>
+    </table>
+  );
+}
+
 export async function SitesTable({ detail }: Props) {
   const t = await getTranslations("farm");
   if (detail.sites.length === 0) return <p>{t("noSites")}</p>;

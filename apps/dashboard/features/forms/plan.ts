@@ -20,6 +20,8 @@ export interface Plan {
   choices?: Record<string, Choice[]>;
   /** Where a field's unit is not told by its name alone. */
   unitOf?: (path: string, raw: (path: string) => string) => FormUnit | undefined;
+  /** Zone of the clock that moments are read from. */
+  zone?: string;
   /** Fields written in several lines. */
   long?: string[];
 }

@@ -1,5 +1,5 @@
 import type { FieldProblem, Problem } from "@pith/contract";
-import type { UnitSystem } from "@pith/rules";
+import { instantOfClock, type UnitSystem } from "@pith/rules";
 import { inText, toSi, unitOf } from "../../format/units.ts";
 import type { FormState, Plan } from "./plan.ts";
 import { factsOf } from "./schema.ts";
@@ -10,9 +10,13 @@ export interface ProblemWords {
   notANumber: (typed: string) => string;
   between: (low: string, high: string) => string;
   needed: string;
+  notAMoment: string;
   unreachable: string;
   seeFields: string;
 }
+
+/** What a field for a day and a time sends. */
+const CLOCK = /^\d{4}-\d\d-\d\dT([01]\d|2[0-3]):[0-5]\d(:\d\d)?$/;
 
 /** A form that was sent in, in the shape of the request, SI inside. */
 export interface ReadForm {
@@ -44,6 +48,11 @@ export function readForm(
     const text = raw(path);
     if (fact.kind === "flag") return typed[path] === "yes";
     if (text === "") return null;
+    if (fact.kind === "moment") {
+      if (CLOCK.test(text)) return instantOfClock(text, plan.zone ?? "UTC");
+      problems[path] = words.notAMoment;
+      return null;
+    }
     if (fact.kind !== "number") return text;
     const before = at(stored, path);
     if (typeof before === "number" && text === asText(before, fact, storedUnit(path), units)) return before;

@@ -2,7 +2,7 @@ import { z } from "zod";
 
 /** What the contract's schema says of one field. */
 export interface FieldFacts {
-  kind: "text" | "number" | "date" | "word" | "flag" | "id" | "email";
+  kind: "text" | "number" | "date" | "moment" | "word" | "flag" | "id" | "email";
   nullable: boolean;
   optional: boolean;
   min?: number;
@@ -57,6 +57,7 @@ function kindOf(json: Json): FieldFacts["kind"] {
   if (json.type === "boolean") return "flag";
   if (json.type === "number" || json.type === "integer") return "number";
   if (json.format === "date") return "date";
+  if (json.format === "date-time") return "moment";
   if (json.format === "uuid") return "id";
   if (json.format === "email") return "email";
   return "text";

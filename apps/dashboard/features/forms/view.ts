@@ -1,4 +1,4 @@
-import type { UnitSystem } from "@pith/rules";
+import { clockAt, type UnitSystem } from "@pith/rules";
 import { inField, unitLabel, unitOf } from "../../format/units.ts";
 import type { FieldView, Plan, SectionView } from "./plan.ts";
 import { type FieldFacts, factsOf } from "./schema.ts";
@@ -35,7 +35,10 @@ export function viewOf(
       kind: kindOf(fact, plan.long?.includes(path) ?? false),
       unit: unit(path) ? unitLabel(unit(path) as never, units) : null,
       required: isRequired(path, fact, facts),
-      value: asText(value, fact, unit(path), units),
+      value:
+        fact.kind === "moment" && typeof value === "string"
+          ? clockAt(value, plan.zone ?? "UTC")
+          : asText(value, fact, unit(path), units),
       choices: choicesOf(general, fact, plan, words),
     };
   };

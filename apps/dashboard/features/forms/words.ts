@@ -28,6 +28,7 @@ export async function problemWords(): Promise<ProblemWords> {
     notANumber: (typed) => t("notANumber", { typed }),
     between: (low, high) => t("between", { low, high }),
     needed: t("needed"),
+    notAMoment: t("notAMoment"),
     unreachable: t("unreachable"),
     seeFields: t("seeFields"),
   };

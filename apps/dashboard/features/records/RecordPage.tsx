@@ -1,4 +1,4 @@
-import { farmRoutes } from "@pith/contract";
+import { type FarmDetail, farmRoutes } from "@pith/contract";
 import { notFound } from "next/navigation";
 import { getTranslations } from "next-intl/server";
 import { todayIn } from "../../format/dates.ts";
@@ -9,7 +9,7 @@ import { Form } from "../forms/Form.tsx";
 import { viewOf } from "../forms/view.ts";
 import { formWords, frameWords } from "../forms/words.ts";
 import { addRecord } from "./actions.ts";
-import { isRecordKind, recordPlan, recordSchemas } from "./plans.ts";
+import { isRecordKind, type RecordKind, recordPlan, recordSchemas } from "./plans.ts";
 
 interface Props {
   seat: Seat;
@@ -28,21 +28,21 @@ export async function RecordPage({ seat, farmId, kind, back, plantingId }: Props
   const { units } = detail.farm;
   const start = {
     on: todayIn(detail.sites[0]?.timeZone),
+    sampledOn: todayIn(detail.sites[0]?.timeZone),
+    at: new Date().toISOString(),
+    siteId: plan.choices?.siteId?.[0]?.value,
+    bedId: detail.plantings.find((p) => p.id === plantingId)?.bedId ?? plan.choices?.bedId?.[0]?.value,
     plantingId: plantingId ?? plan.choices?.plantingId?.[0]?.value,
-    valveId: plan.choices?.valveId?.[0]?.value,
+    // A water test may be of every valve; a watering is of one.
+    valveId: kind === "waterTests" ? null : plan.choices?.valveId?.[0]?.value,
   };
-  const lacks =
-    kind === "waterings"
-      ? detail.valves.length === 0 && t("noValve")
-      : plan.choices?.plantingId?.length === 0
-        ? t("noPlanting")
-        : kind === "applications" && detail.materials.length === 0 && t("noMaterial");
+  const lacks = lacking(kind, detail);
   return (
     <Row notes={<p>{t(`help.${kind}`)}</p>}>
       <h1>{t(`add.${kind}`)}</h1>
       <p className="faint">{detail.farm.name}</p>
       {lacks ? (
-        <p className="decision-under">{lacks}</p>
+        <p className="decision-under">{t(lacks)}</p>
       ) : (
         <Form
           action={addRecord.bind(null, { farmId, kind, units, back })}
@@ -54,4 +54,19 @@ export async function RecordPage({ seat, farmId, kind, back, plantingId }: Props
       )}
     </Row>
   );
+}
+
+/** What must be there before a record of that kind can be written; null where it is. */
+function lacking(kind: RecordKind, { valves, plantings, materials, sites, beds }: FarmDetail) {
+  switch (kind) {
+    case "waterings":
+      return valves.length === 0 ? "noValve" : null;
+    case "waterTests":
+      return sites.length === 0 ? "noSite" : null;
+    case "soilWater":
+      return beds.length === 0 ? "noBed" : null;
+    default:
+      if (plantings.every((p) => p.endedOn !== null)) return "noPlanting";
+      return kind === "applications" && materials.length === 0 ? "noMaterial" : null;
+  }
 }

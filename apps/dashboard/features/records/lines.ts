@@ -1,5 +1,6 @@
 import type { FarmDetail, Records } from "@pith/contract";
 import type { getTranslations } from "next-intl/server";
+import { dayAt } from "../../format/dates.ts";
 import { inText } from "../../format/units.ts";
 import { NOTE_UNITS, type RecordKind } from "./plans.ts";
 
@@ -68,6 +69,37 @@ export function linesOf(records: Records, detail: FarmDetail, { t, words }: Word
       ),
       where: planting(one.plantingId),
     })),
+    ...records.waterTests.map((one) => ({
+      id: one.id,
+      kind: "waterTests" as const,
+      on: one.sampledOn,
+      what: measures(
+        t("waterTest", { lab: one.labName ?? t("unknownLab") }),
+        one.ecDSPerM === null ? null : inText(one.ecDSPerM, "dS/m", units),
+        one.waterPh === null ? null : `pH ${one.waterPh}`,
+      ),
+      where:
+        detail.valves.find((valve) => valve.id === one.valveId)?.name ??
+        detail.sites.find((site) => site.id === one.siteId)?.name ??
+        "",
+    })),
+    ...records.soilWater.map((one) => {
+      const bed = detail.beds.find((b) => b.id === one.bedId);
+      const site = detail.sites.find((s) => s.id === bed?.siteId);
+      const value =
+        one.kind === "tension-kpa" ? inText(one.value, "kPa", units) : inText(one.value, "share", units);
+      return {
+        id: one.id,
+        kind: "soilWater" as const,
+        on: dayAt(one.at, site?.timeZone),
+        what: t("soilWater", {
+          kind: words(`soilWater.kind.${one.kind}`),
+          value,
+          depth: inText(one.depthCm, "cm", units),
+        }),
+        where: bed?.name ?? "",
+      };
+    }),
     ...records.soilTests.map((one) => ({
       id: one.id,
       kind: null,

@@ -5,7 +5,7 @@ import type { Plan } from "../forms/plan.ts";
 
 /** What the forms ask that record what was seen and done. */
 
-export const RECORDS = ["notes", "waterings", "applications", "harvests"] as const;
+export const RECORDS = ["notes", "waterings", "applications", "harvests", "waterTests", "soilWater"] as const;
 export type RecordKind = (typeof RECORDS)[number];
 export const isRecordKind = (word: string): word is RecordKind =>
   (RECORDS as readonly string[]).includes(word);
@@ -15,6 +15,8 @@ export const recordSchemas = {
   waterings: recordRoutes.WateringSchema.omit({ id: true }),
   applications: recordRoutes.ApplicationSchema.omit({ id: true }),
   harvests: recordRoutes.HarvestSchema.omit({ id: true }),
+  waterTests: recordRoutes.WaterTestSchema.omit({ id: true }),
+  soilWater: recordRoutes.SoilWaterSchema.omit({ id: true }),
 };
 
 /** A note's number is in the unit of what was seen. */
@@ -22,11 +24,13 @@ export const NOTE_UNITS: Record<string, FormUnit> = {
   "height-cm": "cm",
   "stem-diameter-mm": "mm",
   "soil-temperature-10cm-c": "C",
+  "ground-cover-pct": "pct",
 };
 
 export function recordPlan(kind: RecordKind, farm: FarmDetail): Plan {
   return {
     labels: kind,
+    zone: farm.sites[0]?.timeZone,
     choices: {
       plantingId: standing(farm).map(({ planting, bedName }) => ({
         value: planting.id,
@@ -34,6 +38,8 @@ export function recordPlan(kind: RecordKind, farm: FarmDetail): Plan {
       })),
       valveId: named(farm.valves),
       materialId: named(farm.materials),
+      siteId: named(farm.sites),
+      bedId: named(farm.beds),
     },
     ...plans[kind],
   };
@@ -50,6 +56,20 @@ const plans: Record<RecordKind, Pick<Plan, "sections" | "unitOf" | "long">> = {
     sections: [
       { fields: ["plantingId", "on", "materialId", "amountKg", "areaM2", "lot", "minutesOfLabour"] },
     ],
+  },
+  waterTests: {
+    sections: [
+      { fields: ["sampledOn", "siteId", "valveId", "labName", "sampleRef"] },
+      { title: "salts", fields: ["ecDSPerM", "waterPh", "alkalinityMgCaCO3PerL"] },
+      {
+        title: "ions",
+        fields: ["caMgPerL", "mgMgPerL", "naMgPerL", "clMgPerL", "bMgPerL", "nitrateNMgPerL"],
+      },
+    ],
+  },
+  soilWater: {
+    sections: [{ fields: ["bedId", "at", "kind", "depthCm", "value"] }],
+    unitOf: (path, raw) => (path === "value" && raw("kind") === "tension-kpa" ? "kPa" : undefined),
   },
   harvests: {
     sections: [

@@ -56,6 +56,20 @@ export function isTimeZone(name: string): boolean {
   }
 }
 
+/** The instant of a wall clock `YYYY-MM-DDTHH:MM` in a zone; the earlier where the clock shows it twice. */
+export const instantOfClock = (clock: string, timeZone: string): string =>
+  Temporal.PlainDateTime.from(clock)
+    .toZonedDateTime(timeZone, { disambiguation: "compatible" })
+    .toInstant()
+    .toString();
+
+/** What a wall clock in a zone shows at an instant, `YYYY-MM-DDTHH:MM`. */
+export const clockAt = (instant: string, timeZone: string): string =>
+  Temporal.Instant.from(instant)
+    .toZonedDateTimeISO(timeZone)
+    .toPlainDateTime()
+    .toString({ smallestUnit: "minute" });
+
 /** The instant at which a local day's hour begins at the site. */
 export const instantAt = (day: string, hour: number, timeZone: string): string =>
   Temporal.PlainDate.from(day)

@@ -8,6 +8,7 @@ import {
   MaterialsTable,
   PlantingsTable,
   SitesTable,
+  StructuresTable,
   ValvesTable,
 } from "../../../../features/farm/tables.tsx";
 import { RecordLinks } from "../../../../features/records/RecordLinks.tsx";
@@ -120,6 +121,10 @@ export default async function FarmPage({ params, searchParams }: Props) {
       <Row id="valves" side={<h2>{t("valves")}</h2>} wide>
         <ValvesTable detail={detail} />
         {add("valves", t("addValve"))}
+      </Row>
+      <Row id="structures" side={<h2>{t("structures")}</h2>} wide>
+        <StructuresTable detail={detail} drafts={drafts} />
+        {add("structures", t("addStructure"))}
       </Row>
       <Row id="sites" side={<h2>{t("sites")}</h2>} wide>
         <SitesTable detail={detail} />

@@ -24,7 +24,7 @@ export async function generateMetadata({ params }: Props): Promise<Metadata> {
   return { title: t(id === "new" ? `${thing}.add` : `${thing}.change`) };
 }
 
-/** Adds or changes a site, valve, bed, planting or material: one page for all of them. */
+/** Adds or changes a site, valve, bed, house, planting or material: one page for all of them. */
 export default async function EditPage({ params, searchParams }: Props) {
   const [{ officeId }, { farmId, thing, id }, asked, t] = await Promise.all([
     agentSeat(),
@@ -41,7 +41,14 @@ export default async function EditPage({ params, searchParams }: Props) {
   const [words, frame] = await Promise.all([formWords(thing), frameWords()]);
   const units = farm.farm.units;
   // A valve, a bed and a planting stand in something that must be there first.
-  const needed = { valves: "sites", beds: "sites", plantings: "beds", sites: null, materials: null } as const;
+  const needed = {
+    valves: "sites",
+    beds: "sites",
+    structures: "sites",
+    plantings: "beds",
+    sites: null,
+    materials: null,
+  } as const;
   const first = needed[thing];
 
   return (
