@@ -1,4 +1,5 @@
 import { type Advice, adviseState, render, type ValveState } from "@pith/rules";
+import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { bed, planting, soilTest, valve, weather } from "./waterAndFood.ts";
 
@@ -406,4 +407,128 @@ test("every message of these states can be said in both unit systems", () => {
       for (const message of said) expect(render(message, { language: "en", units })).not.toContain("{");
     }
   }
+});
+
+describe("any state that passes the door", () => {
+  const some = <T>(arb: fc.Arbitrary<T>) => fc.option(arb, { nil: undefined });
+  const num = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+  const soils = fc.oneof(
+    fc.constantFrom("sand" as const, "loam" as const, "clay" as const).map((texture) => ({ texture })),
+    fc
+      .tuple(num(0.03, 0.5), num(0.1, 0.9))
+      .map(([fieldCapacity, share]) => ({
+        fieldCapacity,
+        wiltingPoint: Math.max(0.01, share * fieldCapacity),
+      }))
+      .filter((s) => s.wiltingPoint < s.fieldCapacity),
+  );
+  const beds = fc.record({
+    soil: soils,
+    cover: fc.constantFrom("none" as const, "fleece" as const, "high-tunnel" as const),
+    mulch: fc.constantFrom("none" as const, "black" as const, "organic" as const),
+    potsL: some(num(0.05, 40)),
+  });
+  const readings = fc.array(
+    fc.record({
+      kind: fc.constantFrom("tension-kpa" as const, "water-content" as const),
+      depthCm: num(1, 80),
+      value: num(0, 1),
+      hoursAgo: num(0, 60),
+    }),
+    { maxLength: 4 },
+  );
+  const zones = fc.array(
+    fc.record({
+      bed: beds,
+      readings,
+      etShare: some(num(0.5, 0.98)),
+      cover: some(num(1, 100)),
+      rise: some(num(0, 10)),
+    }),
+    { minLength: 1, maxLength: 3 },
+  );
+  const asOf = "2025-07-11T11:00:00Z";
+  const states = fc
+    .record({
+      zones,
+      method: fc.constantFrom("drip" as const, "sprinkler" as const, "furrow" as const, "hand" as const),
+      wettedFraction: some(num(0.05, 1)),
+      ec: some(num(0, 50)),
+      tMaxC: num(-20, 44),
+      range: num(0, 25),
+      rhMinPct: num(0, 100),
+      windMPerS: num(0, 30),
+      rainMm: num(0, 60),
+      chance: some(num(0, 100)),
+      latitudeDeg: num(-60, 60),
+    })
+    .map((g): ValveState => {
+      const air = {
+        tMaxC: g.tMaxC,
+        tMinC: g.tMaxC - g.range,
+        rhMaxPct: 100,
+        rhMinPct: g.rhMinPct,
+        windMPerS: g.windMPerS,
+      };
+      return valve({
+        site: { ...valve().site, latitudeDeg: g.latitudeDeg },
+        valve: {
+          method: g.method,
+          flowLPerH: 400,
+          efficiency: 0.8,
+          ...(g.wettedFraction !== undefined && { wettedFraction: g.wettedFraction }),
+        },
+        zones: g.zones.map((z, i) =>
+          zone({
+            bed: bed({
+              id: `bed-${i}`,
+              soil: z.bed.potsL === undefined ? z.bed.soil : {},
+              kind: z.bed.potsL === undefined ? "ground" : "containers",
+              ...(z.bed.potsL !== undefined && { containers: { count: 250, volumeL: z.bed.potsL } }),
+              covers: [{ cover: z.bed.cover, from: "2025-06-10" }],
+              mulches: [{ mulch: z.bed.mulch, from: "2025-05-20" }],
+            }),
+            planting: planting({
+              id: `p-${i}`,
+              ...(z.etShare !== undefined && { deficit: { etShare: z.etShare, from: "2025-07-01" } }),
+            }),
+            notes:
+              z.cover === undefined ? [] : [{ on: "2025-07-01", kind: "ground-cover-pct", value: z.cover }],
+            ...(z.rise !== undefined && { capillaryRiseMmPerDay: z.rise }),
+            soilWater: z.readings.map(({ hoursAgo, ...r }) => ({
+              ...r,
+              at: new Date(Date.parse(asOf) - hoursAgo * 3_600_000).toISOString(),
+            })),
+          }),
+        ),
+        weather: weather("2025-06-01", 40, air).map((w, i) => ({ ...w, rainMm: i % 6 === 0 ? g.rainMm : 0 })),
+        forecast: {
+          issuedAt: asOf,
+          days: weather("2025-07-11", 3, air).map((d) => ({
+            ...d,
+            rainMm: g.rainMm,
+            ...(g.chance !== undefined && { rainChancePct: g.chance }),
+          })),
+        },
+        waterTests: g.ec === undefined ? [] : [{ id: "w", sampledOn: "2025-05-01", ecDSPerM: g.ec }],
+      });
+    });
+
+  test("is advised on in finite numbers, never a negative depth, and every word can be said", () => {
+    fc.assert(
+      fc.property(states, (state) => {
+        const a = advice(state);
+        for (const [name, amount] of Object.entries(a.amounts)) {
+          expect([name, Number.isFinite(amount) && amount >= 0]).toEqual([name, true]);
+        }
+        const bad = a.working.filter((l) => typeof l.value === "number" && !Number.isFinite(l.value));
+        expect(bad).toEqual([]);
+        expect(a.stakes.harm >= 0 && a.stakes.harm <= 1).toBe(true);
+        for (const s of [...a.steps.map((s) => s.text), ...a.limits, ...a.wouldChange]) {
+          expect(render(s, { language: "en", units: "us" })).not.toMatch(/[{}]|NaN|∞/);
+        }
+      }),
+      { numRuns: 150, seed: 3 },
+    );
+  });
 });
