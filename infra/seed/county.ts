@@ -1,4 +1,4 @@
-import type { farmRoutes } from "@pith/contract";
+import type { farmRoutes, recordRoutes } from "@pith/contract";
 import type { z } from "zod";
 
 /**
@@ -9,6 +9,8 @@ import type { z } from "zod";
 type Planting = z.infer<typeof farmRoutes.PlantingSchema>;
 type Bed = z.infer<typeof farmRoutes.BedSchema>;
 type Material = z.infer<typeof farmRoutes.MaterialSchema>;
+type Structure = z.infer<typeof farmRoutes.StructureSchema>;
+type WaterTest = z.infer<typeof recordRoutes.WaterTestSchema>;
 
 /** Days before today (negative) or after it. */
 type DaysFromToday = number;
@@ -22,6 +24,10 @@ export interface DemoPlanting {
   plannedSetOut?: DaysFromToday;
   plants: number;
   yieldGoal?: number;
+  pricePerKg?: number;
+  raising?: Planting["propagation"];
+  /** First day of a dry spell on purpose. */
+  dryFrom?: DaysFromToday;
   staked?: boolean;
   grafted?: boolean;
   material?: string;
@@ -40,6 +46,8 @@ export interface DemoBed {
   certification?: Bed["certification"];
   containers?: { count: number; volumeL: number };
   valve?: string;
+  /** What a tensiometer at 20 cm showed at seven in the morning [kPa], the last day last. */
+  tensionKpa?: number[];
   plantings: DemoPlanting[];
 }
 
@@ -55,6 +63,13 @@ export interface DemoFarm {
   };
   valves: { name: string; method: "drip" | "sprinkler" | "hand"; flowLPerH: number; efficiency: number }[];
   beds: DemoBed[];
+  structures?: (Omit<
+    Structure,
+    "id" | "siteId" | "heatedFrom" | "heatedTo" | "uWPerM2K" | "airChangesPerH" | "nightC"
+  > & {
+    heated: [from: DaysFromToday, to: DaysFromToday];
+  })[];
+  waterTests?: (Partial<WaterTest> & { valve?: string; on: DaysFromToday })[];
   /** Columns as some laboratory prints them. */
   soilCsv?: string[];
   shed: [
@@ -96,6 +111,33 @@ export const FARMS: DemoFarm[] = [
       { name: "Tunnel drip", method: "drip", flowLPerH: 900, efficiency: 0.9 },
       { name: "Field drip", method: "drip", flowLPerH: 1400, efficiency: 0.88 },
     ],
+    structures: [
+      {
+        name: "Seed house",
+        glazing: "double-poly",
+        innerLayer: "none",
+        floorAreaM2: 72,
+        coverAreaM2: 150,
+        volumeM3: 180,
+        heaters: [{ fuel: "propane", efficiency: 0.8, outputW: 12_000, pricePerUnit: 0.9 }],
+        trays: { count: 36, areaM2: 0.15 },
+        heated: [-50, 12],
+      },
+    ],
+    waterTests: [
+      {
+        on: -30,
+        ecDSPerM: 0.6,
+        waterPh: 7.3,
+        alkalinityMgCaCO3PerL: 160,
+        caMgPerL: 52,
+        mgMgPerL: 14,
+        naMgPerL: 12,
+        clMgPerL: 18,
+        bMgPerL: 0.05,
+        nitrateNMgPerL: 6,
+      },
+    ],
     beds: [
       {
         name: "Tunnel A",
@@ -104,6 +146,7 @@ export const FARMS: DemoFarm[] = [
         cover: ["high-tunnel", -60],
         mulch: ["black", -40],
         valve: "Tunnel drip",
+        tensionKpa: [14, 16, 19, 23, 15, 18, 22, 27],
         plantings: [
           {
             variety: "Marrow Bell",
@@ -488,6 +531,16 @@ export const FARMS: DemoFarm[] = [
         valve: "Tank",
         plantings: [
           {
+            variety: "Late Lantern",
+            marketType: "mini-sweet",
+            sown: 4,
+            plannedSetOut: 66,
+            plants: 90,
+            yieldGoal: 20,
+            pricePerKg: 3.5,
+            raising: { mediumC: 22, germinationPct: 85, lossPct: 10, growingC: 20 },
+          },
+          {
             variety: "Lee Padron",
             marketType: "padron-type",
             sown: -62,
@@ -516,6 +569,21 @@ export const FARMS: DemoFarm[] = [
     units: "metric",
     site: { name: "Sea wall", elevationM: 6, station: "ALD-03" },
     valves: [{ name: "Pond", method: "drip", flowLPerH: 1500, efficiency: 0.88 }],
+    waterTests: [
+      {
+        valve: "Pond",
+        on: -18,
+        ecDSPerM: 2.4,
+        waterPh: 8.1,
+        alkalinityMgCaCO3PerL: 240,
+        caMgPerL: 70,
+        mgMgPerL: 48,
+        naMgPerL: 310,
+        clMgPerL: 480,
+        bMgPerL: 0.8,
+        nitrateNMgPerL: 1,
+      },
+    ],
     beds: [
       {
         name: "Wall bed",
@@ -598,8 +666,53 @@ export const FARMS: DemoFarm[] = [
     contact: "Juno Falk",
     units: "us",
     site: { name: "Behind the dairy", elevationM: 190, offset: [-0.8, 1.3, 400], station: "ALD-01" },
-    valves: [{ name: "Yard tap", method: "hand", flowLPerH: 600, efficiency: 0.75 }],
+    valves: [
+      { name: "Yard tap", method: "hand", flowLPerH: 600, efficiency: 0.75 },
+      { name: "Bench drip", method: "drip", flowLPerH: 240, efficiency: 0.9 },
+    ],
+    structures: [
+      {
+        name: "Old glasshouse",
+        glazing: "single-glass",
+        innerLayer: "thermal-screen",
+        floorAreaM2: 90,
+        coverAreaM2: 210,
+        volumeM3: 260,
+        heaters: [
+          { fuel: "firewood", efficiency: 0.6, outputW: 9_000, pricePerUnit: 0.18 },
+          { fuel: "electricity", efficiency: 1, outputW: 6_000, pricePerUnit: 0.17 },
+        ],
+        trays: null,
+        heated: [-60, 20],
+      },
+    ],
     beds: [
+      {
+        name: "South bench",
+        lengthM: 12,
+        texture: "sandy-loam",
+        cover: ["heated-house", -200],
+        valve: "Bench drip",
+        tensionKpa: [12, 17, 24, 31, 14, 19, 26],
+        plantings: [
+          {
+            variety: "Cinder Habanero",
+            marketType: "habanero-type",
+            species: "chinense",
+            sown: -132,
+            setOut: -68,
+            plants: 40,
+            yieldGoal: 14,
+            pricePerKg: 9,
+            staked: true,
+            dryFrom: -3,
+            notes: [
+              ["first-flower", -30],
+              ["fruit-set", -18],
+            ],
+          },
+        ],
+      },
       {
         name: "Glasshouse",
         lengthM: 20,

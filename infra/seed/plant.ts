@@ -1,5 +1,5 @@
 import { adviceRoutes, type Client, farmRoutes, importRoutes, recordRoutes } from "@pith/contract";
-import { addDays } from "@pith/rules";
+import { addDays, instantAt } from "@pith/rules";
 import type { DemoBed, DemoFarm, DemoPlanting } from "./county.ts";
 import { STATIONS } from "./county.ts";
 import { inventWeather, type Station, weatherCsv } from "./weather.ts";
@@ -16,6 +16,21 @@ export function countyAt(today: string) {
     ? { latitudeDeg: -43.6, longitudeDeg: -71.4, timeZone: "America/Punta_Arenas" }
     : { latitudeDeg: 43.6, longitudeDeg: -89.4, timeZone: "America/Chicago" };
 }
+
+/** When the tensiometers are read. */
+const SENSOR_HOUR = 7;
+
+const UNMEASURED = {
+  ecDSPerM: null,
+  waterPh: null,
+  alkalinityMgCaCO3PerL: null,
+  caMgPerL: null,
+  mgMgPerL: null,
+  naMgPerL: null,
+  clMgPerL: null,
+  bMgPerL: null,
+  nitrateNMgPerL: null,
+};
 
 const NOTHING = {
   covers: [],
@@ -55,6 +70,12 @@ export async function plantFarm(
     const { id } = await client.call(farmRoutes.valves.add, { params, json: { ...valve, siteId: site.id } });
     valves.set(valve.name, id);
   }
+  for (const { heated, ...structure } of farm.structures ?? []) {
+    const unknown = { uWPerM2K: null, airChangesPerH: null, nightC: null };
+    const window = { heatedFrom: on(heated[0]), heatedTo: on(heated[1]) };
+    const json = { ...structure, ...unknown, ...window, siteId: site.id };
+    await client.call(farmRoutes.structures.add, { params, json });
+  }
   const materials = new Map<string, string>();
   for (const [kind, name, nPct, p2o5Pct, k2oPct, soluble, certifiedUse, stockKg, pricePerKg] of farm.shed) {
     const json = {
@@ -77,6 +98,13 @@ export async function plantFarm(
       params,
       json: bedJson(bed, site.id, bed.valve ? (valves.get(bed.valve) ?? null) : null, on),
     });
+    for (const [i, value] of (bed.tensionKpa ?? []).entries()) {
+      const day = on(i - (bed.tensionKpa?.length ?? 0) + 1);
+      const at = instantAt(day, SENSOR_HOUR, county.timeZone);
+      const json = { bedId: made.id, at, kind: "tension-kpa" as const, depthCm: 20, value };
+      // What lies ahead of the clock nobody has read yet.
+      if (at <= new Date().toISOString()) await client.call(recordRoutes.soilWater.add, { params, json });
+    }
     for (const planting of bed.plantings) {
       const { id } = await client.call(farmRoutes.plantings.add, {
         params,
@@ -91,6 +119,21 @@ export async function plantFarm(
   for (const [valve, day, minutes] of farm.waterings ?? []) {
     const json = { valveId: valves.get(valve) ?? "", on: on(day), minutes, litres: null };
     await client.call(recordRoutes.waterings.add, { params, json });
+  }
+  for (const { valve, on: day, ...measured } of farm.waterTests ?? []) {
+    const whose = {
+      siteId: site.id,
+      valveId: valve ? (valves.get(valve) ?? null) : null,
+      sampledOn: on(day),
+    };
+    const json = {
+      ...UNMEASURED,
+      ...measured,
+      ...whose,
+      labName: "County water laboratory",
+      sampleRef: null,
+    };
+    await client.call(recordRoutes.waterTests.add, { params, json });
   }
   if (farm.soilCsv) await importSoil(client, params, farm.soilCsv, on);
   await importWeather(client, params, site.id, farm.site.station, today);
@@ -136,6 +179,9 @@ const plantingJson = (
   overwintered: false,
   yieldGoalTPerHa: planting.yieldGoal ?? null,
   daysToMaturity: null,
+  expectedPricePerKg: planting.pricePerKg ?? null,
+  propagation: planting.raising ?? null,
+  deficit: planting.dryFrom === undefined ? null : { from: on(planting.dryFrom), to: null, etShare: null },
   feeding: {
     materialId: planting.material ? (materials.get(planting.material) ?? null) : null,
     method: planting.method ?? ("broadcast" as const),
