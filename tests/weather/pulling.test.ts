@@ -1,8 +1,10 @@
 import { type Alarm, adviceRoutes, farmRoutes, recordRoutes, weatherRoutes } from "@pith/contract";
 import { type Ctx, metNorway, pullForecasts, serverItself } from "@pith/services";
 import { afterAll, beforeAll, beforeEach, expect, test } from "vitest";
+import { latestForecast } from "../../packages/services/src/weather/latestForecast.ts";
 import { type Furnished, furnish } from "../api/furnish.ts";
 import { type Api, bodies, startApi } from "../api/support.ts";
+import { asOffice } from "../support/factories.ts";
 import { file, says, startService } from "./service.ts";
 
 /** Forecasts that come in by themselves: archived once, advised on, and an alarm where they stay away. */
@@ -164,6 +166,35 @@ test("not asked before the service wants it, then with If-Modified-Since; 304 ke
   expect(await outcomes()).toEqual(["unchanged"]);
   expect(service.asked.at(-1)?.headers["if-modified-since"]).toBe(modified);
   expect(await archived()).toHaveLength(1);
+});
+
+test("a series that begins in the course of today leaves today as the last whole one said it, for the rules alone", async () => {
+  await switchTo("met-norway");
+  await pull();
+  later(5);
+  const document = JSON.parse(issuedAt("2026-05-11T09:30:00Z")) as {
+    properties: { timeseries: object[] };
+  };
+  document.properties.timeseries.splice(0, 5);
+  service.answer = says(JSON.stringify(document));
+  expect(await outcomes()).toEqual(["stored"]);
+  expect((await archived()).map((row) => row.days)).toEqual([3, 2]);
+  const at = { officeId: here.officeId, siteId: here.siteId, today: "2026-05-11" };
+  const holding = (asOf: string, today = at.today) =>
+    asOffice(api.db, here.officeId, (tx) => latestForecast(tx, { ...at, today }, asOf));
+  const now = await holding(api.clock.now.toISOString());
+  expect(now?.issuedAt).toBe("2026-05-11T09:30:00.000Z");
+  expect(now?.days.map((d) => [d.date, d.rainMm])).toEqual([
+    ["2026-05-11", 0.6],
+    ["2026-05-12", 1.8],
+    ["2026-05-13", 0.1],
+  ]);
+  // As it was known at nine, and after the last one that had the day whole is older than a day.
+  expect((await holding("2026-05-11T09:00:00Z"))?.issuedAt).toBe("2026-05-11T03:40:12.000Z");
+  expect((await holding("2026-05-12T03:50:00Z"))?.days.map((d) => d.date)).toEqual([
+    "2026-05-12",
+    "2026-05-13",
+  ]);
 });
 
 test("a site that moved is asked at once, and not whether it changed", async () => {

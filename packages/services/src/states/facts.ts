@@ -2,7 +2,6 @@ import {
   advisories,
   applications,
   fieldNotes,
-  forecasts,
   offices,
   plantings,
   plantTemperatures,
@@ -28,6 +27,7 @@ import { and, asc, desc, eq, gte, inArray, isNull, lte, ne, sql } from "drizzle-
 import { listBeds } from "../farms/listBeds.ts";
 import { listMaterials } from "../farms/listMaterials.ts";
 import type { OfFarm } from "../farms/ofFarm.ts";
+import { type ForecastFacts, latestForecast } from "../weather/latestForecast.ts";
 import { weatherPart } from "./parts.ts";
 
 /** Weather further back than this no rule reads. */
@@ -45,7 +45,7 @@ export interface SiteFacts {
   today: string;
   /** Oldest first, of the last {@link WEATHER_DAYS} days. */
   weather: WeatherDay[];
-  forecast: Pick<typeof forecasts.$inferSelect, "issuedAt" | "days" | "hours"> | undefined;
+  forecast: ForecastFacts | undefined;
   climatology: Climatology | undefined;
 }
 
@@ -186,19 +186,11 @@ async function readSites(tx: Tx, { officeId, farmId }: OfFarm, asOf: string, sin
       .from(weatherDays)
       .where(and(ofSite, gte(weatherDays.date, since), lte(weatherDays.date, today)))
       .orderBy(asc(weatherDays.date));
-    const [forecast] = await tx
-      .select({ issuedAt: forecasts.issuedAt, days: forecasts.days, hours: forecasts.hours })
-      .from(forecasts)
-      .where(
-        and(eq(forecasts.officeId, officeId), eq(forecasts.siteId, row.id), lte(forecasts.issuedAt, asOf)),
-      )
-      .orderBy(desc(forecasts.issuedAt))
-      .limit(1);
     known.set(row.id, {
       row,
       today,
       weather: days.map(weatherPart),
-      forecast,
+      forecast: await latestForecast(tx, { officeId, siteId: row.id, today }, asOf),
       climatology: await readClimatology(tx, officeId, row, Number(today.slice(0, 4))),
     });
   }
