@@ -1,11 +1,12 @@
 import { fileURLToPath } from "node:url";
-import { authTables, openAuthDatabase, openDatabase } from "@pith/db";
+import { authTables, openAuthDatabase, openDatabase, weatherSources } from "@pith/db";
 import { hashPassword } from "better-auth/crypto";
 import { build } from "esbuild";
 import { Miniflare } from "miniflare";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { freshDatabase, type TestDatabase } from "../support/database.ts";
-import { makeAgent, makeFarm, makeOffice } from "../support/factories.ts";
+import { asOffice, makeAgent, makeFarm, makeOffice, makeSite } from "../support/factories.ts";
+import { file, says, startService } from "../weather/service.ts";
 
 /** The same app in the edge runtime: a number without a database, and a farm through row-level security. */
 
@@ -16,12 +17,16 @@ let database: TestDatabase;
 let edge: Miniflare;
 let office: { id: string };
 let userId: string;
+let siteId: string;
+let service: Awaited<ReturnType<typeof startService>>;
 
 beforeAll(async () => {
+  service = await startService();
   database = await freshDatabase();
   const db = openDatabase(database.appUrl, { max: 1 });
   office = await makeOffice(db);
-  await makeFarm(db, office, { name: "Edge farm" });
+  const farm = await makeFarm(db, office, { name: "Edge farm" });
+  siteId = (await makeSite(db, farm, { forecastSource: "met-norway" })).id;
   userId = crypto.randomUUID();
   await makeAgent(db, office, { userId });
   await db.close();
@@ -61,6 +66,8 @@ beforeAll(async () => {
       AUTH_SECRET: "only-for-this-test-only-for-this-test",
       API_ORIGIN: ORIGIN,
       DASHBOARD_ORIGIN: ORIGIN,
+      PITH_FORECAST_CONTACT: EMAIL,
+      PITH_FORECAST_URL: service.baseUrl,
     },
   });
   await edge.ready;
@@ -68,6 +75,7 @@ beforeAll(async () => {
 
 afterAll(async () => {
   await edge?.dispose();
+  await service?.close();
   await database?.drop();
 });
 
@@ -146,4 +154,30 @@ test("another office answers like one that is not there", async () => {
   );
   expect(bodies[0]?.status).toBe(404);
   expect(bodies[0]).toEqual(bodies[1]);
+});
+
+test("a forecast is pulled on the edge too: a redirect is not followed, an answer is stored", async () => {
+  const signIn = await post(
+    "/v1/auth/sign-in/email",
+    { email: EMAIL, password: PASSWORD },
+    { origin: ORIGIN },
+  );
+  const cookie = signIn.headers
+    .getSetCookie()
+    .map((c) => c.split(";")[0])
+    .join("; ");
+  const pull = async () =>
+    (await post(`/v1/offices/${office.id}/forecasts/pull`, {}, { cookie })).json() as Promise<{
+      sites: { siteId: string; outcome: string; message: string | null }[];
+    }>;
+  service.answer = says("", 302, { location: "/elsewhere" });
+  const message = "The Norwegian Meteorological Institute answered with an error (302).";
+  expect((await pull()).sites).toMatchObject([{ siteId, outcome: "failed", message }]);
+  expect(service.asked.map((a) => a.headers["user-agent"])).toEqual([`Pith/1 ${EMAIL}`]);
+
+  service.answer = says(file("point-forecast.json"));
+  const db = openDatabase(database.appUrl, { max: 1 });
+  await asOffice(db, office.id, (tx) => tx.update(weatherSources).set({ nextDueAt: null }));
+  await db.close();
+  expect((await pull()).sites).toMatchObject([{ siteId, outcome: "stored", message: null }]);
 });
