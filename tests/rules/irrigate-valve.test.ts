@@ -289,7 +289,10 @@ describe("salt", () => {
 
 describe("a dry spell on purpose", () => {
   const deficit = { etShare: 0.8, from: "2025-07-01" };
-  const held = (id: string) => zone({ bed: bed({ id }), planting: planting({ id, deficit }) });
+  const set = [{ on: "2025-06-28", kind: "fruit-set" as const }];
+  const hot = (over: Partial<ReturnType<typeof planting>> = {}) =>
+    planting({ marketType: "cayenne-type", deficit, ...over });
+  const held = (id: string) => zone({ bed: bed({ id }), planting: hot({ id }), notes: set });
 
   test("alone on its valve: watered at the depletion where mean Ks is 0.8, above RAW; not today", () => {
     const waterings = [{ on: "2025-07-06", litres: 4000 }];
@@ -309,16 +312,44 @@ describe("a dry spell on purpose", () => {
     expect(first(a, "Dtrigger")).toBeUndefined();
   });
   test("before its first and after its last day it is no dry spell", () => {
-    const past = zone({ planting: planting({ deficit: { ...deficit, to: "2025-07-10" } }) });
+    const past = zone({ planting: hot({ deficit: { ...deficit, to: "2025-07-10" } }), notes: set });
     expect(keys(advice(valve({ zones: [past] }))).filter((k) => k.includes("deficit"))).toEqual([]);
   });
-  test("no share said: watered in full, also where the office has a least share, which only bounds a share said", () => {
-    const open = zone({ planting: planting({ deficit: { from: "2025-07-01" } }) });
-    expect(keys(advice(valve({ zones: [open] })))).toContain("irrigate.step.deficit-no-share");
-    const bounded = (p: Parameters<typeof planting>[0]) =>
-      advice(valve({ zones: [zone({ planting: planting(p) })], settings: { hotterLeastEtShare: 0.9 } }));
-    expect(keys(bounded(open.planting))).toContain("irrigate.step.deficit-no-share");
-    expect(param(bounded({ deficit }), "irrigate.step.deficit-alone", "share")).toBeCloseTo(90, 9);
+  const asIf = (z: ReturnType<typeof zone>, over: Partial<ValveState> = {}) => {
+    const waterings = [{ on: "2025-07-06", litres: 4000 }];
+    const a = advice(valve({ waterings, ...over, zones: [z] }));
+    const plain = advice(valve({ waterings, ...over, zones: [{ ...z, planting: planting() }] }));
+    return { a, same: a.window.to === plain.window.to };
+  };
+  test.each([
+    ["before fruit set", zone({ planting: hot() }), {}],
+    [
+      "wilting at dawn",
+      zone({ planting: hot(), notes: [...set, { on: "2025-07-10", kind: "wilting-at-dawn" }] }),
+      {},
+    ],
+    ["a sweet type", zone({ planting: hot({ marketType: "bell" }), notes: set }), {}],
+    [
+      "drier than the office allows",
+      zone({ planting: hot({ deficit: { ...deficit, etShare: 0.7 } }), notes: set }),
+      {},
+    ],
+    [
+      "36 C today",
+      held("bed-a"),
+      { forecast: { issuedAt: "2025-07-11T06:00:00Z", days: weather("2025-07-11", 1, { tMaxC: 36 }) } },
+    ],
+  ])("%s: the bed is watered in full, and that is said", (_, z, over) => {
+    const { a, same } = asIf(z, over);
+    expect(keys(a)).toContain("irrigate.step.deficit-off");
+    expect(same).toBe(true);
+  });
+  test("no share said: the one that hotter takes, 90 %", () => {
+    const open = zone({ planting: hot({ deficit: { from: "2025-07-01" } }), notes: set });
+    expect(param(advice(valve({ zones: [open] })), "irrigate.step.deficit-alone", "share")).toBeCloseTo(
+      90,
+      9,
+    );
   });
 });
 
@@ -388,7 +419,10 @@ test("every message of these states can be said in both unit systems", () => {
   const states = [
     valve({
       waterTests: [{ id: "w", sampledOn: "2025-05-01", ecDSPerM: 4 }],
-      zones: [zone({ planting: planting({ deficit: { from: "2025-07-01", etShare: 0.8 } }) })],
+      zones: [
+        zone({ planting: planting({ deficit: { from: "2025-07-01", etShare: 0.8 } }) }),
+        zone({ bed: bed({ id: "b" }) }),
+      ],
     }),
     valve({
       zones: [

@@ -10,6 +10,7 @@ import { ecOfWater } from "../../water/salt.ts";
 import { SEASON_DAYS } from "../../water/stages.ts";
 import { type Wetting, wettingOf } from "../../water/wetting.ts";
 import type { StandingZone } from "../../water/zone.ts";
+import { type Drought, droughtOf, isDryOn } from "./drought.ts";
 
 /** How far ahead the next watering is looked for. */
 export const HORIZON_DAYS = 21;
@@ -31,8 +32,7 @@ export interface ValveSetting {
   wetting: Wetting;
   /** Of the water, where a test still holds [dS/m]. */
   ecwDsPerM: number | undefined;
-  /** A deficit held on purpose on this valve today: by every zone on it, or by some while others want full water. */
-  deficit: "none" | "alone" | "shared";
+  drought: Drought;
 }
 
 /** A bed for a message: by its number among the valve's beds where no name may stand. */
@@ -43,24 +43,12 @@ export const bedOf = (setting: ValveSetting, bed: Bed) =>
 export const bedCount = (setting: ValveSetting): number =>
   new Set(setting.zones.map(({ zone }) => zone.bed.id)).size;
 
-/** The deficit that somebody holds on a zone on a day. */
-function deficitOn(zone: StandingZone, day: string) {
-  const { deficit } = zone.planting;
-  if (!deficit || day < deficit.from || (deficit.to !== undefined && day > deficit.to)) return undefined;
-  return deficit;
-}
-
-/**
- * The share of full water that a zone is allowed on a day, where a deficit is held on it and every zone of the valve holds
- * one: the planting's own, never below the least the office lets one go to. Undefined where full water is due, also where
- * nobody chose a share: the office's least is a bound and not a choice.
- */
-export function waterAllowedOn(setting: ValveSetting, zone: StandingZone, day: string): number | undefined {
-  if (setting.deficit !== "alone") return undefined;
-  const deficit = deficitOn(zone, day);
-  if (deficit?.etShare === undefined) return undefined;
-  return Math.max(deficit.etShare, setting.state.settings.hotterLeastEtShare ?? 0);
-}
+/** The share of full water that a zone is allowed on a day of a dry spell that is held; undefined where full water is due. */
+export const waterAllowedOn = (
+  { drought }: ValveSetting,
+  zone: StandingZone,
+  day: string,
+): number | undefined => (drought.kind === "held" && isDryOn(zone, day) ? drought.etShare : undefined);
 
 /** The plants that stand on the valve today, and the ground they take. */
 export function settingOf(state: ValveState): ValveSetting {
@@ -74,7 +62,6 @@ export function settingOf(state: ValveState): ValveSetting {
   });
   const beds = new Map(zones.map(({ zone }) => [zone.bed.id, zone.bed]));
   const areaM2 = [...beds.values()].reduce((sum, bed) => sum + bedAreaM2(bed), 0);
-  const held = zones.filter(({ zone }) => deficitOn(zone, today) !== undefined).length;
   return {
     state,
     today,
@@ -83,7 +70,11 @@ export function settingOf(state: ValveState): ValveSetting {
     areaM2,
     wetting: wettingOf(state.valve),
     ecwDsPerM: ecOfWater(state.waterTests ?? [], today),
-    deficit: held === 0 ? "none" : held === zones.length ? "alone" : "shared",
+    drought: droughtOf(
+      state,
+      zones.map(({ zone }) => zone),
+      today,
+    ),
   };
 }
 

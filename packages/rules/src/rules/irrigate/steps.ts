@@ -3,10 +3,11 @@ import type { Step } from "../../core/rule.ts";
 import { measure, onDay, say } from "../../text/message.ts";
 import { bedAreaM2 } from "../../water/ground.ts";
 import type { ValveReading } from "./decide.ts";
+import { isDryOn } from "./drought.ts";
 import { rainSteps } from "./rainSteps.ts";
 import { seasonSteps } from "./seasonSteps.ts";
 import { sensorSteps } from "./sensorSteps.ts";
-import { bedCount, bedOf, type ValveSetting, waterAllowedOn } from "./setting.ts";
+import { bedCount, bedOf, type ValveSetting } from "./setting.ts";
 import { firstShort } from "./zoneReading.ts";
 
 const step = (...args: Parameters<typeof say>): Step => ({ text: say(...args) });
@@ -133,24 +134,19 @@ function waitSteps(setting: ValveSetting, r: ValveReading): Step[] {
     : steps;
 }
 
-/** A block that is kept dry on purpose: what that makes of the trigger, or why it cannot be held on this valve. */
+/** A block that is kept dry on purpose: what that makes of the trigger, or why it is not held on this valve. */
 function deficitSteps(setting: ValveSetting, { governing }: ValveReading): Step[] {
-  const { today } = setting;
-  if (setting.deficit === "shared") {
-    const held = setting.zones.filter(({ zone }) => isHeld(zone.planting.deficit, today));
-    return held.map(({ zone }) => step("irrigate.step.deficit-shared", { bed: bedOf(setting, zone.bed) }));
+  const { today, drought } = setting;
+  if (drought.kind === "shared") {
+    const dry = setting.zones.filter(({ zone }) => isDryOn(zone, today));
+    return dry.map(({ zone }) => step("irrigate.step.deficit-shared", { bed: bedOf(setting, zone.bed) }));
   }
-  if (setting.deficit === "none") return [];
-  const allowed = waterAllowedOn(setting, governing.zone, today);
-  if (allowed === undefined) return [step("irrigate.step.deficit-no-share")];
+  if (drought.kind !== "held") return drought.kind === "off" ? [step("irrigate.step.deficit-off")] : [];
   return [
     step("irrigate.step.deficit-alone", {
       trigger: measure(governing.today.triggerMm, "mm"),
       ready: measure(governing.today.rawMm, "mm"),
-      share: measure(100 * allowed, "pct"),
+      share: measure(100 * drought.etShare, "pct"),
     }),
   ];
 }
-
-const isHeld = (deficit: { from: string; to?: string } | undefined, day: string): boolean =>
-  deficit !== undefined && day >= deficit.from && (deficit.to === undefined || day <= deficit.to);

@@ -50,8 +50,8 @@ export const irrigate: Record<string, string> = {
     "A dry spell is held here on purpose: water once {trigger} is missing instead of {ready}, which leaves the plants about {share} of what they can use.",
   "irrigate.step.deficit-shared":
     "A dry spell is wanted on bed {bed}, but other plants hang on the same valve. It waters for the thirsty ones; a block that is kept dry needs a valve of its own.",
-  "irrigate.step.deficit-no-share":
-    "A dry spell is noted here, but not how much water it leaves. Until that is said the bed is watered in full.",
+  "irrigate.step.deficit-off":
+    "A dry spell is noted here, but it must not be held now: no fruit set yet, heat or cold, a sign on the plants, or a strength that is not accepted here. The bed is watered in full. The advice on heat of fruit says which.",
   "irrigate.step.sensor-content":
     "Bed {bed}: the sensor at {depth} reads {value} of water, which makes {missing} missing from the root zone. The book has {book}. The sensor decides.",
   "irrigate.step.sensor-content-too":
