@@ -77,7 +77,7 @@ runSeason(season, book, 0, DAYS, startOf(book, 0));
 const furthest = Math.max(...out.map((dr, i) => Math.abs(dr - (book.depletionMm[i] as number))));
 if (!(furthest < 1e-9)) throw new Error(`the bare loop and the balance differ by ${furthest} mm`);
 
-describe("200 days of one planting, dual coefficient", () => {
+describe("200 days of one planting, dual coefficient (at least 5,000 a second, within 4 times the bare loop)", () => {
   bench("bare arithmetic on typed arrays", () => {
     bare(season, out);
   });

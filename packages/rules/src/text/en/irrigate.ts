@@ -51,7 +51,7 @@ export const irrigate: Record<string, string> = {
   "irrigate.step.deficit-shared":
     "A dry spell is wanted on bed {bed}, but other plants hang on the same valve. It waters for the thirsty ones; a block that is kept dry needs a valve of its own.",
   "irrigate.step.deficit-off":
-    "A dry spell is noted here, but it must not be held now: no fruit set yet, heat or cold, a sign on the plants, or a strength that is not accepted here. The bed is watered in full. The advice on heat of fruit says which.",
+    "A dry spell is noted here, but it must not be held now: no fruit set yet, heat or cold, a sign on the plants, or a strength that is not accepted here. The bed is watered in full. The advice about hotter fruit says which.",
   "irrigate.step.sensor-content":
     "Bed {bed}: the sensor at {depth} reads {value} of water, which makes {missing} missing from the root zone. The book has {book}. The sensor decides.",
   "irrigate.step.sensor-content-too":
