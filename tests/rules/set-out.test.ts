@@ -68,19 +68,19 @@ describe("forecast and climatology", () => {
   test("five days ahead skill is 0.95 - 5 × 0.07 = 0.60, so a forecast of 5 C against a normal of 15 C reads 9 C", () => {
     expect(forecastSkill(5)).toBeCloseTo(0.6, 12);
     const members = membersAhead(years, "2026-05-15", 30, issued);
-    expect(members.days.map((d) => d[6]?.tMinC)).toEqual(Array(10).fill(expect.closeTo(9, 9)));
-    expect(members.days[0]?.[6]?.tMaxC).toBe(25);
+    expect(members.tMinC.map((d) => d[6])).toEqual(Array(10).fill(expect.closeTo(9, 9)));
+    expect(members.tMaxC[0]?.[6]).toBe(25);
     expect(members.forecastDays).toBe(1);
   });
   test("of years 10 C apart, skill 0.6 leaves 0.8 of the spread: 8 C", () => {
     const spread = climatologyYears(climatology(10, (y) => ({ tMinC: y % 2 === 0 ? 10 : 20, tMaxC: 30 })));
-    const at = membersAhead(spread, "2026-05-15", 30, issued).days.map((d) => d[6]?.tMinC ?? Number.NaN);
+    const at = membersAhead(spread, "2026-05-15", 30, issued).tMinC.map((d) => d[6] ?? Number.NaN);
     expect(Math.max(...at) - Math.min(...at)).toBeCloseTo(8, 9);
   });
   test("past two weeks the forecast counts for nothing", () => {
     expect(forecastSkill(14)).toBe(0);
     const late = { ...issued, days: [{ date: "2026-05-29", tMinC: -5 }] };
-    expect(membersAhead(years, "2026-05-15", 30, late).days[0]?.[15]?.tMinC).toBe(15);
+    expect(membersAhead(years, "2026-05-15", 30, late).tMinC[0]?.[15]).toBe(15);
   });
   test("a cold forecast turns go into wait, a warm normal aside", () => {
     const state = planting({ notes: hardened, climatology: climatology(20, () => warm) });

@@ -27,7 +27,15 @@ function quickEpochDay(day: string): number | null {
 }
 
 /** The calendar day of an epoch day. */
-export const dayOf = (epoch: number): string => new Date(epoch * MS_PER_DAY).toISOString().slice(0, 10);
+export function dayOf(epoch: number): string {
+  const at = new Date(epoch * MS_PER_DAY);
+  const year = at.getUTCFullYear();
+  // Years of other lengths carry a sign or zeros, which the standard's own form knows.
+  if (!(year >= 1000 && year <= 9999)) return at.toISOString().slice(0, 10);
+  const month = at.getUTCMonth() + 1;
+  const date = at.getUTCDate();
+  return `${year}-${month < 10 ? "0" : ""}${month}-${date < 10 ? "0" : ""}${date}`;
+}
 
 /** The calendar day `n` days later (earlier where negative). */
 export const addDays = (day: string, n: number): string => dayOf(epochDay(day) + n);
@@ -38,18 +46,38 @@ export const daysBetween = (a: string, b: string): number => epochDay(b) - epoch
 /** Day of the year, 1 January = 1 (FAO-56 Annex 2, Table 2.5). */
 export const dayOfYear = (day: string): number => daysBetween(`${day.slice(0, 4)}-01-01`, day) + 1;
 
+/** Every rule asks for the same few days and instants of one state, and a zone's own rules are slow to read. */
+const zoneAnswers = new Map<string, string>();
+const ANSWERS_KEPT = 512;
+
+function remembered(asked: string, find: () => string): string {
+  const known = zoneAnswers.get(asked);
+  if (known !== undefined) return known;
+  const found = find();
+  if (zoneAnswers.size >= ANSWERS_KEPT) zoneAnswers.clear();
+  zoneAnswers.set(asked, found);
+  return found;
+}
+
 /** The site's local calendar day at an instant. */
 export const localDay = (instant: string, timeZone: string): string =>
-  Temporal.Instant.from(instant).toZonedDateTimeISO(timeZone).toPlainDate().toString();
+  remembered(`${instant} ${timeZone}`, () =>
+    Temporal.Instant.from(instant).toZonedDateTimeISO(timeZone).toPlainDate().toString(),
+  );
 
 /** The site's local hour of the day (0-23) at an instant. */
 export const localHour = (instant: string, timeZone: string): number =>
   Temporal.Instant.from(instant).toZonedDateTimeISO(timeZone).hour;
 
+/** The runtime's zones are few, and finding one takes longer than all else at the door. */
+const zonesFound = new Set<string>();
+
 /** Whether the runtime knows an IANA zone name. */
 export function isTimeZone(name: string): boolean {
+  if (zonesFound.has(name)) return true;
   try {
     new Intl.DateTimeFormat("en", { timeZone: name });
+    zonesFound.add(name);
     return true;
   } catch {
     return false;
@@ -72,7 +100,9 @@ export const clockAt = (instant: string, timeZone: string): string =>
 
 /** The instant at which a local day's hour begins at the site. */
 export const instantAt = (day: string, hour: number, timeZone: string): string =>
-  Temporal.PlainDate.from(day)
-    .toZonedDateTime({ timeZone, plainTime: Temporal.PlainTime.from({ hour }) })
-    .toInstant()
-    .toString();
+  remembered(`${day} ${hour} ${timeZone}`, () =>
+    Temporal.PlainDate.from(day)
+      .toZonedDateTime({ timeZone, plainTime: Temporal.PlainTime.from({ hour }) })
+      .toInstant()
+      .toString(),
+  );

@@ -78,6 +78,34 @@ export const ForecastSchema = z.strictObject({
 });
 export type Forecast = z.infer<typeof ForecastSchema>;
 
+const EARTH_C = { min: -70, max: 60 } as const;
+const YEAR_OF_TEMPERATURES = z
+  .array(z.number().min(EARTH_C.min).max(EARTH_C.max).nullable())
+  .min(365)
+  .max(366);
+
+/**
+ * A year of daily temperatures. Thirty years of a station are 22,000 numbers: they are looked over by one plain loop, and
+ * the schema, which costs more than a whole rule, only speaks where something is wrong and has to be named.
+ */
+const yearOfTemperatures = z.custom<(number | null)[]>().superRefine((raw, context) => {
+  if (looksLikeAYear(raw)) return;
+  for (const issue of YEAR_OF_TEMPERATURES.safeParse(raw).error?.issues ?? []) {
+    context.addIssue({ ...issue });
+  }
+});
+
+function looksLikeAYear(raw: unknown): boolean {
+  if (!Array.isArray(raw) || raw.length < 365 || raw.length > 366) return false;
+  for (let i = 0; i < raw.length; i++) {
+    const t: unknown = raw[i];
+    if (t === null) continue;
+    // Written so that NaN falls through.
+    if (typeof t !== "number" || !(t >= EARTH_C.min && t <= EARTH_C.max)) return false;
+  }
+  return true;
+}
+
 /** Daily minima and maxima of whole years, index 0 = 1 January; null where the day is missing. */
 export const ClimatologySchema = z.strictObject({
   stationId: id,
@@ -85,8 +113,8 @@ export const ClimatologySchema = z.strictObject({
     .array(
       z.strictObject({
         year: int("calendar year", "year", 1800, 2200),
-        tMinC: z.array(z.number().min(-70).max(60).nullable()).min(365).max(366),
-        tMaxC: z.array(z.number().min(-70).max(60).nullable()).min(365).max(366),
+        tMinC: yearOfTemperatures,
+        tMaxC: yearOfTemperatures,
       }),
     )
     .max(200),

@@ -1,6 +1,6 @@
 import { epochDay } from "../core/days.ts";
 import type { Forecast } from "../states/parts.ts";
-import { type ClimatologyYears, type Extremes, sameDayIn } from "./climatologyYears.ts";
+import { type ClimatologyYears, sameDayIn } from "./climatologyYears.ts";
 
 /**
  * How well a day's forecast follows what comes, as a correlation with the departure from normal, by lead in days:
@@ -15,8 +15,9 @@ const SMOOTHING_DAYS = 3;
 /** For each year, the run of days from the first, as that year had them, drawn towards the forecast by lead. */
 export interface Members {
   years: number[];
-  /** `[year][day]` */
-  days: Extremes[][];
+  /** `[year][day + 1]`: one day before the first and one after the last, because a day's hours lean on its neighbours. */
+  tMinC: Float64Array[];
+  tMaxC: Float64Array[];
   /** Days that carry a forecast. */
   forecastDays: number;
 }
@@ -36,24 +37,29 @@ export function membersAhead(
   forecast?: Forecast,
 ): Members {
   const first = epochDay(today);
-  const days = climatology.years.map((year) => {
-    const start = sameDayIn(year, today);
-    // One day before and one after, because a day's hours lean on its neighbours.
-    return Array.from({ length: length + 2 }, (_, i) => climatology.at(start + i - 1));
-  });
+  const rows = (on: (epoch: number) => number) =>
+    climatology.years.map((year) => {
+      const start = sameDayIn(year, today) - 1;
+      const row = new Float64Array(length + 2);
+      for (let i = 0; i < row.length; i++) row[i] = on(start + i);
+      return row;
+    });
+  const members = {
+    tMinC: { rows: rows(climatology.tMinOn), on: climatology.tMinOn },
+    tMaxC: { rows: rows(climatology.tMaxOn), on: climatology.tMaxOn },
+  };
   let forecastDays = 0;
   for (const coming of forecast?.days ?? []) {
     const lead = epochDay(coming.date) - first;
     const r = forecastSkill(lead);
     if (lead < 0 || lead >= length || r === 0) continue;
-    const pull = (key: keyof Extremes, value: number | undefined) => {
+    const pull = (key: keyof typeof members, value: number | undefined) => {
       if (value === undefined) return false;
-      const normal = normalOf(climatology, coming.date, key);
+      const normal = normalOf(climatology.years, members[key].on, coming.date);
       if (Number.isNaN(normal)) return false;
-      for (const member of days) {
-        const day = member[lead + 1] as Extremes;
-        const drawn = normal + r * (value - normal) + Math.sqrt(1 - r * r) * (day[key] - normal);
-        member[lead + 1] = { ...day, [key]: drawn };
+      for (const member of members[key].rows) {
+        member[lead + 1] =
+          normal + r * (value - normal) + Math.sqrt(1 - r * r) * ((member[lead + 1] as number) - normal);
       }
       return true;
     };
@@ -61,16 +67,16 @@ export function membersAhead(
     const max = pull("tMaxC", coming.tMaxC);
     if (min || max) forecastDays += 1;
   }
-  return { years: climatology.years, days, forecastDays };
+  return { years: climatology.years, tMinC: members.tMinC.rows, tMaxC: members.tMaxC.rows, forecastDays };
 }
 
-function normalOf(climatology: ClimatologyYears, day: string, key: keyof Extremes): number {
+function normalOf(years: number[], on: (epoch: number) => number, day: string): number {
   let sum = 0;
   let n = 0;
-  for (const year of climatology.years) {
+  for (const year of years) {
     const at = sameDayIn(year, day);
     for (let near = -SMOOTHING_DAYS; near <= SMOOTHING_DAYS; near++) {
-      const t = climatology.at(at + near)[key];
+      const t = on(at + near);
       if (Number.isNaN(t)) continue;
       sum += t;
       n += 1;

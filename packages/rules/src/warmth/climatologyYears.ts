@@ -11,6 +11,9 @@ export interface Extremes {
 export interface ClimatologyYears {
   years: number[];
   at(epoch: number): Extremes;
+  /** The same, without making an object of each day: thousands are asked for. */
+  tMinOn(epoch: number): number;
+  tMaxOn(epoch: number): number;
 }
 
 /**
@@ -19,8 +22,20 @@ export interface ClimatologyYears {
  */
 export const NORMAL_YEARS = 30;
 
+/** Several rules lay out the same station's years; a state is never changed once it is through the door. */
+const laidOut = new WeakMap<Climatology, ClimatologyYears>();
+
 /** The latest years of a station, day by day: {@link NORMAL_YEARS} unless a hindcast asks for more. */
 export function climatologyYears(climatology: Climatology, latest = NORMAL_YEARS): ClimatologyYears {
+  if (latest !== NORMAL_YEARS) return layOut(climatology, latest);
+  const known = laidOut.get(climatology);
+  if (known) return known;
+  const years = layOut(climatology, latest);
+  laidOut.set(climatology, years);
+  return years;
+}
+
+function layOut(climatology: Climatology, latest: number): ClimatologyYears {
   const sorted = [...climatology.years].sort((a, b) => a.year - b.year).slice(-latest);
   const first = firstDay(sorted[0]?.year ?? 0);
   const length = firstDay((sorted.at(-1)?.year ?? 0) + 1) - first;
@@ -37,20 +52,26 @@ export function climatologyYears(climatology: Climatology, latest = NORMAL_YEARS
       tMaxC[start - first + i] = max < min ? Number.NaN : max;
     }
   }
+  const tMinOn = (epoch: number) => tMinC[epoch - first] ?? Number.NaN;
+  const tMaxOn = (epoch: number) => tMaxC[epoch - first] ?? Number.NaN;
   return {
     years: sorted.map((y) => y.year),
-    at: (epoch) => ({ tMinC: tMinC[epoch - first] ?? Number.NaN, tMaxC: tMaxC[epoch - first] ?? Number.NaN }),
+    at: (epoch) => ({ tMinC: tMinOn(epoch), tMaxC: tMaxOn(epoch) }),
+    tMinOn,
+    tMaxOn,
   };
 }
 
+const MS_PER_DAY = 86_400_000;
+
 /** The same calendar day in another year; 29 February becomes 28 February where there is none. */
 export function sameDayIn(year: number, day: string): number {
-  const monthDay = day.slice(5);
-  return epochDay(`${isoYear(year)}-${monthDay === "02-29" && !isLeap(year) ? "02-28" : monthDay}`);
+  const month = Number(day.slice(5, 7));
+  const date = Number(day.slice(8, 10));
+  const inMonth = month === 2 && date === 29 && !isLeap(year) ? 28 : date;
+  return Date.UTC(year, month - 1, inMonth) / MS_PER_DAY;
 }
 
 const isLeap = (year: number): boolean => (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0;
 
-const isoYear = (year: number): string => String(year).padStart(4, "0");
-
-const firstDay = (year: number): number => epochDay(`${isoYear(year)}-01-01`);
+const firstDay = (year: number): number => epochDay(`${String(year).padStart(4, "0")}-01-01`);

@@ -1,7 +1,4 @@
-import { type DayShape, hoursOf } from "../quantities/climate/hourlyTemperatures.ts";
-
-/** One day's course, written anew by each call: a season of thirty years would throw away some ten thousand of them. */
-const hours = new Float64Array(24);
+import { type DayShape, fallTo } from "../quantities/climate/hourlyTemperatures.ts";
 
 /**
  * Degree-hours below a floor in one day, hour by hour on the reconstructed course of the day.
@@ -26,11 +23,17 @@ export function degreeHoursBelow(
   if (tMinC >= floorC && after >= floorC) return 0;
   const highest = Math.max(tMaxC, tMinC);
   const before = Number.isNaN(previousTMaxC) ? highest : previousTMaxC;
-  hoursOf(shape, { tMinC, tMaxC: highest, previousTMaxC: before, nextTMinC: after }, hours);
+  // The three pieces of the day one after the other, as hoursOf has them: ten thousand days are asked for.
+  const { share, riseHour, nightHour } = shape;
+  const rise = highest - tMinC;
+  const fallBefore = fallTo(tMinC, tMinC, before, shape.atSunset);
+  const fallAfter = fallTo(after, tMinC, highest, shape.atSunset);
   let degreeHours = 0;
-  for (let hour = 0; hour < 24; hour++) {
-    const t = hours[hour] as number;
+  const count = (t: number) => {
     if (t < floorC) degreeHours += floorC - t;
-  }
+  };
+  for (let hour = 0; hour < riseHour; hour++) count(tMinC + fallBefore * (share[hour] as number));
+  for (let hour = riseHour; hour < nightHour; hour++) count(tMinC + rise * (share[hour] as number));
+  for (let hour = nightHour; hour < 24; hour++) count(after + fallAfter * (share[hour] as number));
   return degreeHours;
 }

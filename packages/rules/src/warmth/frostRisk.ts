@@ -17,6 +17,26 @@ import { type ShareOfYears, shareOfYears } from "./shareOfYears.ts";
  * @param frostC the thermometer reading that counts as frost
  */
 export function frostRisk(minimaC: ArrayLike<number>, frostC: number): ShareOfYears {
+  const { hits, n, t } = sampleOf(minimaC, frostC);
+  const share = shareOfYears(hits, n);
+  const estimate = Math.max(hits / n, tDistribution.cdf(t, n - 1));
+  return { ...share, estimate, low: Math.min(share.low, estimate), high: Math.max(share.high, estimate) };
+}
+
+/**
+ * Whether {@link frostRisk} is within an accepted one, and in how many years there was frost: the same without the
+ * integral of t, which costs more than all else where hundreds of dates are only to be let through or not.
+ */
+export function frostWithin(
+  minimaC: ArrayLike<number>,
+  frostC: number,
+  accepted: number,
+): { hits: number; within: boolean } {
+  const { hits, n, t } = sampleOf(minimaC, frostC);
+  return { hits, within: hits / n <= accepted && t <= quantileOf(accepted, n - 1) };
+}
+
+function sampleOf(minimaC: ArrayLike<number>, frostC: number): { hits: number; n: number; t: number } {
   const n = minimaC.length;
   let hits = 0;
   let sum = 0;
@@ -25,13 +45,21 @@ export function frostRisk(minimaC: ArrayLike<number>, frostC: number): ShareOfYe
     if (t <= frostC) hits += 1;
     sum += t;
   }
-  const share = shareOfYears(hits, n);
   const mean = sum / n;
   let squares = 0;
   for (let i = 0; i < n; i++) squares += ((minimaC[i] as number) - mean) ** 2;
   const variance = squares / (n - 1);
   const spread = Math.sqrt(variance * (1 + 1 / n));
-  const predicted = spread > 0 ? tDistribution.cdf((frostC - mean) / spread, n - 1) : Number(mean <= frostC);
-  const estimate = Math.max(hits / n, predicted);
-  return { ...share, estimate, low: Math.min(share.low, estimate), high: Math.max(share.high, estimate) };
+  // Years that are all alike leave no doubt either way.
+  const certain = mean <= frostC ? Number.POSITIVE_INFINITY : Number.NEGATIVE_INFINITY;
+  return { hits, n, t: spread > 0 ? (frostC - mean) / spread : certain };
+}
+
+const quantiles = new Map<string, number>();
+
+function quantileOf(p: number, degreesOfFreedom: number): number {
+  const asked = `${p} ${degreesOfFreedom}`;
+  const known = quantiles.get(asked) ?? tDistribution.quantile(p, degreesOfFreedom);
+  if (quantiles.size < 1000) quantiles.set(asked, known);
+  return known;
 }

@@ -22,8 +22,9 @@ export function refuseFahrenheit(days: WeatherDay[], field: string, climatology?
   if (!first || warm.length < DAYS_TO_JUDGE) return;
   if (warm.every((d) => d.tMaxC > HOTTEST_RUN_C)) refuseAt(`${field}.${first.i}.tMaxC`, first.tMaxC);
   if (!climatology) return;
+  const normals = normalsOf(climatology);
   const pairs = warm.flatMap((d) => {
-    const normal = normalMaxC(climatology, d.date);
+    const normal = normals(d.date);
     return Number.isNaN(normal)
       ? []
       : [{ asCelsius: d.tMaxC - normal, asFahrenheit: (d.tMaxC - 32) / 1.8 - normal }];
@@ -38,10 +39,10 @@ export function refuseFahrenheit(days: WeatherDay[], field: string, climatology?
 
 /** Refuses a climatology whose warmest month runs above 45 C in a year: Fahrenheit called Celsius. */
 export function refuseFahrenheitYears(climatology: Climatology): void {
+  if (foundPlausible.has(climatology)) return;
   climatology.years.forEach((year, i) => {
-    const hot = year.tMaxC.filter((t) => t !== null && t > HOTTEST_RUN_C);
     // Without one such day no thirty can average it, and no year of a real place has one to sort.
-    if (hot.length === 0) return;
+    if (!year.tMaxC.some((t) => t !== null && t > HOTTEST_RUN_C)) return;
     const hottest = year.tMaxC
       .filter((t) => t !== null)
       .sort((a, b) => b - a)
@@ -56,7 +57,11 @@ export function refuseFahrenheitYears(climatology: Climatology): void {
       );
     }
   });
+  foundPlausible.add(climatology);
 }
+
+/** Several rules look at the same years. */
+const foundPlausible = new WeakSet<Climatology>();
 
 /** Soil at 10 cm under a crop does not reach this in the morning (cp); 50 to 80 is what a Fahrenheit scale would show. */
 const HOTTEST_SOIL_C = 45;
@@ -99,12 +104,28 @@ function refuseAt(field: string, received: number): never {
   );
 }
 
+/** Normals asked for already: several rules look at the same days. */
+const normalsKnown = new WeakMap<ClimatologyYears, Map<string, number>>();
+
+function normalsOf(climatology: ClimatologyYears): (date: string) => number {
+  const known = normalsKnown.get(climatology) ?? new Map<string, number>();
+  normalsKnown.set(climatology, known);
+  return (date) => {
+    const before = known.get(date);
+    if (before !== undefined) return before;
+    const normal = normalMaxC(climatology, date);
+    known.set(date, normal);
+    return normal;
+  };
+}
+
 function normalMaxC(climatology: ClimatologyYears, date: string): number {
+  const own = Number(date.slice(0, 4));
   let sum = 0;
   let n = 0;
   for (const year of climatology.years) {
-    if (String(year) === date.slice(0, 4)) continue;
-    const t = climatology.at(sameDayIn(year, date)).tMaxC;
+    if (year === own) continue;
+    const t = climatology.tMaxOn(sameDayIn(year, date));
     if (Number.isNaN(t)) continue;
     sum += t;
     n += 1;

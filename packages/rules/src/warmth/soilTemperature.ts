@@ -38,13 +38,15 @@ export const SOIL_RATE_10CM = 0.24 * Math.exp(-0.017 * 10);
  * Source: Kätterer and Andrén 2009.
  */
 export const soilSurfaceC = (airMeanC: number): number =>
-  airMeanC < 0 ? 0.2 * airMeanC : airMeanC * (0.95 + 0.05 * Math.exp(1.2));
+  airMeanC < 0 ? 0.2 * airMeanC : airMeanC * BARE_SURFACE;
+const BARE_SURFACE = 0.95 + 0.05 * Math.exp(1.2);
 
 /**
  * How far the morning lies below the day's mean at 10 cm: half the air's daily range, damped by exp(-z/d) with a daily
  * damping depth d of 10 cm. Damping depth: Jacobs et al. 2011. The air's range standing in for the surface's is (cp).
  */
-const morningBelowMean = (day: Extremes): number => ((day.tMaxC - day.tMinC) / 2) * Math.exp(-1);
+const morningBelowMean = (tMinC: number, tMaxC: number): number => ((tMaxC - tMinC) / 2) * DAMPED;
+const DAMPED = Math.exp(-1);
 
 /** Mean of the mornings noted in the last three days, or nothing. */
 function measuredSoil(notes: FieldNote[], today: string): SoilReading | null {
@@ -67,7 +69,11 @@ function modelledSoil(weather: WeatherDay[], bed: Bed, today: string): SoilReadi
     if (day?.tMinC === undefined || day.tMaxC === undefined) return null;
     days.push({ tMinC: day.tMinC, tMaxC: day.tMaxC });
   }
-  const morningC = mornings(days)[0] as number;
+  const [morningC = Number.NaN] = mornings(
+    days.length,
+    (i) => days[i]?.tMinC ?? Number.NaN,
+    (i) => days[i]?.tMaxC ?? Number.NaN,
+  );
   return { morningC: morningC + mulchC(bed, today), how: "modelled", days: SPIN_UP_DAYS };
 }
 
@@ -81,17 +87,22 @@ export const soilNow = (
 function normalSoilAhead(years: ClimatologyYears, bed: Bed, today: string, days: number): number[] {
   const byYear = years.years.map((year) => {
     const start = sameDayIn(year, today) - SPIN_UP_DAYS;
-    return mornings(Array.from({ length: SPIN_UP_DAYS + days - 1 }, (_, i) => years.at(start + i)));
-  });
-  return Array.from({ length: days }, (_, lead) => {
-    const values = byYear.map((m) => m[lead] as number).filter((c) => !Number.isNaN(c));
-    if (values.length === 0) return Number.NaN;
-    return (
-      quantileOfSorted(
-        values.sort((a, b) => a - b),
-        0.5,
-      ) + mulchC(bed, addDays(today, lead))
+    return mornings(
+      SPIN_UP_DAYS + days - 1,
+      (i) => years.tMinOn(start + i),
+      (i) => years.tMaxOn(start + i),
     );
+  });
+  const values = new Float64Array(byYear.length);
+  return Array.from({ length: days }, (_, lead) => {
+    let n = 0;
+    for (const morning of byYear) {
+      const soilC = morning[lead] as number;
+      if (!Number.isNaN(soilC)) values[n++] = soilC;
+    }
+    if (n === 0) return Number.NaN;
+    const middle = quantileOfSorted(values.subarray(0, n).sort(), 0.5);
+    return bed.mulches.length === 0 ? middle : middle + mulchC(bed, addDays(today, lead));
   });
 }
 
@@ -124,23 +135,29 @@ export const soilModelSource = KATTERER;
  * The three-day mean of the morning soil after each day from the twentieth on; NaN while one of the last twenty days
  * is missing.
  */
-function mornings(days: Extremes[]): number[] {
+function mornings(length: number, tMinOn: (i: number) => number, tMaxOn: (i: number) => number): number[] {
   const out: number[] = [];
   let soil = Number.NaN;
   let whole = 0;
-  let last: number[] = [];
-  days.forEach((day, i) => {
-    const surface = soilSurfaceC((day.tMinC + day.tMaxC) / 2);
+  let [last, second, third] = [Number.NaN, Number.NaN, Number.NaN];
+  for (let i = 0; i < length; i++) {
+    const tMinC = tMinOn(i);
+    const tMaxC = tMaxOn(i);
+    const surface = soilSurfaceC((tMinC + tMaxC) / 2);
     if (Number.isNaN(surface)) {
       whole = 0;
       soil = Number.NaN;
     } else {
       soil = whole === 0 ? surface : soil + (surface - soil) * SOIL_RATE_10CM;
       whole += 1;
-      last = [...last.slice(-(MORNINGS - 1)), soil - morningBelowMean(day)];
+      third = second;
+      second = last;
+      last = soil - morningBelowMean(tMinC, tMaxC);
     }
-    if (i >= SPIN_UP_DAYS - 1) out.push(whole >= SPIN_UP_DAYS ? mean(last) : Number.NaN);
-  });
+    if (i >= SPIN_UP_DAYS - 1) {
+      out.push(whole >= SPIN_UP_DAYS ? (third + second + last) / MORNINGS : Number.NaN);
+    }
+  }
   return out;
 }
 

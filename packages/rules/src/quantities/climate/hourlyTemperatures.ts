@@ -68,6 +68,10 @@ export const hourlyTemperaturesC = (
   input: DayExtremes & { latitudeDeg: number; dayOfYear: number },
 ): number[] => [...hoursOf(dayShape(input.latitudeDeg, input.dayOfYear), input)];
 
+/** How far the air falls from a day's sunset to the minimum that follows [C]. */
+export const fallTo = (minimumC: number, tMinC: number, tMaxC: number, atSunset: number): number =>
+  tMinC + (tMaxC - tMinC) * atSunset - minimumC;
+
 /** The same, for a day whose shape is known already; written into `hours` where one is handed in. */
 export function hoursOf(
   shape: DayShape,
@@ -75,8 +79,8 @@ export function hoursOf(
   hours: Float64Array = new Float64Array(24),
 ): Float64Array {
   const { share, riseHour, nightHour, atSunset } = shape;
-  const fallBefore = tMinC + (previousTMaxC - tMinC) * atSunset - tMinC;
-  const fallAfter = tMinC + (tMaxC - tMinC) * atSunset - nextTMinC;
+  const fallBefore = fallTo(tMinC, tMinC, previousTMaxC, atSunset);
+  const fallAfter = fallTo(nextTMinC, tMinC, tMaxC, atSunset);
   for (let hour = 0; hour < 24; hour++) {
     const at = share[hour] as number;
     if (hour < riseHour) hours[hour] = tMinC + fallBefore * at;

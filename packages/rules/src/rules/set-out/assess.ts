@@ -6,7 +6,7 @@ import type { ClimatologyYears } from "../../warmth/climatologyYears.ts";
 import { type CoverOver, coverOver } from "../../warmth/coverOver.ts";
 import { type SiteShift, siteShift } from "../../warmth/siteShift.ts";
 import { type SoilReading, soilAhead, soilNow } from "../../warmth/soilTemperature.ts";
-import { DAYS_NEEDED, type DateDose, doseReader } from "./doseCurve.ts";
+import { DAYS_NEEDED, type DateDose, doseReader, type Parts } from "./doseCurve.ts";
 import { earliestLead, isWithin, type Reading, steadyFrom } from "./earliest.ts";
 import { ESTABLISHMENT_DAYS, HORIZON_DAYS, type Line, lineOf, SOIL_FLOOR_C } from "./line.ts";
 
@@ -52,10 +52,13 @@ export function assess(state: PlantingState, years: ClimatologyYears): Assessmen
   const site = siteShift(state.site, ESTABLISHMENT_DAYS);
   const soil = soilNow(state, today);
   const soilC = soilAhead(years, state.bed, soil, today, HORIZON_DAYS + 1);
-  const coverShift = Array.from(
-    { length: DAYS_NEEDED + 2 },
-    (_, i) => coverOver(state.bed, addDays(today, i - 1)).offsetC ?? 0,
-  );
+  const coverShift =
+    state.bed.covers.length === 0
+      ? []
+      : Array.from(
+          { length: DAYS_NEEDED + 2 },
+          (_, i) => coverOver(state.bed, addDays(today, i - 1)).offsetC ?? 0,
+        );
   const standing = (lead: number) => coverShift[lead + 1] ?? 0;
   const covered = coverShift.some((c) => c !== 0);
 
@@ -63,7 +66,7 @@ export function assess(state: PlantingState, years: ClimatologyYears): Assessmen
   const wayWith = (
     nightShiftC: (lead: number) => number,
     reading: Reading = "estimate",
-    parts: "risk" | "risk-and-spread" = "risk",
+    parts: Parts = "decision",
   ): Way => {
     const curve = dosesWith(nightShiftC, parts);
     const within = curve.map((date) =>
@@ -112,12 +115,11 @@ export function assess(state: PlantingState, years: ClimatologyYears): Assessmen
   };
 }
 
-/** The interval of a date's risk: few years, and a site that may be warmer or colder than its station. */
+/** The interval of a date's dose: few years, and a site that may be warmer or colder than its station. */
 function withInterval(middle: Way, warmer: Way, colder: Way): void {
   middle.curve = middle.curve.map((date, lead) => ({
     ...date,
     beyond: widen(date.beyond, warmer.curve[lead]?.beyond, colder.curve[lead]?.beyond),
-    frost: widen(date.frost, warmer.curve[lead]?.frost, colder.curve[lead]?.frost),
   }));
 }
 

@@ -14,8 +14,8 @@ export function isWithin(
   soilOk: boolean,
   reading: Reading = "estimate",
 ): boolean {
-  if (!date.beyond || !date.frost || !soilOk) return false;
-  return date.beyond[reading] <= line.acceptedRisk && date.frost.estimate <= line.frostRisk;
+  if (!date.beyond || !soilOk) return false;
+  return date.beyond[reading] <= line.acceptedRisk && date.frostWithin;
 }
 
 /** From each date on: is it within, and the six after it too (as far as the horizon reaches)? */

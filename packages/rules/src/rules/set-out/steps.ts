@@ -104,6 +104,6 @@ function chanceOf(a: Assessment) {
     degreeHours: measure(allowed.degreeHours, "C-hours"),
     floor: measure(a.line.floorC, "C"),
     hits: date?.beyond?.hits ?? 0,
-    frosts: date?.frost?.hits ?? 0,
+    frosts: date?.frosts ?? 0,
   };
 }
