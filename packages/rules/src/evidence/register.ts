@@ -8,6 +8,7 @@ import { saltClaims } from "./claims/salt.ts";
 import { setOutClaims } from "./claims/set-out.ts";
 import { settingDepthClaims } from "./claims/setting-depth.ts";
 import { soilReadingClaims } from "./claims/soil-reading.ts";
+import { tooHotClaims } from "./claims/too-hot.ts";
 import { coldSources } from "./sources/cold.ts";
 import { heatSources } from "./sources/heat.ts";
 import { plantSources } from "./sources/plant.ts";
@@ -41,6 +42,7 @@ export const claims: ReadonlyMap<string, Claim> = new Map(
     ...irrigateClaims,
     ...hotterClaims,
     ...saltClaims,
+    ...tooHotClaims,
     ...soilReadingClaims,
     ...feedingClaims,
   ].map((c) => [c.id, c]),

@@ -9,6 +9,7 @@ import { saltRule } from "./salt/index.ts";
 import { setOutRule } from "./set-out/index.ts";
 import { settingDepthRule } from "./setting-depth/index.ts";
 import { soilReadingRule } from "./soil-reading/index.ts";
+import { tooHotRule } from "./too-hot/index.ts";
 
 /** Every rule, in the order of the catalogue. The cast holds because a rule is only handed states of its own subject. */
 export const rules = [
@@ -19,6 +20,7 @@ export const rules = [
   irrigateRule,
   hotterRule,
   saltRule,
+  tooHotRule,
   soilReadingRule,
   feedingRule,
   settingDepthRule,

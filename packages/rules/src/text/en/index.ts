@@ -10,6 +10,7 @@ import { salt } from "./salt.ts";
 import { setOut } from "./set-out.ts";
 import { settingDepth } from "./setting-depth.ts";
 import { soilReading } from "./soil-reading.ts";
+import { tooHot } from "./too-hot.ts";
 
 /** All English text of the rules, by key. */
 export const en: Record<string, string> = {
@@ -23,6 +24,7 @@ export const en: Record<string, string> = {
   ...irrigate,
   ...hotter,
   ...salt,
+  ...tooHot,
   ...soilReading,
   ...feeding,
 };
