@@ -278,6 +278,11 @@ test("it waits longer after each failure, and as long as the service asks for", 
   later(6 / 60);
   expect(await outcomes()).toEqual(["not-due"]);
   later(5 / 60);
+  service.answer = says("", 429, { "retry-after": "7200" });
+  expect(await outcomes()).toEqual(["failed"]);
+  later(1.9);
+  expect(await outcomes()).toEqual(["not-due"]);
+  later(0.2);
   expect(await outcomes()).toEqual(["failed"]);
 });
 

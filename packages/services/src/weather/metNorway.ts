@@ -67,9 +67,8 @@ function addressOf(baseUrl: string, { latitudeDeg, longitudeDeg, elevationM }: F
 function refusalOf({ status, headers }: Response, name: string): SourceFailure {
   if (status === 429) {
     const seconds = Number(headers.get("retry-after"));
-    const wait = Number.isFinite(seconds) && seconds > 0 ? seconds * 1000 : null;
-    const said = `${name} was asked too often (429) and wants a pause.`;
-    return new SourceFailure(said, wait === null ? null : new Date(Date.now() + wait).toISOString());
+    const pauseMs = Number.isFinite(seconds) && seconds > 0 ? seconds * 1000 : null;
+    return new SourceFailure(`${name} was asked too often (429) and wants a pause.`, pauseMs);
   }
   if (status === 401 || status === 403) {
     return new SourceFailure(

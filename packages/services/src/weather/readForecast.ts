@@ -118,7 +118,7 @@ function numberReader(units: Record<string, string>, name: string) {
       throw new SourceFailure(`${name} gave ${field} ${stated}; it is read in ${UNITS[field]} only.`);
     }
     if (typeof value !== "number" || !Number.isFinite(value)) {
-      throw new SourceFailure(`${name} gave a ${field} that is not a number.`);
+      throw new SourceFailure(`${name} gave ${field} as something that is not a number.`);
     }
     return value;
   };

@@ -10,7 +10,7 @@ export interface ForecastPlace {
 
 /** What a source answered that could be used. */
 export type Fetched = {
-  /** When it may be asked again, in the source's own words; null where it does not say. */
+  /** When it may be asked again, by the source's own clock; null where it does not say. */
   askAgainAt: string | null;
   /** The source says that this way of asking it will end. */
   deprecated: boolean;
@@ -38,11 +38,11 @@ export interface ForecastSource {
 
 /** A source could not be asked, or what it answered cannot be used. The message is a sentence for people. */
 export class SourceFailure extends Error {
-  /** The source itself says when to come again. */
-  readonly askAgainAt: string | null;
-  constructor(message: string, askAgainAt: string | null = null) {
+  /** How long the source itself wants to be left alone; null where it does not say. */
+  readonly pauseMs: number | null;
+  constructor(message: string, pauseMs: number | null = null) {
     super(message);
     this.name = "SourceFailure";
-    this.askAgainAt = askAgainAt;
+    this.pauseMs = pauseMs;
   }
 }

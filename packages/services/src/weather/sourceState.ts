@@ -72,7 +72,11 @@ export async function noteFailure(tx: Tx, ctx: Ctx, site: SiteRow, failure: Sour
     failures,
     failingSince: old?.failingSince ?? nowOf(ctx),
     lastError: failure.message,
-    nextDueAt: dueAfter(ctx, FIRST_RETRY_MS * 2 ** Math.min(failures - 1, 10), failure.askAgainAt),
+    nextDueAt: dueAfter(
+      ctx,
+      Math.max(FIRST_RETRY_MS * 2 ** Math.min(failures - 1, 10), failure.pauseMs ?? 0),
+      null,
+    ),
   });
 }
 
