@@ -69,6 +69,8 @@ describe("the application's role cannot", () => {
     "delete from ledger_heads",
     "update answers set kind = kind",
     "delete from advisories",
+    "update forecasts set days = days",
+    "delete from forecasts",
     "delete from texts",
     "delete from offices",
     "delete from farms",
