@@ -12,8 +12,13 @@ const ORIGINS: readonly Origin[] = ["measured", "reconstructed", "forecast"];
 export function heatCharts({ firstDay, known }: HeatHours): Chart[] {
   const [first, last] = [known[0], known.at(-1)];
   if (!first || !last) return [];
-  const name = (index: number) =>
-    `${addDays(firstDay, Math.floor(index / 24))}T${String(index % 24).padStart(2, "0")}:00`;
+  /** Each hour's name once, because a day's is dear to make and every series asks for it. */
+  const names: string[] = [];
+  for (let i = first.index, day = ""; i <= last.index; i++) {
+    if (day === "" || i % 24 === 0) day = addDays(firstDay, Math.floor(i / 24));
+    names.push(`${day}T${String(i % 24).padStart(2, "0")}:00`);
+  }
+  const name = (index: number) => names[index - first.index] as string;
   const byIndex = new Map(known.map((h) => [h.index, h]));
   const pointsOf = (value: (hour: HeatHour) => number | null): Points => {
     const points: Points = [];

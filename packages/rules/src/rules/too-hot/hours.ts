@@ -6,7 +6,7 @@ import type { ForecastHour, WeatherDay } from "../../states/parts.ts";
 import { coversOn } from "../../states/standing.ts";
 import type { PlantingState } from "../../states/states.ts";
 import { type LocalHour, localHourReader } from "../../warmth/localHours.ts";
-import { nightBefore } from "../../warmth/nightOf.ts";
+import { nightBefore, wallTimes } from "../../warmth/nightOf.ts";
 import { siteShift } from "../../warmth/siteShift.ts";
 
 /** Heat of the last fortnight is still on the flowers and fruit that hang there; a week ahead is what can be acted on (cp). */
@@ -57,6 +57,7 @@ export function heatHours(state: PlantingState, today: string): HeatHours {
   const firstDay =
     planting.setOutOn !== undefined && planting.setOutOn > earliest ? planting.setOutOn : earliest;
   const start = epochDay(firstDay) * 24;
+  const sunHour = sunHourReader(state, firstDay, today);
   const now = read(state.asOf) - start;
   const measured = measuredHours(state, read, start, now);
   const said = new Map((state.forecast?.hours ?? []).map((h) => [read(h.at) - start, h]));
@@ -75,8 +76,8 @@ export function heatHours(state: PlantingState, today: string): HeatHours {
     const house = covers.includes("heated-house");
     const course = house ? null : courseOf(state, day, dayAt, shiftC);
     const eaKpa = moistureOf(dayAt(day));
-    const rise = read(new Date(nightBefore(day, site).sunrise).toISOString()) - start;
-    const set = read(new Date(nightBefore(addDays(day, 1), site).sunset).toISOString()) - start;
+    const rise = sunHour(nightBefore(day, site).sunrise) - start;
+    const set = sunHour(nightBefore(addDays(day, 1), site).sunset) - start;
     for (let index = d * 24; index < d * 24 + 24; index++) {
       const isDay = index > rise && index <= set;
       const ahead = index >= now;
@@ -102,6 +103,16 @@ export function heatHours(state: PlantingState, today: string): HeatHours {
     }
   }
   return hours;
+}
+
+/** Reads instants of sunrise and sunset as hours of the site's clock; the zone is asked at the span's ends alone where it holds still. */
+function sunHourReader({ site }: PlantingState, firstDay: string, today: string): (ms: number) => LocalHour {
+  const midnight = (day: string) => Date.parse(`${day}T00:00:00Z`);
+  const wall = wallTimes(site.timeZone, midnight(firstDay), midnight(addDays(today, DAYS_AHEAD + 2)));
+  return (ms) => {
+    const clock = wall(ms);
+    return epochDay(clock.slice(0, 10)) * 24 + Number(clock.slice(11, 13));
+  };
 }
 
 /** Mean of the readings in each hour gone. */
