@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { advise, type PlantingState } from "@pith/rules";
+import { advise, claims, type PlantingState } from "@pith/rules";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { beyond } from "../../packages/rules/src/rules/too-hot/heat.ts";
@@ -178,6 +178,35 @@ describe("what to blame", () => {
   test("wilting at dawn leads to the roots and not to heat", () => {
     const a = advice("too-hot", july(mild, {}, [{ on: "2026-07-14", kind: "wilting-at-dawn" }]));
     expect([a.decision.code, stepKeys(a)[0]]).toEqual(["wilting", "too-hot.step.dawn-wilt"]);
+  });
+  test("dropped flowers and no weather at all: says that nobody knows, and asks for extremes", () => {
+    const a = advice("too-hot", july(mild, { weather: [] }, dropped));
+    expect([a.decision.code, a.charts, line(a, "Tmax,past")]).toEqual(["flowers-other", [], undefined]);
+    expect(stepKeys(a)).toContain("too-hot.step.flowers-unknown");
+    expect(a.limits.map((l) => l.key)).toContain("too-hot.limit.blind");
+  });
+  test("calcium of 1800 mg/kg without its extractant is shown and not read", () => {
+    const soilTests: PlantingState["soilTests"] = [
+      {
+        id: "t",
+        sampledOn: "2026-04-01",
+        depthCm: 15,
+        medium: "mineral-soil",
+        values: [{ nutrient: "Ca", mgPerKg: 1800 }],
+      },
+    ];
+    const a = advice("too-hot", july(mild, { soilTests }, rotten));
+    expect(line(a, "Ca")).toBe(1800);
+    expect(stepKeys(a)).toContain("too-hot.step.calcium-unread");
+  });
+  test("every claim of its register is named, and both readings of sprays stand", () => {
+    const a = advice("too-hot", july(mild, {}, rotten));
+    expect([...a.evidence].sort()).toEqual(
+      [...claims.values()]
+        .filter((c) => c.rule === "too-hot")
+        .map((c) => c.id)
+        .sort(),
+    );
   });
   test("a sign three weeks old says nothing any more", () => {
     const old: PlantingState["notes"] = [{ on: "2026-06-24", kind: "end-rot" }];

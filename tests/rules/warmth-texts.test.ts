@@ -3,8 +3,10 @@ import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { coldRecord } from "../../packages/rules/src/text/en/cold-record.ts";
 import { coldTonight } from "../../packages/rules/src/text/en/cold-tonight.ts";
+import { nightHeat } from "../../packages/rules/src/text/en/night-heat.ts";
 import { setOut } from "../../packages/rules/src/text/en/set-out.ts";
 import { settingDepth } from "../../packages/rules/src/text/en/setting-depth.ts";
+import { tooHot } from "../../packages/rules/src/text/en/too-hot.ts";
 
 const rulesFolder = join(import.meta.dirname, "../../packages/rules/src/rules");
 const sourceOf = (rule: string): string =>
@@ -16,6 +18,8 @@ describe.each([
   ["set-out", setOut],
   ["cold-record", coldRecord],
   ["cold-tonight", coldTonight],
+  ["night-heat", nightHeat],
+  ["too-hot", tooHot],
   ["setting-depth", settingDepth],
 ])("texts of %s", (rule, texts) => {
   const source = sourceOf(rule);

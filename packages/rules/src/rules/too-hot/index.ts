@@ -69,7 +69,8 @@ const no = (reason: Message): AnswerBody => ({ kind: "does-not-apply", reason })
 function withoutHeat(j: Judged): AnswerBody {
   const { known, goneH, unknownHouse } = j.hours;
   const own = known.filter((h) => !h.isAhead && !h.underCover).length;
-  if (own >= ENOUGH_KNOWN * goneH && known.length > 0) {
+  const covered = unknownHouse || coversOn(j.state.bed, j.today).length > 0;
+  if (own >= ENOUGH_KNOWN * goneH && (own > 0 || (known.length > 0 && !covered))) {
     return no(
       say("too-hot.not.cool", {
         day: measure(DAY_LIMITS[1].limitC, "C"),
@@ -77,7 +78,6 @@ function withoutHeat(j: Judged): AnswerBody {
       }),
     );
   }
-  const covered = unknownHouse || coversOn(j.state.bed, j.today).length > 0;
   const w = heatWorking(j);
   return {
     kind: "needs-more",
