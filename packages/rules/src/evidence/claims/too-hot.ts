@@ -136,7 +136,10 @@ export const tooHotClaims: Claim[] = [
     rule,
     finding:
       "End rot was more at 33-67 % of crop water use than at full water; it can cost 35 % of the yield.",
-    sources: [{ key: "georgia-pepper-irrigation-2017" }, { key: "hortscience-55-906", locator: "review in paper" }],
+    sources: [
+      { key: "georgia-pepper-irrigation-2017" },
+      { key: "hortscience-55-906", locator: "review in paper" },
+    ],
     design: "Field trials of irrigation levels; a review",
     size: "five years, one site",
     effect: null,
