@@ -14,7 +14,9 @@ export type FormUnit =
   | "rows"
   | "m3"
   | "per-h"
-  | "W/m2K";
+  | "W/m2K"
+  | "per-L"
+  | "per-mass";
 
 interface Shown {
   label: string;
@@ -37,6 +39,9 @@ const own: Record<Exclude<FormUnit, MeasureUnit>, (units: UnitSystem) => Shown> 
     units === "us"
       ? { label: "cu ft", fromSi: (v) => v / 0.028316846592 }
       : { label: "m³", fromSi: (v) => v },
+  // Without labels: which of them a price is in hangs on the fuel beside it, and its hint says so.
+  "per-L": (units) => ({ label: "", fromSi: (v) => (units === "us" ? v * 3.785411784 : v) }),
+  "per-mass": (units) => ({ label: "", fromSi: (v) => (units === "us" ? v / POUNDS_PER_KG : v) }),
   "per-h": () => ({ label: "per hour", fromSi: (v) => v }),
   "W/m2K": (units) =>
     units === "us"

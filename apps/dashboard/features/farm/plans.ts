@@ -1,4 +1,5 @@
 import { type FarmDetail, farmRoutes } from "@pith/contract";
+import type { FormUnit } from "../../format/units.ts";
 import type { Choice, Plan } from "../forms/plan.ts";
 
 /** What the forms of a farm and of what belongs to it ask. */
@@ -37,7 +38,15 @@ export function planOf(thing: Thing, farm: FarmDetail): Plan {
   return { labels: thing, choices, ...plans[thing] };
 }
 
-const plans: Record<Thing, Pick<Plan, "sections">> = {
+/** A fuel's price is of a litre or a kilogram (US: gallon or pound), or of a kilowatt-hour everywhere. */
+const FUEL_UNITS: Record<string, FormUnit> = {
+  propane: "per-L",
+  "fuel-oil": "per-L",
+  firewood: "per-mass",
+  "wood-pellets": "per-mass",
+};
+
+const plans: Record<Thing, Pick<Plan, "sections" | "unitOf">> = {
   sites: {
     sections: [
       {
@@ -79,6 +88,10 @@ const plans: Record<Thing, Pick<Plan, "sections">> = {
       },
       { title: "trays", fields: ["trays.count", "trays.areaM2"] },
     ],
+    unitOf: (path, raw) => {
+      const heater = /^heaters\.\d+\.(?=pricePerUnit$)/.exec(path)?.[0];
+      return heater && FUEL_UNITS[raw(`${heater}fuel`)];
+    },
   },
   beds: {
     sections: [

@@ -17,6 +17,9 @@ const READING_HOLDS_DAYS = 365;
 /** Below the threshold nothing is lost; what may gather over a season is watched (common practice). */
 const HARM_OF_WATCHING = 0.02;
 
+/** Less would round to nothing. */
+const LOSS_WORTH_SAYING_PCT = 0.5;
+
 /** What do this water and this soil cost a planting? */
 export const saltRule: Rule<"planting"> = {
   id: "salt",
@@ -78,7 +81,12 @@ function adviceFrom(state: PlantingState, j: Judged, w: Working, today: string):
     kind: "advice",
     decision: {
       code: j.decision,
-      text: say(`salt.decision.${j.decision}`, { loss: measure(j.lossPct, "pct") }),
+      text: say(
+        j.decision === "watch" && j.lossPct < LOSS_WORTH_SAYING_PCT
+          ? "salt.decision.watch-none"
+          : `salt.decision.${j.decision}`,
+        { loss: measure(j.lossPct, "pct") },
+      ),
     },
     steps,
     window: { from: today, to: null, endsBy: say("salt.ends") },

@@ -10,6 +10,8 @@ export const salt: Record<string, string> = {
   "salt.decision.fine": "Salt costs these plants nothing: use this water as it is.",
   "salt.decision.watch":
     "Salt costs about {loss} of the yield now. Keep it from gathering, and measure again before you do more.",
+  "salt.decision.watch-none":
+    "Salt costs nothing to speak of yet. Keep it from gathering, and measure again before you do more.",
   "salt.decision.leach":
     "Salt costs about {loss} of the yield. Wash it below the roots where the ground drains.",
   "salt.decision.better-water":
