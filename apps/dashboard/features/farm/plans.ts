@@ -90,7 +90,7 @@ const plans: Record<Thing, Pick<Plan, "sections" | "unitOf">> = {
     ],
     unitOf: (path, raw) => {
       const heater = /^heaters\.\d+\.(?=pricePerUnit$)/.exec(path)?.[0];
-      return heater && FUEL_UNITS[raw(`${heater}fuel`)];
+      return heater === undefined ? undefined : FUEL_UNITS[raw(`${heater}fuel`)];
     },
   },
   beds: {
