@@ -3,9 +3,11 @@ import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { coldRecord } from "../../packages/rules/src/text/en/cold-record.ts";
 import { coldTonight } from "../../packages/rules/src/text/en/cold-tonight.ts";
+import { hardening } from "../../packages/rules/src/text/en/hardening.ts";
 import { nightHeat } from "../../packages/rules/src/text/en/night-heat.ts";
 import { setOut } from "../../packages/rules/src/text/en/set-out.ts";
 import { settingDepth } from "../../packages/rules/src/text/en/setting-depth.ts";
+import { sowBy } from "../../packages/rules/src/text/en/sow-by.ts";
 import { tooHot } from "../../packages/rules/src/text/en/too-hot.ts";
 
 const rulesFolder = join(import.meta.dirname, "../../packages/rules/src/rules");
@@ -19,6 +21,8 @@ describe.each([
   ["cold-record", coldRecord],
   ["cold-tonight", coldTonight],
   ["night-heat", nightHeat],
+  ["hardening", hardening],
+  ["sow-by", sowBy],
   ["too-hot", tooHot],
   ["setting-depth", settingDepth],
 ])("texts of %s", (rule, texts) => {

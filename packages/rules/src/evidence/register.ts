@@ -1,6 +1,7 @@
 import { coldRecordClaims } from "./claims/cold-record.ts";
 import { coldTonightClaims } from "./claims/cold-tonight.ts";
 import { feedingClaims } from "./claims/feeding.ts";
+import { hardeningClaims } from "./claims/hardening.ts";
 import { hotterClaims } from "./claims/hotter.ts";
 import { irrigateClaims } from "./claims/irrigate.ts";
 import { nightHeatClaims } from "./claims/night-heat.ts";
@@ -8,6 +9,7 @@ import { saltClaims } from "./claims/salt.ts";
 import { setOutClaims } from "./claims/set-out.ts";
 import { settingDepthClaims } from "./claims/setting-depth.ts";
 import { soilReadingClaims } from "./claims/soil-reading.ts";
+import { sowByClaims } from "./claims/sow-by.ts";
 import { tooHotClaims } from "./claims/too-hot.ts";
 import { coldSources } from "./sources/cold.ts";
 import { heatSources } from "./sources/heat.ts";
@@ -38,6 +40,8 @@ export const claims: ReadonlyMap<string, Claim> = new Map(
     ...coldRecordClaims,
     ...coldTonightClaims,
     ...nightHeatClaims,
+    ...hardeningClaims,
+    ...sowByClaims,
     ...settingDepthClaims,
     ...irrigateClaims,
     ...hotterClaims,

@@ -2,6 +2,7 @@ import type { Rule } from "../core/rule.ts";
 import { coldRecordRule } from "./cold-record/index.ts";
 import { coldTonightRule } from "./cold-tonight/index.ts";
 import { feedingRule } from "./feeding/index.ts";
+import { hardeningRule } from "./hardening/index.ts";
 import { hotterRule } from "./hotter/index.ts";
 import { irrigateRule } from "./irrigate/index.ts";
 import { nightHeatRule } from "./night-heat/index.ts";
@@ -9,6 +10,7 @@ import { saltRule } from "./salt/index.ts";
 import { setOutRule } from "./set-out/index.ts";
 import { settingDepthRule } from "./setting-depth/index.ts";
 import { soilReadingRule } from "./soil-reading/index.ts";
+import { sowByRule } from "./sow-by/index.ts";
 import { tooHotRule } from "./too-hot/index.ts";
 
 /** Every rule, in the order of the catalogue. The cast holds because a rule is only handed states of its own subject. */
@@ -17,6 +19,8 @@ export const rules = [
   coldRecordRule,
   coldTonightRule,
   nightHeatRule,
+  hardeningRule,
+  sowByRule,
   irrigateRule,
   hotterRule,
   saltRule,

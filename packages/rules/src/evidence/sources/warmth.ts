@@ -144,6 +144,12 @@ export const warmthSources: Source[] = [
     status: "memory",
   },
   {
+    id: "binomial-beta",
+    cite: "The upper tail of the binomial distribution as an incomplete beta function: handbooks of statistical distributions. From memory.",
+    kind: "handbook",
+    status: "memory",
+  },
+  {
     id: "transplanting-guides",
     cite: "Extension guides on transplanting pepper: soil at 4 in at least 60-65 F, nights at least 55 F, 6-8 true leaves, 7-10 days of hardening. Recalled, not re-read.",
     kind: "extension",

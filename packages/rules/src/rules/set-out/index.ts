@@ -3,7 +3,7 @@ import type { AnswerBody, Rule } from "../../core/rule.ts";
 import type { PlantingState } from "../../states/states.ts";
 import { climatologyYears } from "../../warmth/climatologyYears.ts";
 import { adviceFrom } from "./advice.ts";
-import { assess } from "./assess.ts";
+import { assessmentOf } from "./day.ts";
 import { refuseUnweighable, whyNot } from "./door.ts";
 import { missingHeat, missingYears } from "./missing.ts";
 
@@ -30,8 +30,8 @@ function runSetOut(state: PlantingState): AnswerBody {
   if (notNow) return notNow;
   const years = state.climatology ? climatologyYears(state.climatology) : undefined;
   refuseUnweighable(state, years);
-  if (!years) return missingYears(0);
-  const a = assess(state, years);
+  if (!years || !state.climatology) return missingYears(0);
+  const a = assessmentOf(state, state.climatology);
   const wantedDate = a.asItStands.curve[a.wanted];
   if (!wantedDate?.beyond) return missingYears(wantedDate?.n ?? 0);
   if (a.cover.covers.includes("heated-house")) return missingHeat();

@@ -181,7 +181,14 @@ function soilLines(w: Working, state: PlantingState, a: Assessment): void {
     locator: "soil at 4 in at least 60-65 F",
   });
   if (how !== "modelled") return;
-  w.estimate("soil temperature at 10 cm", "modelled from air temperature", soilModelSource);
+  const calibration = a.soil?.calibration;
+  const moved = calibration ? `, moved by ${calibration.pairs} readings and less so further ahead` : "";
+  w.estimate("soil temperature at 10 cm", `modelled from air temperature${moved}`, soilModelSource);
+  if (calibration) {
+    const n = `mean of reading less model on ${calibration.pairs} days of the last 60; forgotten at 0.202 a day ahead`;
+    w.line("Δsoil", "this bed's soil less the model's", n, calibration.shiftC, "C", PRACTICE);
+    w.line("se_soil", "standard error of that", "s / √n", calibration.standardErrorC, "C");
+  }
   const mulch = mulchOn(state.bed, a.today);
   const row = MULCH_WARMTH[mulch];
   if (row)

@@ -2,6 +2,7 @@ import { coldRecord } from "./cold-record.ts";
 import { coldTonight } from "./cold-tonight.ts";
 import { common } from "./common.ts";
 import { feeding } from "./feeding.ts";
+import { hardening } from "./hardening.ts";
 import { hotter } from "./hotter.ts";
 import { irrigate } from "./irrigate.ts";
 import { nightHeat } from "./night-heat.ts";
@@ -10,6 +11,7 @@ import { salt } from "./salt.ts";
 import { setOut } from "./set-out.ts";
 import { settingDepth } from "./setting-depth.ts";
 import { soilReading } from "./soil-reading.ts";
+import { sowBy } from "./sow-by.ts";
 import { tooHot } from "./too-hot.ts";
 
 /** All English text of the rules, by key. */
@@ -20,6 +22,8 @@ export const en: Record<string, string> = {
   ...coldRecord,
   ...coldTonight,
   ...nightHeat,
+  ...hardening,
+  ...sowBy,
   ...settingDepth,
   ...irrigate,
   ...hotter,
