@@ -12,12 +12,27 @@ export interface SoilReading {
   how: "measured" | "modelled";
   /** Mornings measured, or days of weather behind the model. */
   days: number;
+  /** What earlier readings moved the model by; absent where too few were taken. */
+  calibration?: SoilCalibration;
+}
+
+/** How this bed's soil differed from the model where both are known. */
+export interface SoilCalibration {
+  /** Mean of reading less model, its standard error, and the days paired. */
+  shiftC: number;
+  standardErrorC: number;
+  pairs: number;
 }
 
 /** A reading is of today for this many days, the trade's mean of three mornings (cp). */
 const MORNINGS = 3;
 /** Days over which the model forgets where it started: (1 - 0.20)^20 = 1 %. */
 const SPIN_UP_DAYS = 20;
+
+/** Fewer paired days say more about the days than about the bed (cp). */
+const FEWEST_PAIRS = 5;
+/** Readings older than this are of another season's sun (cp). */
+const PAIRED_WITHIN_DAYS = 60;
 
 const KATTERER: SourceRef = {
   key: "katterer-andren-2009",
@@ -77,11 +92,45 @@ function modelledSoil(weather: WeatherDay[], bed: Bed, today: string): SoilReadi
   return { morningC: morningC + mulchC(bed, today), how: "modelled", days: SPIN_UP_DAYS };
 }
 
-/** Measured where somebody measured, else modelled, else nothing. */
-export const soilNow = (
-  state: { notes: FieldNote[]; weather: WeatherDay[]; bed: Bed },
-  today: string,
-): SoilReading | null => measuredSoil(state.notes, today) ?? modelledSoil(state.weather, state.bed, today);
+type Soil = { notes: FieldNote[]; weather: WeatherDay[]; bed: Bed };
+
+/**
+ * Measured where somebody measured in the last three mornings; else modelled, and moved by what earlier readings differed
+ * from the model; else nothing.
+ */
+export function soilNow(state: Soil, today: string): SoilReading | null {
+  const measured = measuredSoil(state.notes, today);
+  if (measured) return measured;
+  const modelled = modelledSoil(state.weather, state.bed, today);
+  const calibration = modelled && calibrationOf(state, today);
+  if (!calibration) return modelled;
+  return { ...modelled, morningC: modelled.morningC + calibration.shiftC, calibration };
+}
+
+/**
+ * Mean and standard error of reading less model over the days of the last two months that have both. Several readings of
+ * a day count as their mean, so that a logger read often weighs no more than a thermometer read once.
+ *
+ *   shift = Σ (reading - model) / n;  se = s / √n
+ */
+function calibrationOf({ notes, weather, bed }: Soil, today: string): SoilCalibration | null {
+  const from = addDays(today, -PAIRED_WITHIN_DAYS);
+  const byDay = new Map<string, number[]>();
+  for (const { kind, value, on } of notes) {
+    if (kind !== "soil-temperature-10cm-c" || value === undefined || on < from || on > today) continue;
+    byDay.set(on, [...(byDay.get(on) ?? []), value]);
+  }
+  if (byDay.size < FEWEST_PAIRS) return null;
+  const differences = [...byDay].flatMap(([day, readings]) => {
+    const modelled = modelledSoil(weather, bed, day);
+    return modelled ? [mean(readings) - modelled.morningC] : [];
+  });
+  const pairs = differences.length;
+  if (pairs < FEWEST_PAIRS) return null;
+  const shiftC = mean(differences);
+  const squares = differences.reduce((sum, d) => sum + (d - shiftC) ** 2, 0);
+  return { shiftC, standardErrorC: Math.sqrt(squares / (pairs - 1) / pairs), pairs };
+}
 
 /** The middle of the years' modelled mornings on each of the coming days; NaN where no year has the days before it. */
 function normalSoilAhead(years: ClimatologyYears, bed: Bed, today: string, days: number): number[] {

@@ -10,7 +10,7 @@ import { missingHeat, missingYears } from "./missing.ts";
 /** When may these seedlings go out? */
 export const setOutRule: Rule<"planting"> = {
   id: "set-out",
-  version: 1,
+  version: 2,
   question: "When may these seedlings go out?",
   subject: "planting",
   needs: [

@@ -5,6 +5,7 @@ import { MULCH_WARMTH } from "../../tables/mulchWarmth.ts";
 import { forecastSkill } from "../../warmth/blend.ts";
 import { type ClimatologyYears, NORMAL_YEARS } from "../../warmth/climatologyYears.ts";
 import { soilModelSource } from "../../warmth/soilTemperature.ts";
+import { estimateSoil } from "../../warmth/soilWorking.ts";
 import { COOL_CROP_VENT_C, INSIDE_LIMIT_C } from "../../warmth/ventMark.ts";
 import type { Assessment } from "./assess.ts";
 import { ESTABLISHMENT_DAYS, SOIL_FLOOR_C, STEADY_DAYS } from "./line.ts";
@@ -181,14 +182,7 @@ function soilLines(w: Working, state: PlantingState, a: Assessment): void {
     locator: "soil at 4 in at least 60-65 F",
   });
   if (how !== "modelled") return;
-  const calibration = a.soil?.calibration;
-  const moved = calibration ? `, moved by ${calibration.pairs} readings and less so further ahead` : "";
-  w.estimate("soil temperature at 10 cm", `modelled from air temperature${moved}`, soilModelSource);
-  if (calibration) {
-    const n = `mean of reading less model on ${calibration.pairs} days of the last 60; forgotten at 0.202 a day ahead`;
-    w.line("Δsoil", "this bed's soil less the model's", n, calibration.shiftC, "C", PRACTICE);
-    w.line("se_soil", "standard error of that", "s / √n", calibration.standardErrorC, "C");
-  }
+  estimateSoil(w, a.soil);
   const mulch = mulchOn(state.bed, a.today);
   const row = MULCH_WARMTH[mulch];
   if (row)

@@ -7,6 +7,7 @@ import { type Message, measure, say } from "../../text/message.ts";
 import { climatologyYears } from "../../warmth/climatologyYears.ts";
 import { refuseFahrenheit, refuseFahrenheitSoil } from "../../warmth/plausibleTemperatures.ts";
 import { soilModelSource } from "../../warmth/soilTemperature.ts";
+import { estimateSoil } from "../../warmth/soilWorking.ts";
 import {
   type Choice,
   chooseDepth,
@@ -19,7 +20,7 @@ import {
 /** How deep should these plants be set? */
 export const settingDepthRule: Rule<"planting"> = {
   id: "setting-depth",
-  version: 1,
+  version: 2,
   question: "How deep should these plants be set?",
   subject: "planting",
   needs: [
@@ -141,8 +142,7 @@ function workingOf(choice: Choice): { working: WorkingLine[]; estimated: Estimat
     "C",
     soil?.how === "modelled" ? soilModelSource : null,
   );
-  if (soil?.how === "modelled")
-    w.estimate("soil temperature at 10 cm", "modelled from air temperature", soilModelSource);
+  if (soil?.how === "modelled") estimateSoil(w, soil);
   w.line(
     "Ts_warm",
     "soil warm enough to set deeper",
