@@ -3,8 +3,8 @@ import { join } from "node:path";
 import { advise, claims, type PlantingState } from "@pith/rules";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { beyond } from "../../packages/rules/src/rules/too-hot/heat.ts";
-import { deficitKpa } from "../../packages/rules/src/rules/too-hot/hours.ts";
+import { beyond, heatOf, isHot } from "../../packages/rules/src/rules/too-hot/heat.ts";
+import { deficitKpa, type HeatHour } from "../../packages/rules/src/rules/too-hot/hours.ts";
 import { COLD_NIGHT, DAY_LIMITS, NIGHT_LIMITS } from "../../packages/rules/src/tables/heatLimits.ts";
 import { advice, answer, dayAfter, days, line, planting, stepKeys } from "./warmthStates.ts";
 
@@ -125,14 +125,35 @@ describe("heat by the hour", () => {
   });
 });
 
+test("a warm hour tonight is no hot day: heat comes from 18 July on, and shade by that morning", () => {
+  const hour = (day: string, h: number, temperatureC: number) => ({
+    at: new Date(Date.parse(`${day}T05:00:00Z`) + h * 3_600_000).toISOString(),
+    temperatureC,
+  });
+  const hours = ["2026-07-15", "2026-07-16", "2026-07-17", "2026-07-18"].flatMap((day) =>
+    Array.from({ length: 24 }, (_, h) =>
+      hour(day, h, h === 22 ? 28 : h === 15 && day === "2026-07-18" ? 37 : 20),
+    ),
+  );
+  const a = advice(
+    "too-hot",
+    july(mild, { forecast: { issuedAt: "2026-07-15T03:00:00Z", days: [], hours } }),
+  );
+  expect([a.decision.code, a.stakes.actBy, line(a, "h_day35,ahead")]).toEqual([
+    "hot-ahead",
+    "2026-07-18T13:00:00Z",
+    1,
+  ]);
+});
+
 describe("what to blame", () => {
   const dropped: PlantingState["notes"] = [{ on: "2026-07-13", kind: "flower-drop" }];
   const rotten: PlantingState["notes"] = [{ on: "2026-07-13", kind: "end-rot" }];
 
-  test("flowers drop: after 38 C heat, after 33 C perhaps, after nights of 12 C the cold, after mild days neither", () => {
+  test("flowers drop: after 38 C heat, after 33 C perhaps, after nights of 8 C the cold, after mild days neither", () => {
     const code = (tMinC: number, tMaxC: number) =>
       advice("too-hot", july({ tMinC, tMaxC }, {}, dropped)).decision.code;
-    expect([code(20, 38), code(18, 33.5), code(12, 26), code(17, 27)]).toEqual([
+    expect([code(20, 38), code(18, 33.5), code(8, 22), code(17, 27)]).toEqual([
       "flowers-heat",
       "flowers-warm",
       "flowers-cold",
@@ -165,6 +186,19 @@ describe("what to blame", () => {
     const mulches = [{ mulch: "black" as const, from: "2026-05-01" }];
     const plastic = advice("too-hot", { ...state, weather, bed: { ...state.bed, mulches } });
     expect([line(bare, "gap"), line(plastic, "gap")]).toEqual([5, 10]);
+  });
+  test("water on 10 June, then every other day from 25 June: the pause of 15 days ended within the three weeks", () => {
+    const waterings = [
+      "2026-06-10",
+      ...Array.from({ length: 10 }, (_, i) => dayAfter("2026-06-25", 2 * i)),
+    ].map((on) => ({ on, minutes: 60 }));
+    const a = advice("too-hot", july(mild, { waterings }, rotten));
+    expect([line(a, "gap"), line(a, "swing")]).toEqual([15, 1]);
+  });
+  test("an empty list of waterings is nobody's record, not three dry weeks", () => {
+    const a = advice("too-hot", july(mild, { waterings: [] }, rotten));
+    expect(line(a, "gap")).toBeUndefined();
+    expect(stepKeys(a)[0]).toBe("too-hot.step.water-unknown");
   });
   test("600, 2100 and 900 L every other day: the largest is 3.5 times the smallest", () => {
     const waterings = [600, 2100, 900, 900, 900, 900].map((litres, i) => ({
@@ -225,6 +259,11 @@ describe("under covers", () => {
     expect(a.estimated.map((e) => e.input)).toContain("temperature under the cover");
     expect(stepKeys(a)).toContain("too-hot.step.vent");
   });
+  test("cold outside a tunnel blames no cold inside it", () => {
+    const dropped: PlantingState["notes"] = [{ on: "2026-07-13", kind: "flower-drop" }];
+    const a = advice("too-hot", underTunnel(july({ tMinC: 8, tMaxC: 22 }, {}, dropped), "high-tunnel"));
+    expect([a.decision.code, line(a, "h_cold")]).toEqual(["flowers-other", 0]);
+  });
   test("a heated house: nothing outside tells, however hot", () => {
     const state = underTunnel(july({ tMinC: 20, tMaxC: 38 }), "heated-house");
     expect(answer("too-hot", state)).toMatchObject({
@@ -235,6 +274,24 @@ describe("under covers", () => {
 });
 
 describe("where the question does not arise, and what is refused", () => {
+  test("mild: the reason holds the hottest hours met and to come, and says where no forecast is", () => {
+    const reasonOf = (state: PlantingState) => {
+      const a = answer("too-hot", state);
+      if (a.kind !== "does-not-apply") throw new Error(a.kind);
+      return a.reason;
+    };
+    const steady = { plantTemperatures: readings(Array(14 * 24).fill(22)) };
+    expect(reasonOf(july(mild, steady))).toMatchObject({
+      key: "too-hot.not.cool-so-far",
+      params: { maxDay: { value: 22, unit: "C" }, maxNight: { value: 22, unit: "C" } },
+    });
+    const said = reasonOf(july(mild, { ...steady, forecast: ahead({ tMinC: 20, tMaxC: 31 }) }));
+    expect(said.key).toBe("too-hot.not.cool");
+    const maxDay = said.params.maxDay;
+    if (typeof maxDay !== "object" || !("value" in maxDay)) throw new Error("no measure");
+    expect(maxDay.value).toBeGreaterThan(30);
+    expect(maxDay.value).toBeLessThanOrEqual(31);
+  });
   const reason = (state: PlantingState) => {
     const a = answer("too-hot", state);
     return a.kind === "does-not-apply" ? a.reason.key : a.kind;
@@ -287,6 +344,29 @@ describe("properties", () => {
           at,
         );
         expect(after.degreeHours).toBeGreaterThanOrEqual(before.degreeHours + d * before.hours - 1e-6);
+      }),
+    );
+  });
+  test("warmer at the plants never turns heat into none, nor takes a hot night away", () => {
+    const oneDay = fc.array(fc.double({ min: 10, max: 45, noNaN: true }), { minLength: 24, maxLength: 96 });
+    fc.assert(
+      fc.property(oneDay, fc.double({ min: 0, max: 8, noNaN: true }), (ts, d) => {
+        const hours = (shift: number): HeatHour[] =>
+          ts.map((t, index) => ({
+            index,
+            day: dayAfter("2026-07-01", Math.floor(index / 24)),
+            temperatureC: t + shift,
+            isDay: index % 24 > 5 && index % 24 <= 20,
+            isAhead: false,
+            origin: "measured",
+            underCover: false,
+            vpdKpa: null,
+          }));
+        const [cooler, warmer] = [heatOf(hours(0)), heatOf(hours(d))];
+        expect(isHot(warmer) || !isHot(cooler)).toBe(true);
+        expect(warmer.hotNights).toBeGreaterThanOrEqual(cooler.hotNights);
+        expect(warmer.coldNights).toBeLessThanOrEqual(cooler.coldNights);
+        expect((warmer.firstHotDay ?? "9") <= (cooler.firstHotDay ?? "9")).toBe(true);
       }),
     );
   });

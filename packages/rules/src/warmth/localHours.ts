@@ -1,4 +1,5 @@
 import { epochDay, localDay, localHour } from "../core/days.ts";
+import { offsetAt } from "./nightOf.ts";
 
 const HOUR_MS = 3_600_000;
 const DAY_MS = 86_400_000;
@@ -30,4 +31,15 @@ export function localHourReader(timeZone: string): (instant: string) => LocalHou
     }
     return offsetH === null ? ask(ms) : Math.floor(ms / HOUR_MS) + offsetH;
   };
+}
+
+/**
+ * Reads instants [ms] between two as hours of the site's clock. The zone is asked at both ends alone where its clock is not put
+ * forward or back between them, because asking is what costs.
+ */
+export function spanHourReader(timeZone: string, fromMs: number, toMs: number): (ms: number) => LocalHour {
+  const offset = offsetAt(fromMs, timeZone);
+  if (offset === offsetAt(toMs, timeZone)) return (ms) => Math.floor((ms + offset) / HOUR_MS);
+  const read = localHourReader(timeZone);
+  return (ms) => read(new Date(ms).toISOString());
 }

@@ -21,7 +21,7 @@ export interface Night {
  * Sunrise and sunset of a local day: half the daylight (FAO-56 eq. 34) on either side of solar noon (eq. 31 to 33). Within
  * some minutes, for the sun is taken as a point and the air as not bending light.
  */
-function sunOn(day: string, site: Site): { rise: number; set: number } {
+export function sunOn(day: string, site: Site): { rise: number; set: number } {
   const sun = solarDay(site.latitudeDeg, dayOfYear(day));
   const { seasonalCorrectionH } = solarHour(sun, {
     longitudeDeg: site.longitudeDeg,
@@ -67,5 +67,5 @@ export function wallTimes(timeZone: string, fromMs: number, toMs: number): (ms: 
 }
 
 /** How far the site's clock is ahead of UTC at an instant [ms]. */
-const offsetAt = (ms: number, timeZone: string): number =>
+export const offsetAt = (ms: number, timeZone: string): number =>
   Temporal.Instant.fromEpochMilliseconds(Math.round(ms)).toZonedDateTimeISO(timeZone).offsetNanoseconds / 1e6;

@@ -90,4 +90,11 @@ export const heatSources: Source[] = [
     year: 2001,
     status: "seen",
   },
+  {
+    id: "mercado-1997",
+    cite: "Mercado et al., 1997. Pepper pollen, seeds and fruit at 24/12 against 30/20 C. Journal of Horticultural Science 72:893-900. Abstract.",
+    kind: "trial",
+    year: 1997,
+    status: "seen",
+  },
 ];

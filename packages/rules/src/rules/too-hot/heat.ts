@@ -28,11 +28,12 @@ export interface Heat {
   /** Nights of which at least half the known hours are above the default, and above the lowest limit. */
   hotNights: number;
   warmNights: number;
+  /** At or below the limit of cold. Where the open air stands in under a cover, nothing is said: inside it was warmer. */
   coldNightHours: number;
+  coldNights: number;
   maxC: number | null;
   maxVpdKpa: number | null;
-  /** The day with most degree-hours beyond the defaults. */
-  worstDay: string | null;
+  /** First day with an hour, or first evening of a night, that counts as hot. */
   firstHotDay: string | null;
 }
 
@@ -42,38 +43,45 @@ const HALF = 0.5;
 export function heatOf(hours: readonly HeatHour[]): Heat {
   const temperatures = (isDay: boolean) => hours.filter((h) => h.isDay === isDay).map((h) => h.temperatureC);
   const [byDay, byNight] = [temperatures(true), temperatures(false)];
-  const dose = new Map<string, number>();
-  for (const h of hours) {
-    const over = h.temperatureC - (h.isDay ? DAY_LIMITS : NIGHT_LIMITS)[1].limitC;
-    if (over > 0) dose.set(h.day, (dose.get(h.day) ?? 0) + over);
-  }
-  const vpds = hours.flatMap((h) => (h.vpdKpa === null ? [] : [h.vpdKpa]));
+  const hotNights = nightsMostly(hours, (h) => h.temperatureC > NIGHT_LIMITS[1].limitC);
+  const hotDay = hours.find((h) => h.isDay && h.temperatureC > DAY_LIMITS[1].limitC)?.day;
+  const vpds = hours.map((h) => h.vpdKpa).filter((vpd) => vpd !== null);
   return {
     hours: hours.length,
     day: DAY_LIMITS.map(({ limitC }) => beyond(byDay, limitC)),
     night: NIGHT_LIMITS.map(({ limitC }) => beyond(byNight, limitC)),
-    hotNights: nightsAbove(hours, NIGHT_LIMITS[1].limitC),
-    warmNights: nightsAbove(hours, NIGHT_LIMITS[0].limitC),
-    coldNightHours: byNight.filter((t) => t <= COLD_NIGHT.limitC).length,
+    hotNights: hotNights.length,
+    warmNights: nightsMostly(hours, (h) => h.temperatureC > NIGHT_LIMITS[0].limitC).length,
+    coldNightHours: hours.filter((h) => !h.isDay && isCold(h)).length,
+    coldNights: nightsMostly(hours, isCold).length,
     maxC: hours.length === 0 ? null : Math.max(...hours.map((h) => h.temperatureC)),
     maxVpdKpa: vpds.length === 0 ? null : Math.max(...vpds),
-    worstDay: [...dose].toSorted((a, b) => b[1] - a[1])[0]?.[0] ?? null,
-    firstHotDay: [...dose.keys()][0] ?? null,
+    firstHotDay: [hotDay, hotNights[0]].filter((day) => day !== undefined).sort()[0] ?? null,
   };
 }
 
-function nightsAbove(hours: readonly HeatHour[], limitC: number): number {
-  const nights = new Map<number, { above: number; known: number }>();
+const isCold = (h: HeatHour): boolean => !h.underCover && h.temperatureC <= COLD_NIGHT.limitC;
+
+/** Nights of which at least half the known hours are so, by the day of their first known hour. The hours come in order. */
+function nightsMostly(hours: readonly HeatHour[], isSo: (hour: HeatHour) => boolean): string[] {
+  const days: string[] = [];
+  let night = { id: Number.NaN, day: "", known: 0, so: 0 };
+  const close = () => {
+    if (night.known > 0 && night.so >= HALF * night.known) days.push(night.day);
+  };
   for (const h of hours) {
     if (h.isDay) continue;
     // A night runs from noon to noon.
-    const night = Math.floor((h.index + 12) / 24);
-    const seen = nights.get(night) ?? { above: 0, known: 0 };
-    seen.known += 1;
-    if (h.temperatureC > limitC) seen.above += 1;
-    nights.set(night, seen);
+    const id = Math.floor((h.index + 12) / 24);
+    if (id !== night.id) {
+      close();
+      night = { id, day: h.day, known: 0, so: 0 };
+    }
+    night.known += 1;
+    if (isSo(h)) night.so += 1;
   }
-  return [...nights.values()].filter((n) => n.above >= HALF * n.known).length;
+  close();
+  return days;
 }
 
 /** Beyond the default by day in any hour, or by night through half a night. */

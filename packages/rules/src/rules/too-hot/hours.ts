@@ -5,8 +5,8 @@ import { actualVapourPressure } from "../../quantities/climate/vapourPressure.ts
 import type { ForecastHour, WeatherDay } from "../../states/parts.ts";
 import { coversOn } from "../../states/standing.ts";
 import type { PlantingState } from "../../states/states.ts";
-import { type LocalHour, localHourReader } from "../../warmth/localHours.ts";
-import { nightBefore, wallTimes } from "../../warmth/nightOf.ts";
+import { type LocalHour, spanHourReader } from "../../warmth/localHours.ts";
+import { sunOn } from "../../warmth/nightOf.ts";
 import { siteShift } from "../../warmth/siteShift.ts";
 
 /** Heat of the last fortnight is still on the flowers and fruit that hang there; a week ahead is what can be acted on (cp). */
@@ -52,14 +52,16 @@ export const deficitKpa = (temperatureC: number, eaKpa: number): number =>
 /** The hours from a fortnight back (not before setting out) to a week ahead; unknown hours are left out. */
 export function heatHours(state: PlantingState, today: string): HeatHours {
   const { site, planting, bed } = state;
-  const read = localHourReader(site.timeZone);
   const earliest = addDays(today, -DAYS_BACK);
   const firstDay =
     planting.setOutOn !== undefined && planting.setOutOn > earliest ? planting.setOutOn : earliest;
   const start = epochDay(firstDay) * 24;
-  const sunHour = sunHourReader(state, firstDay, today);
+  const midnight = (day: string) => Date.parse(`${day}T00:00:00Z`);
+  const span = [midnight(addDays(firstDay, -1)), midnight(addDays(today, DAYS_AHEAD + 2))] as const;
+  const hourOf = spanHourReader(site.timeZone, ...span);
+  const read = (instant: string) => hourOf(Date.parse(instant));
   const now = read(state.asOf) - start;
-  const measured = measuredHours(state, read, start, now);
+  const measured = measuredHours(state, read, firstDay, now);
   const said = new Map((state.forecast?.hours ?? []).map((h) => [read(h.at) - start, h]));
   const dayAt = daysOf(state, today);
   const shiftC = siteShift(site, 1).shiftC;
@@ -76,8 +78,8 @@ export function heatHours(state: PlantingState, today: string): HeatHours {
     const house = covers.includes("heated-house");
     const course = house ? null : courseOf(state, day, dayAt, shiftC);
     const eaKpa = moistureOf(dayAt(day));
-    const rise = sunHour(nightBefore(day, site).sunrise) - start;
-    const set = sunHour(nightBefore(addDays(day, 1), site).sunset) - start;
+    const sun = sunOn(day, site);
+    const [rise, set] = [hourOf(sun.rise) - start, hourOf(sun.set) - start];
     for (let index = d * 24; index < d * 24 + 24; index++) {
       const isDay = index > rise && index <= set;
       const ahead = index >= now;
@@ -105,25 +107,19 @@ export function heatHours(state: PlantingState, today: string): HeatHours {
   return hours;
 }
 
-/** Reads instants of sunrise and sunset as hours of the site's clock; the zone is asked at the span's ends alone where it holds still. */
-function sunHourReader({ site }: PlantingState, firstDay: string, today: string): (ms: number) => LocalHour {
-  const midnight = (day: string) => Date.parse(`${day}T00:00:00Z`);
-  const wall = wallTimes(site.timeZone, midnight(firstDay), midnight(addDays(today, DAYS_AHEAD + 2)));
-  return (ms) => {
-    const clock = wall(ms);
-    return epochDay(clock.slice(0, 10)) * 24 + Number(clock.slice(11, 13));
-  };
-}
-
 /** Mean of the readings in each hour gone. */
 function measuredHours(
   state: PlantingState,
   read: (instant: string) => LocalHour,
-  start: number,
+  firstDay: string,
   now: number,
 ): Map<number, number> {
+  const start = epochDay(firstDay) * 24;
+  // A season of readings is long, and days compare as text; a day more, for the site's clock is not UTC.
+  const before = addDays(firstDay, -1);
   const sums = new Map<number, { sum: number; n: number }>();
   for (const { at, temperatureC } of state.plantTemperatures) {
+    if (at < before) continue;
     const i = read(at) - start;
     if (i < 0 || i > now) continue;
     const cell = sums.get(i) ?? { sum: 0, n: 0 };

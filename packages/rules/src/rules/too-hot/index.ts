@@ -71,8 +71,13 @@ function withoutHeat(j: Judged): AnswerBody {
   const own = known.filter((h) => !h.isAhead && !h.underCover).length;
   const covered = unknownHouse || coversOn(j.state.bed, j.today).length > 0;
   if (own >= ENOUGH_KNOWN * goneH && (own > 0 || (known.length > 0 && !covered))) {
+    const most = (isDay: boolean) =>
+      Math.max(...known.filter((h) => h.isDay === isDay).map((h) => h.temperatureC));
+    const foretold = known.some((h) => h.day > j.today);
     return no(
-      say("too-hot.not.cool", {
+      say(foretold ? "too-hot.not.cool" : "too-hot.not.cool-so-far", {
+        maxDay: measure(most(true), "C"),
+        maxNight: measure(most(false), "C"),
         day: measure(DAY_LIMITS[1].limitC, "C"),
         night: measure(NIGHT_LIMITS[1].limitC, "C"),
       }),
@@ -120,6 +125,7 @@ function adviceFrom(j: Judged, code: Code): AdviceBody {
       "too-hot.day-later",
       "too-hot.day-earlier",
       "too-hot.night",
+      "too-hot.night-cooler",
       "too-hot.pollen-hotter",
       "too-hot.heavy-fruit",
       "too-hot.cold-nights",

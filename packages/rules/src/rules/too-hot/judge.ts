@@ -42,6 +42,6 @@ export function judge({ signs, past, ahead }: Judged): Code | null {
 /** Both ends of the thermometer drop flowers; heat beyond the default explains most, then cold nights. */
 function flowersBy(past: Heat): Code {
   if (isHot(past)) return "flowers-heat";
-  if (past.coldNightHours > 0) return "flowers-cold";
+  if (past.coldNights > 0) return "flowers-cold";
   return isWarm(past) ? "flowers-warm" : "flowers-other";
 }

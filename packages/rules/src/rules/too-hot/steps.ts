@@ -64,9 +64,10 @@ function endRotSteps(j: Judged): Step[] {
 function flowerSteps({ past }: Judged): Step[] {
   return [
     step("flowers-wait"),
-    ...(past.coldNightHours > 0
+    ...(past.coldNights > 0
       ? [
           step("cold-nights", {
+            nights: past.coldNights,
             hours: measure(past.coldNightHours, "hours"),
             limit: measure(COLD_NIGHT.limitC, "C"),
           }),

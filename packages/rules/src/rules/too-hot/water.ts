@@ -22,25 +22,24 @@ export interface Evenness {
   uneven: boolean;
 }
 
-/** Null where nobody writes waterings down. */
+/** Null where nobody writes waterings down; an empty list is nobody too. */
 export function evennessOf(state: PlantingState, today: string): Evenness | null {
   const { waterings, bed, planting, weather } = state;
-  if (waterings === undefined) return null;
+  if (waterings === undefined || waterings.length === 0) return null;
   const earliest = addDays(today, -DAYS_BACK);
   const from = planting.setOutOn !== undefined && planting.setOutOn > earliest ? planting.setOutOn : earliest;
-  const given = waterings.filter((w) => w.on >= from && w.on <= today);
+  const inBed = (day: string) => day >= (planting.setOutOn ?? from) && day <= today;
+  const given = waterings.filter((w) => inBed(w.on));
   const rained = weather.filter(
-    (d) =>
-      d.date >= from &&
-      d.date <= today &&
-      (d.rainMm ?? 0) >= RAIN_COUNTS_MM &&
-      rainReaches(bed, d.date, undefined),
+    (d) => inBed(d.date) && (d.rainMm ?? 0) >= RAIN_COUNTS_MM && rainReaches(bed, d.date, undefined),
   );
   const wet = [...new Set([...given.map((w) => w.on), ...rained.map((d) => d.date)])].sort();
+  // A pause that began before the three weeks and ended in them is in them whole.
   const ends = wet.length === 0 ? [from, today] : [...wet, today];
-  const longestGapDays = Math.max(0, ...ends.slice(1).map((day, i) => daysBetween(ends[i] as string, day)));
+  const pauses = ends.slice(1).map((day, i) => (day < from ? 0 : daysBetween(ends[i] as string, day)));
+  const longestGapDays = Math.max(0, ...pauses);
   const allowedGapDays = LONGEST_PAUSE_DAYS[bed.kind];
-  const swing = swingOf(given);
+  const swing = swingOf(given.filter((w) => w.on >= from));
   const uneven = longestGapDays > allowedGapDays || (swing ?? 0) > LARGEST_SWING;
   return { longestGapDays, allowedGapDays, swing, uneven };
 }

@@ -13,6 +13,7 @@ export function heatWorking(j: Judged): Working {
   heatLines(w, "ahead", "by the forecast", j.ahead);
   const cold = `night hours at or below ${COLD_NIGHT.limitC} C: ${COLD_NIGHT.says}`;
   w.line("h_cold", cold, "count of T <= limit", j.past.coldNightHours, "h", COLD_NIGHT.source);
+  w.line("N_cold", "nights at least half so cold", "noon to noon", j.past.coldNights, "nights", PRACTICE);
   waterLines(w, j);
   calciumLines(w, j);
   estimates(w, j);

@@ -4,7 +4,9 @@ export const tooHot: Record<string, string> = {
   "too-hot.not.indoors": "These plants do not stand in the bed yet.",
   "too-hot.not.no-flowers": "There are no buds, flowers or fruit on these plants yet for heat to take.",
   "too-hot.not.cool":
-    "It was not too hot and is not forecast to be: no day hour above {day}, and no night mostly above {night}.",
+    "It was not too hot and is not forecast to be: at most {maxDay} by day and {maxNight} by night. Any hour above {day} by day, or half a night above {night}, would be.",
+  "too-hot.not.cool-so-far":
+    "It was not too hot: at most {maxDay} by day and {maxNight} by night. Any hour above {day} by day, or half a night above {night}, would be. No forecast says what comes.",
 
   "too-hot.decision.end-rot": "End rot on the fruit: keep the water even. It is rarely cured from a bottle.",
   "too-hot.decision.sunscald": "The sun has scalded fruit: shade what hangs bare, and keep every leaf.",
@@ -63,7 +65,7 @@ export const tooHot: Record<string, string> = {
   "too-hot.step.flowers-wait":
     "Leave the plants alone: no extra feed, no tips taken out. Flowers that fell are gone, and new ones open within weeks.",
   "too-hot.step.cold-nights":
-    "Do not blame heat alone: {hours} of these nights were at or below {limit}, and pollen suffers there too.",
+    "Do not blame heat alone: of these nights {nights} lay mostly at or below {limit} ({hours} so cold in all), and pollen suffers there too.",
   "too-hot.step.flowers-unknown":
     "Tell us the site's minima and maxima: without them nobody knows whether it was heat or cold.",
 
