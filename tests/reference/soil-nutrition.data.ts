@@ -482,45 +482,6 @@ const plantRows: PublishedRow[] = [
   plants("SN-1006", "double row on 6-ft beds, 18 in", bed(1.5), 9680),
 ];
 
-const heat = (
-  id: string,
-  contents: [number, number],
-  expected: number,
-  tolerance: number,
-  factor?: string,
-): PublishedRow => ({
-  id,
-  source:
-    factor === "16" ? "Al Othman et al. 2011, Molecules 16:8919" : "Int. J. Agron. 2017:5641680, Table 2",
-  quantity: "scoville",
-  inputs: {
-    capsaicinMgPerKg: contents[0],
-    dihydrocapsaicinMgPerKg: contents[1],
-    ...(factor && { factor }),
-  },
-  output: "shu",
-  expected,
-  tolerance,
-});
-
-const scovilleRows: PublishedRow[] = [
-  heat("SH-1", [373.51, 210.4], 9400.83, 0.2),
-  heat("SH-2", [22.85, 36.85], 961.13, 0.2),
-  heat("SH-3", [42.82, 42.19], 1368.6, 0.2),
-  heat("SH-4", [627.48, 399.77], 16538.78, 0.2),
-  heat("SH-5", [1293.36, 641.74], 31155.1, 0.2),
-  heat("SH-6", [49.21, 68.76], 1899.34, 0.2),
-  heat("SH-6", [53.88, 67.4], 1952.61, 0.2),
-  heat("SH-6", [353.77, 231.7], 9426.09, 0.2),
-  heat("SH-6", [338.25, 334.94], 10838.24, 0.2),
-  // These rows of the same table were made with 15, and SH-8 with 16.
-  heat("SH-7", [63.6, 45.5], 1637, 2, "15"),
-  heat("SH-7", [267.4, 167.7], 6525, 2, "15"),
-  heat("SH-7", [54.6, 35.8], 1354, 2.01, "15"),
-  heat("SH-7", [29.5, 49.5], 1183, 2.01, "15"),
-  heat("SH-8", [4249, 0], 67984.6, 1, "16"),
-];
-
 export const publishedRows: PublishedRow[] = [
   ...nutrientForms,
   ...soilTestMass,
@@ -531,5 +492,4 @@ export const publishedRows: PublishedRow[] = [
   ...injectorRows,
   ...bedRows,
   ...plantRows,
-  ...scovilleRows,
 ];

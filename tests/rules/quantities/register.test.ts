@@ -1,24 +1,16 @@
 import { listInputs, type Quantity, quantities, type SourceRef, sources } from "@pith/rules";
 import { describe, expect, test } from "vitest";
-import {
-  cabindaRows,
-  cropCoefficientRows,
-  evapotranspirationRows,
-  heatAndRunTimeRows,
-  rootZoneRows,
-  tableCellRows,
-  yieldRows,
-} from "../../reference/climate-water.rows.ts";
+import { cropRows } from "../../reference/climate-water-crop.data.ts";
+import { evapotranspirationRows } from "../../reference/climate-water-et0.data.ts";
+import { nightRows } from "../../reference/climate-water-nights.data.ts";
+import { seasonRows } from "../../reference/climate-water-season.data.ts";
+import { yieldAndWateringRows } from "../../reference/climate-water-yield.data.ts";
 
 /** Inputs that reach every branch which names a source; the published examples and, for each estimate, a bare day. */
 const runs: { quantity: string; inputs: Record<string, unknown> }[] = [
-  ...evapotranspirationRows,
-  ...cabindaRows,
-  ...cropCoefficientRows,
-  ...rootZoneRows,
-  ...yieldRows,
-  ...heatAndRunTimeRows,
-  ...tableCellRows,
+  ...[evapotranspirationRows, cropRows, seasonRows, yieldAndWateringRows, nightRows]
+    .flat()
+    .flatMap((row) => row.by ?? []),
   { quantity: "et0-daily", inputs: { latitudeDeg: 45, elevationM: 0, dayOfYear: 180, tMaxC: 25, tMinC: 12 } },
   {
     quantity: "et0-hourly",
