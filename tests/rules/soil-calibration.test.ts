@@ -37,15 +37,21 @@ describe("readings of this bed's soil", () => {
     expect(now?.calibration?.standardErrorC).toBeCloseTo(1 / Math.sqrt(5), 9);
     expect(now?.calibration?.pairs).toBe(5);
   });
-  test("four are too few, and so are many of one day", () => {
-    expect(soil([16, 16, 16, 16])?.calibration).toBeUndefined();
+  test("three are enough, two are too few, and so are many of one day", () => {
+    expect(soil([15, 16, 17])?.calibration?.standardErrorC).toBeCloseTo(1 / Math.sqrt(3), 9);
+    expect(soil([16, 16])?.calibration).toBeUndefined();
     const oneDay = Array.from({ length: 9 }, () => read([16], 5)).flat();
     expect(soilNow({ ...planting({ weather }), notes: oneDay }, TODAY)?.calibration).toBeUndefined();
   });
   test("a day without the model's twenty days before it is no pair", () => {
     // The air is known from 60 days back: a reading 40 days back has its twenty days before it, one of 41 has nineteen.
     expect(soil([16, 16, 16, 16, 16], 36)?.calibration?.pairs).toBe(5);
-    expect(soil([16, 16, 16, 16, 16], 37)?.calibration).toBeUndefined();
+    expect(soil([16, 16, 16, 16, 16], 37)?.calibration?.pairs).toBe(4);
+  });
+  test("readings under another mulch say nothing of this one", () => {
+    const bed = { ...planting().bed, mulches: [{ mulch: "black" as const, from: dayAfter(TODAY, -3) }] };
+    const notes = read([16, 16, 16, 16], 5);
+    expect(soilNow({ ...planting({ weather, bed }), notes }, TODAY)?.calibration).toBeUndefined();
   });
   test("readings of the last three mornings stand for themselves", () => {
     expect(soil([18, 18, 18, 18, 18, 18], 0)).toEqual({ morningC: 18, how: "measured", days: 3 });

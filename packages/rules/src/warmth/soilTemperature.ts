@@ -30,7 +30,7 @@ const MORNINGS = 3;
 const SPIN_UP_DAYS = 20;
 
 /** Fewer paired days say more about the days than about the bed (cp). */
-const FEWEST_PAIRS = 5;
+const FEWEST_PAIRS = 3;
 /** Readings older than this are of another season's sun (cp). */
 const PAIRED_WITHIN_DAYS = 60;
 
@@ -108,8 +108,9 @@ export function soilNow(state: Soil, today: string): SoilReading | null {
 }
 
 /**
- * Mean and standard error of reading less model over the days of the last two months that have both. Several readings of
- * a day count as their mean, so that a logger read often weighs no more than a thermometer read once.
+ * Mean and standard error of reading less model over the days of the last two months that have both, under the mulch that
+ * lies there today. Several readings of a day count as their mean, so that a logger read often weighs no more than a
+ * thermometer read once.
  *
  *   shift = Σ (reading - model) / n;  se = s / √n
  */
@@ -121,8 +122,9 @@ function calibrationOf({ notes, weather, bed }: Soil, today: string): SoilCalibr
     byDay.set(on, [...(byDay.get(on) ?? []), value]);
   }
   if (byDay.size < FEWEST_PAIRS) return null;
+  const mulch = mulchOn(bed, today);
   const differences = [...byDay].flatMap(([day, readings]) => {
-    const modelled = modelledSoil(weather, bed, day);
+    const modelled = mulchOn(bed, day) === mulch ? modelledSoil(weather, bed, day) : null;
     return modelled ? [mean(readings) - modelled.morningC] : [];
   });
   const pairs = differences.length;
