@@ -85,8 +85,11 @@ const READINGS_TO_JUDGE = 24;
 
 /** Refuses readings at the plants whose middle value no plant would survive: Fahrenheit called Celsius. */
 export function refuseFahrenheitReadings(readings: { temperatureC: number }[]): void {
-  if (readings.length < READINGS_TO_JUDGE || median(readings.map((r) => r.temperatureC)) <= HOTTEST_RUN_C)
-    return;
+  let hot = 0;
+  for (const { temperatureC } of readings) if (temperatureC > HOTTEST_RUN_C) hot += 1;
+  // Where fewer than half are so hot, the middle one is not, and a season of readings need not be sorted.
+  if (readings.length < READINGS_TO_JUDGE || hot * 2 < readings.length) return;
+  if (median(readings.map((r) => r.temperatureC)) <= HOTTEST_RUN_C) return;
   refuse(
     "plantTemperatures.0.temperatureC",
     "the readings at the plants are hotter than plants survive: is this Fahrenheit?",
