@@ -15,18 +15,17 @@ import { PlainFailure, textOf } from "../process/failure.mjs";
 
 /**
  * `npm run -s hindcast -- <csv> [--latitude <degrees>]`: how good the probabilities of `set-out` would have been on a long
- * daily series (`date,tMaxC,tMinC,...`), the year itself left out. Exit 0: printed. 2: one sentence on what is wrong.
+ * daily series (`date,tMaxC,tMinC,...`), the year itself left out. The latitude may be left out for a station that is known by
+ * its name. Exit 0: printed. 2: one sentence on what is wrong.
  */
 const USAGE = "npm run -s hindcast -- <csv> [--latitude <degrees north>]";
 
 /** Stations whose identifier in the file's name says where they stand; from memory of the network's station list. */
 const STATION_LATITUDES_DEG: Readonly<Record<string, number>> = { USW00014839: 42.955 };
 
-/** Used where nobody says where the station stands; it only sets how long the nights are. */
-const LATITUDE_UNKNOWN_DEG = 45;
-
 /** Within this the course of a day is reconstructed, and the dates asked about are spring. */
 const LATITUDE_DEG = { min: 20, max: 65 } as const;
+const LATITUDE_BOUND = `${LATITUDE_DEG.min} to ${LATITUDE_DEG.max} degrees north`;
 
 const EVENT = { dose: "Cold dose above the allowed one", frost: "Frost (0 C or colder)" } as const;
 const RECORD = {
@@ -87,15 +86,15 @@ function placeOf(path: string, given: string | undefined): Place {
   if (given !== undefined) {
     const latitudeDeg = given.trim() === "" ? Number.NaN : Number(given);
     if (!(latitudeDeg >= LATITUDE_DEG.min && latitudeDeg <= LATITUDE_DEG.max)) {
-      const bound = `${LATITUDE_DEG.min} to ${LATITUDE_DEG.max} degrees north`;
-      throw new PlainFailure(`--latitude must be ${bound}, not "${given}".`);
+      throw new PlainFailure(`--latitude must be ${LATITUDE_BOUND}, not "${given}".`);
     }
     return { latitudeDeg, how: "as given" };
   }
   const station = Object.keys(STATION_LATITUDES_DEG).find((id) => basename(path).includes(id));
   if (station) return { latitudeDeg: STATION_LATITUDES_DEG[station] as number, how: `station ${station}` };
-  const how = "NOT KNOWN and assumed, give --latitude; it sets only the length of the nights";
-  return { latitudeDeg: LATITUDE_UNKNOWN_DEG, how };
+  throw new PlainFailure(
+    `--latitude is missing: nothing says where ${basename(path)} was recorded, and its nights are as long as the latitude makes them; give ${LATITUDE_BOUND}.`,
+  );
 }
 
 function report(path: string, climatology: Climatology, place: Place, hindcasts: Hindcast[]): string[] {

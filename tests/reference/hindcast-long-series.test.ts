@@ -67,19 +67,28 @@ describe("the climatology of set-out on the long series", () => {
 });
 
 describe("npm run hindcast on what it cannot use: one sentence, exit 2", () => {
-  test(
-    "a value that is no number names its line and column",
-    async () => {
+  test.each([
+    [
+      "a value that is no number names its line and column",
+      "2001-01-01,5,1,0\n2001-01-02,5,cold,0\n",
+      /^The series cannot be used: line 3, column tMinC: "cold" is not a number.*\.\n$/,
+    ],
+    [
+      "a station that nobody places: its latitude is asked for and never assumed",
+      "2001-01-01,5,1,0\n2001-01-02,5,2,0\n",
+      /^--latitude is missing: .* series\.csv .* give 20 to 65 degrees north\.\n$/,
+    ],
+  ])(
+    "%s",
+    async (_, days, sentence) => {
       const folder = await mkdtemp(join(tmpdir(), "hindcast-"));
       try {
         const path = join(folder, "series.csv");
-        await writeFile(path, "date,tMaxC,tMinC,rainMm\n2001-01-01,5,1,0\n2001-01-02,5,cold,0\n");
+        await writeFile(path, `date,tMaxC,tMinC,rainMm\n${days}`);
         const { code, stdout, stderr } = await hindcast(path);
         expect(code).toBe(2);
         expect(stdout).toBe("");
-        expect(stderr).toMatch(
-          /^The series cannot be used: line 3, column tMinC: "cold" is not a number.*\.\n$/,
-        );
+        expect(stderr).toMatch(sentence);
       } finally {
         await rm(folder, { recursive: true });
       }
