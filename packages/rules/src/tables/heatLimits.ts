@@ -1,4 +1,5 @@
 import type { SourceRef } from "../core/working.ts";
+import { HOT_DAY_C } from "./stressHeat.ts";
 
 /** A published temperature beyond which flowers or fruit suffer. */
 export interface HeatLimit {
@@ -9,7 +10,7 @@ export interface HeatLimit {
 }
 
 /**
- * By day, lowest first. Sources disagree: the default is the one at which pollen aborts (TR-10, quoted elsewhere); extension
+ * By day, lowest first; the upper two are those that end a drought on purpose. Sources disagree: the default is the one at which pollen aborts (TR-10, quoted elsewhere); extension
  * texts begin earlier (TR-12, from memory), two seen ones later (TR-1, TR-2: 100 F).
  */
 export const DAY_LIMITS: readonly [HeatLimit, HeatLimit, HeatLimit] = [
@@ -19,14 +20,14 @@ export const DAY_LIMITS: readonly [HeatLimit, HeatLimit, HeatLimit] = [
     source: { key: "heat-set-guides", locator: "TR-12: 90 F" },
   },
   {
-    limitC: 35,
+    limitC: HOT_DAY_C.default,
     says: "pollen aborts; the default",
-    source: { key: "dewitt-bosland-pepper-garden", locator: "TR-10: 95 F" },
+    source: HOT_DAY_C.source,
   },
   {
-    limitC: 37.8,
-    says: "tolerated, but set falls",
-    source: { key: "ucanr-chile", locator: "TR-2; ucanr-7217 says the same of bell, TR-1" },
+    limitC: HOT_DAY_C.other,
+    says: "tolerated, but set falls; bell alike (TR-1)",
+    source: HOT_DAY_C.otherSource,
   },
 ];
 
