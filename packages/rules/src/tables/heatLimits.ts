@@ -10,8 +10,8 @@ export interface HeatLimit {
 }
 
 /**
- * By day, lowest first; the upper two are those that end a drought on purpose. Sources disagree: the default is the one at which pollen aborts (TR-10, quoted elsewhere); extension
- * texts begin earlier (TR-12, from memory), two seen ones later (TR-1, TR-2: 100 F).
+ * By day, lowest first. Sources disagree: the default is the one at which pollen aborts (TR-10, quoted elsewhere); extension
+ * texts begin earlier (TR-12, from memory), two seen ones later (TR-1, TR-2: 100 F). Drought on purpose reads the same two.
  */
 export const DAY_LIMITS: readonly [HeatLimit, HeatLimit, HeatLimit] = [
   {
