@@ -3,6 +3,7 @@ export type MeasureUnit =
   | "C"
   | "C-difference"
   | "C-hours"
+  | "C-days"
   | "mm"
   | "cm"
   | "m"

@@ -2,6 +2,35 @@ import type { Claim } from "../types.ts";
 
 export const setOutClaims: Claim[] = [
   {
+    id: "set-out.heat-units",
+    rule: "set-out",
+    finding:
+      "Growth is counted in degree days above a base; published bases for pepper run from 9.3 to 17.8 C.",
+    sources: [{ key: "baskerville-emin-1969", locator: "single sine" }, { key: "common-practice" }],
+    design: "Method quoted elsewhere; the base of 10 C is common practice",
+    size: null,
+    effect: null,
+    grade: "practice",
+    limits: "The base differs by cultivar, and the days under a cover are warmer than counted here.",
+    conflicts: [],
+    wouldChange: "A base fitted to the cultivar's own dates.",
+  },
+  {
+    id: "set-out.protection-costs",
+    rule: "set-out",
+    finding:
+      "A row cover costs some tenths of money a square metre and season, one under plastic about one, plus hours.",
+    sources: [{ key: "common-practice" }],
+    design: "Common practice",
+    size: null,
+    effect: "0.4 and 1.1 a m2; 2 and 5 h a 100 m2; 0.1 and 0.25 h a bed and day",
+    grade: "practice",
+    limits:
+      "No survey stands behind it. Prices differ by place and year, and by how often a cover is used again.",
+    conflicts: [],
+    wouldChange: "The grower's own bills and hours.",
+  },
+  {
     id: "set-out.cold-sets-back",
     rule: "set-out",
     finding:

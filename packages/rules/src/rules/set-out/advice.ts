@@ -10,20 +10,28 @@ import { setOutCharts } from "./charts.ts";
 import { lastOfRun } from "./earliest.ts";
 import { HORIZON_DAYS, YEARS_FOR_TAILS } from "./line.ts";
 import { setOutSteps } from "./steps.ts";
+import type { Weighed } from "./weigh.ts";
+import { weighChart, weighLacks } from "./weighWords.ts";
 import { setOutWorking } from "./working.ts";
 
 /** The advice that an assessment comes to. */
-export function adviceFrom(state: PlantingState, a: Assessment, years: ClimatologyYears): AdviceBody {
+export function adviceFrom(
+  state: PlantingState,
+  a: Assessment,
+  years: ClimatologyYears,
+  weighed: Weighed | null,
+): AdviceBody {
   const way = a.protection?.way ?? a.asItStands;
   const first = a.decision === "wait" ? a.asItStands.earliest : a.wanted;
   const dayAt = (lead: number) => way.curve[lead]?.day ?? null;
-  const { working, estimated } = setOutWorking(state, a, years);
-  const covered = a.decision === "protect" || a.cover.covers.length > 0;
+  const { working, estimated } = setOutWorking(state, a, years, weighed);
+  // A cover that is only weighed may be put up all the same: its caution travels with it.
+  const covered = weighed !== null || a.decision === "protect" || a.cover.covers.length > 0;
   const n = a.asItStands.curve[a.wanted]?.n ?? 0;
   return {
     kind: "advice",
     decision: { code: a.decision, text: decisionText(a) },
-    steps: setOutSteps(a),
+    steps: setOutSteps(a, weighed),
     window: {
       from: first === null ? null : dayAt(first),
       to: first === null ? null : dayAt(lastOfRun(way.within, first)),
@@ -43,16 +51,17 @@ export function adviceFrom(state: PlantingState, a: Assessment, years: Climatolo
       "set-out.tunnel-offset",
       "set-out.night-optimum",
       "set-out.vent",
+      ...(weighed ? ["set-out.heat-units", "set-out.protection-costs"] : []),
     ],
     grade: n >= YEARS_FOR_TAILS ? "moderate" : "weak",
-    limits: limitsOf(a, n),
+    limits: [...limitsOf(a, n), ...(weighed ? [say("set-out.limit.weighed")] : [])],
     cautions: covered ? cautionsFor("cover-overheats", "cold-pools") : cautionsFor("cold-pools"),
-    wouldChange: wouldChange(state, a, n),
+    wouldChange: [...wouldChange(state, a, n), ...weighLacks(weighed)],
     cases: casesOf(state),
     expected: expectedOf(a),
     // Dates move a draft through window and expected. A chance shown beside them would churn it with every forecast.
     amounts: a.protection ? { coverLiftC: a.protection.kind.offsetC } : {},
-    charts: setOutCharts(a),
+    charts: weighed ? [...setOutCharts(a), weighChart(a, weighed)] : setOutCharts(a),
   };
 }
 

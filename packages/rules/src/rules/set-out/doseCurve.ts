@@ -1,7 +1,6 @@
 import { dayOf, dayOfYear, epochDay } from "../../core/days.ts";
-import { type DayShape, dayShape } from "../../quantities/climate/hourlyTemperatures.ts";
 import type { Members } from "../../warmth/blend.ts";
-import { degreeHoursBelow } from "../../warmth/dose.ts";
+import { type DoseShape, degreeHoursBelow, doseShape } from "../../warmth/dose.ts";
 import { frostRisk, frostWithin } from "../../warmth/frostRisk.ts";
 import { quantileOfSorted, type ShareOfYears, shareOfYears } from "../../warmth/shareOfYears.ts";
 import { ESTABLISHMENT_DAYS, FEWEST_YEARS, FROST_C, HORIZON_DAYS, type Line } from "./line.ts";
@@ -84,7 +83,7 @@ export function doseReader(members: Members, today: string, latitudeDeg: number,
   const firstDayOfYear = dayOfYear(today);
   // The day's length repeats yearly, so counting past the year's end does no harm.
   const shapes = Array.from({ length: DAYS_NEEDED }, (_, lead) =>
-    dayShape(latitudeDeg, ((firstDayOfYear + lead - 1) % 365) + 1),
+    doseShape(latitudeDeg, ((firstDayOfYear + lead - 1) % 365) + 1),
   );
   const first = epochDay(today);
   const days = Array.from({ length: HORIZON_DAYS + 1 }, (_, lead) => dayOf(first + lead));
@@ -105,7 +104,7 @@ export function doseReader(members: Members, today: string, latitudeDeg: number,
 function fillNights(
   year: Nights,
   station: Pick<Nights, "tMinC" | "tMaxC">,
-  shapes: readonly DayShape[],
+  shapes: readonly DoseShape[],
   floorC: number,
   shiftC: Float64Array,
 ): void {
@@ -121,7 +120,7 @@ function fillNights(
     const minimum = tMinC[lead + 1] as number;
     const dose = degreeHoursBelow(
       floorC,
-      shapes[lead] as DayShape,
+      shapes[lead] as DoseShape,
       minimum,
       tMaxC[lead + 1] as number,
       tMaxC[lead] as number,

@@ -6,11 +6,12 @@ import { adviceFrom } from "./advice.ts";
 import { assessmentOf } from "./day.ts";
 import { refuseUnweighable, whyNot } from "./door.ts";
 import { missingHeat, missingYears } from "./missing.ts";
+import { weigh } from "./weigh.ts";
 
 /** When may these seedlings go out? */
 export const setOutRule: Rule<"planting"> = {
   id: "set-out",
-  version: 2,
+  version: 3,
   question: "When may these seedlings go out?",
   subject: "planting",
   needs: [
@@ -20,6 +21,7 @@ export const setOutRule: Rule<"planting"> = {
     "soil temperature at 10 cm",
     "leaf count and hardening",
     "covers and mulches with dates",
+    "days to maturity, yield goal, price and labour, to weigh waiting against protecting",
   ],
   run: runSetOut,
 };
@@ -35,5 +37,5 @@ function runSetOut(state: PlantingState): AnswerBody {
   const wantedDate = a.asItStands.curve[a.wanted];
   if (!wantedDate?.beyond) return missingYears(wantedDate?.n ?? 0);
   if (a.cover.covers.includes("heated-house")) return missingHeat();
-  return adviceFrom(state, a, years);
+  return adviceFrom(state, a, years, weigh(state, a, years));
 }

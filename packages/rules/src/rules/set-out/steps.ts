@@ -5,9 +5,11 @@ import { INSIDE_LIMIT_C } from "../../warmth/ventMark.ts";
 import type { Assessment } from "./assess.ts";
 import { earliestLead } from "./earliest.ts";
 import { HARDENING_DAYS, READY_LEAVES, SOIL_FLOOR_C } from "./line.ts";
+import type { Weighed } from "./weigh.ts";
+import { weighSteps } from "./weighWords.ts";
 
 /** What to do, in the order in which a grower would do it. */
-export function setOutSteps(a: Assessment): Step[] {
+export function setOutSteps(a: Assessment, weighed: Weighed | null): Step[] {
   const wanted = a.asItStands.curve[a.wanted];
   const soilC = a.soilC[a.wanted] ?? Number.NaN;
   const steps: (Message | null)[] = [
@@ -33,6 +35,7 @@ export function setOutSteps(a: Assessment): Step[] {
       : say("set-out.step.soil-thermometer", { c: measure(SOIL_FLOOR_C, "C") }),
     ...(a.decision === "wait" ? waitingSteps(a) : settingSteps(a)),
     ...coverSteps(a),
+    ...weighSteps(a, weighed),
     wanted ? say("set-out.step.chance", chanceOf(a)) : null,
   ];
   return steps.flatMap((text) => (text ? [{ text }] : []));
@@ -49,6 +52,7 @@ function waitingSteps(a: Assessment): Message[] {
             protection: { word: `set-out.protection.${alternative.kind.id}` },
             day: onDay(day),
           }),
+          say("set-out.step.vent", { c: measure(INSIDE_LIMIT_C, "C") }),
         ]
       : []),
     say("set-out.step.ask-again"),

@@ -9,6 +9,8 @@ import { estimateSoil } from "../../warmth/soilWorking.ts";
 import { COOL_CROP_VENT_C, INSIDE_LIMIT_C } from "../../warmth/ventMark.ts";
 import type { Assessment } from "./assess.ts";
 import { ESTABLISHMENT_DAYS, SOIL_FLOOR_C, STEADY_DAYS } from "./line.ts";
+import type { Weighed } from "./weigh.ts";
+import { weighLines } from "./weighWords.ts";
 
 const PRACTICE: SourceRef = { key: "common-practice" };
 const WILSON: SourceRef = { key: "wilson-1927", locator: "score interval, 80 %" };
@@ -18,6 +20,7 @@ export function setOutWorking(
   state: PlantingState,
   a: Assessment,
   years: ClimatologyYears,
+  weighed: Weighed | null,
 ): { working: WorkingLine[]; estimated: Estimated[] } {
   const w = new Working();
   lineLines(w, state, a);
@@ -25,6 +28,7 @@ export function setOutWorking(
   coverLines(w, a);
   soilLines(w, state, a);
   dateLines(w, a);
+  weighLines(w, weighed, state.planting.baseTemperatureC !== undefined);
   return { working: w.lines, estimated: w.estimated };
 }
 

@@ -44,6 +44,42 @@ export const setOut: Record<string, string> = {
   "set-out.step.chance":
     "Set out on {day}, plants would have met more than {nights, plural, one {# night} other {# nights}} or {degreeHours} below {floor} within two weeks in {hits} of {n} years, read as a chance of {beyond} (between {low} and {high}). Frost: {frosts} of {n}.",
 
+  "set-out.way.go": "going out bare",
+  "set-out.way.heavy-fleece": "a heavy row cover",
+  "set-out.way.fleece-and-plastic": "a row cover with plastic on hoops above it",
+  "set-out.step.wait-heat":
+    "Waiting {days}, until {until}, forgoes about {heat} of heat units at the bed; inside, plants grow on meanwhile.",
+  "set-out.step.wait-heat-open":
+    "No date opens; {days} of waiting, until {until}, forgo about {heat} of heat units at the bed.",
+  "set-out.step.wait-harvest":
+    "By past autumns waiting takes {lost} from {days} of harvest before the first frost: {share}.",
+  "set-out.step.wait-money": "At the yield goal and price given, that is about {money}.",
+  "set-out.step.protect-cheaper":
+    "Under {way} from the wanted day: {heat}; about {money} ({materials} for material, {hours}). That is less than waiting costs.",
+  "set-out.step.protect-dearer":
+    "Under {way} from the wanted day: {heat}; about {money} ({materials} for material, {hours}). Waiting costs no more.",
+  "set-out.step.protect-not-enough":
+    "Going out on the wanted day under {way} is not within the accepted risk; it would bring {heat} and take about {materials} for material and {hours}.",
+  "set-out.step.protect-money":
+    "Under {way} from the wanted day: {heat}; about {money} ({materials} for material, {hours}).",
+  "set-out.step.protect-hours":
+    "Under {way} from the wanted day: {heat}; about {materials} for material, and {hours}.",
+  "set-out.change.lacks-days-to-maturity":
+    "Days to maturity, as the seed list prints them, would say how many days of harvest waiting takes.",
+  "set-out.change.lacks-autumns":
+    "The station's autumns have gaps, so the days of harvest that waiting takes cannot be counted.",
+  "set-out.change.lacks-yield-goal": "A yield goal is missing, so waiting has no price.",
+  "set-out.change.lacks-price": "An expected price is missing, so waiting has no price.",
+  "set-out.change.lacks-labour": "The office has set no wage, so the hours have no price.",
+  "set-out.step.fuel": "What heat would take instead of a cover, night-heat says for the house.",
+
+  "set-out.limit.weighed":
+    "Costs of covers are common practice, a day waited is counted as a day of harvest, and warmer days under a cover are left out. The risk decides, not the money.",
+
+  "set-out.chart.heat": "Heat units won by not waiting",
+  "set-out.chart.wait-until": "Waiting until",
+  "set-out.chart.heat-units": "Heat units",
+
   "set-out.missing.years":
     "Daily minima and maxima of a nearby station for at least {fewest} years; there {n, plural, =0 {are none} one {is # whole year} other {are # whole years}}.",
   "set-out.missing.years-move":
