@@ -1,10 +1,9 @@
 import { advise, type PlantingState } from "@pith/rules";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { dayShape } from "../../packages/rules/src/quantities/climate/hourlyTemperatures.ts";
 import { forecastSkill, membersAhead } from "../../packages/rules/src/warmth/blend.ts";
 import { climatologyYears } from "../../packages/rules/src/warmth/climatologyYears.ts";
-import { degreeHoursBelow } from "../../packages/rules/src/warmth/dose.ts";
+import { degreeHoursBelow, doseShape } from "../../packages/rules/src/warmth/dose.ts";
 import { frostRisk } from "../../packages/rules/src/warmth/frostRisk.ts";
 import { shareOfYears } from "../../packages/rules/src/warmth/shareOfYears.ts";
 import { siteShift } from "../../packages/rules/src/warmth/siteShift.ts";
@@ -21,13 +20,13 @@ const refusedFields = (state: PlantingState) => {
 
 describe("the dose", () => {
   test("24 h at a steady 10 C below a floor of 12 C is 24 × 2 = 48 C h", () => {
-    expect(degreeHoursBelow(12, dayShape(45, 150), 10, 10, 10, 10)).toBe(48);
+    expect(degreeHoursBelow(12, doseShape(45, 150), 10, 10, 10, 10)).toBe(48);
   });
   test("a day whose minimum and next minimum are at the floor carries nothing", () => {
-    expect(degreeHoursBelow(12, dayShape(45, 150), 12, 20, 20, 12)).toBe(0);
+    expect(degreeHoursBelow(12, doseShape(45, 150), 12, 20, 20, 12)).toBe(0);
   });
   test("a missing maximum is no zero; a missing neighbour is stood in for by the day itself", () => {
-    const shape = dayShape(45, 150);
+    const shape = doseShape(45, 150);
     expect(degreeHoursBelow(12, shape, 5, Number.NaN, 20, 5)).toBeNaN();
     const alone = degreeHoursBelow(12, shape, 5, 20, Number.NaN, Number.NaN);
     expect(alone).toBe(degreeHoursBelow(12, shape, 5, 20, 20, 5));

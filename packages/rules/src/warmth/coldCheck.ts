@@ -1,8 +1,7 @@
 import { addDays, dayOfYear } from "../core/days.ts";
-import { dayShape } from "../quantities/climate/hourlyTemperatures.ts";
 import type { Bed, FieldNote, Site, WeatherDay } from "../states/parts.ts";
 import { coverOver } from "./coverOver.ts";
-import { degreeHoursBelow } from "./dose.ts";
+import { degreeHoursBelow, doseShape } from "./dose.ts";
 import { siteShift } from "./siteShift.ts";
 
 /** What the cold of the last fortnight left on grown plants. */
@@ -45,7 +44,7 @@ export function coldCheckOf(input: {
   for (let i = COLD_DAYS; i >= 0; i--) {
     const day = addDays(today, -i);
     const tMinC = minimumOn(day);
-    const shape = dayShape(site.latitudeDeg, dayOfYear(day));
+    const shape = doseShape(site.latitudeDeg, dayOfYear(day));
     const dose = degreeHoursBelow(
       floorC,
       shape,
