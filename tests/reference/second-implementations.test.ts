@@ -237,7 +237,7 @@ const buckKpa = (t: number) => 0.61121 * Math.exp((18.678 - t / 234.5) * (t / (2
 
 describe("saturation vapour pressure over water against other fits of the curve", () => {
   // Tetens' two constants stay within about 0.1 % of Goff and Gratch from 0 to 50 C (Murray 1967 and Buck 1981, recalled);
-  // Buck's own fit within 0.05 %, so 0.15 % covers both..
+  // Buck's own fit within 0.05 %, so 0.15 % covers both.
   test.each([
     ["Goff and Gratch", goffGratchKpa],
     ["Buck", buckKpa],

@@ -92,6 +92,46 @@ describe("reference evapotranspiration of a day", () => {
   });
 });
 
+describe("reference evapotranspiration of an hour", () => {
+  /** An hour of a summer's day, the sun up. */
+  const hour = fc.record({
+    latitudeDeg: between(30, 55),
+    longitudeDeg: fc.constant(0),
+    utcOffsetH: fc.constant(0),
+    elevationM: between(0, 2000),
+    date: fc.constantFrom("2015-05-15", "2015-06-21", "2015-07-30"),
+    hourStart: fc.integer({ min: 9, max: 14 }),
+    temperatureC: between(5, 38),
+    rhPct: between(25, 95),
+    windAt2mMPerS: between(0.5, 8),
+    rsMjPerM2Hour: between(0.1, 2.4),
+    cloudRatio: between(0.3, 1),
+  });
+  const et0 = (h: Record<string, unknown>) => Number(quantities["et0-hourly"]?.compute(h).value.et0MmPerHour);
+
+  test("more sun under the same sky never lowers it", () => {
+    fc.assert(
+      fc.property(hour, between(0.01, 0.1), (h, extra) => {
+        const brighter = et0({ ...h, rsMjPerM2Hour: h.rsMjPerM2Hour + extra });
+        expect(brighter).toBeGreaterThanOrEqual(et0(h) - ROUNDING);
+      }),
+    );
+  });
+});
+
+test("Hargreaves: a wider range of temperature about the same mean never lowers it", () => {
+  fc.assert(
+    fc.property(summerDay, more, ({ latitudeDeg, dayOfYear, tMaxC, tMinC }, wider) => {
+      const of = (max: number, min: number) =>
+        Number(
+          quantities["et0-hargreaves"]?.compute({ latitudeDeg, dayOfYear, tMaxC: max, tMinC: min }).value
+            .et0MmPerDay,
+        );
+      expect(of(tMaxC + wider, tMinC - wider)).toBeGreaterThanOrEqual(of(tMaxC, tMinC) - ROUNDING);
+    }),
+  );
+});
+
 const warmDay = fc
   .record({ baseC: between(4, 18), over: between(0, 10), range: between(0, 20), next: between(0, 1) })
   .map((d) => {

@@ -1,3 +1,4 @@
+import { quantities } from "@pith/rules";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import {
@@ -111,6 +112,26 @@ describe("stress and depletion fraction", () => {
         expect(ks(Math.max(a, b))).toBeLessThanOrEqual(ks(Math.min(a, b)));
         expect(ks(p * a)).toBe(1);
         expect(stressCoefficient({ tawMm, rawMm: 0.99 * p * tawMm, depletionMm: tawMm })).toBe(0);
+      }),
+    );
+  });
+  test("salt and dryness: Ks lies in 0 to 1, is the product of its parts, and never rises with salt", () => {
+    fc.assert(
+      fc.property(share, share, mm(20), mm(20), share, (p, depleted, a, b, slope) => {
+        const ks = (eceDsPerM: number) =>
+          quantities["salinity-stress"]?.compute({
+            ...{ tawMm: 80, rawMm: 80 * 0.9 * p, depletionMm: 80 * depleted },
+            ...{ eceDsPerM, thresholdDsPerM: 1.5, slopePctPerDsPerM: 1 + 20 * slope, ky: 1.1 },
+          }).value as { ks: number; saltKs: number; waterKs: number };
+        const [mild, salty] = [ks(Math.min(a, b)), ks(Math.max(a, b))];
+        for (const { ks: both, saltKs, waterKs } of [mild, salty]) {
+          for (const k of [both, saltKs, waterKs]) {
+            expect(k).toBeGreaterThanOrEqual(0);
+            expect(k).toBeLessThanOrEqual(1);
+          }
+          expect(both).toBeCloseTo(saltKs * waterKs, 12);
+        }
+        expect(salty.ks).toBeLessThanOrEqual(mild.ks);
       }),
     );
   });
