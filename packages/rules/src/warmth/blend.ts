@@ -1,6 +1,6 @@
 import { epochDay } from "../core/days.ts";
 import type { Forecast } from "../states/parts.ts";
-import { type ClimatologyYears, sameDayIn } from "./climatologyYears.ts";
+import { type ClimatologyYears, sameDay, sameDayIn } from "./climatologyYears.ts";
 
 /**
  * How well a day's forecast follows what comes, as a correlation with the departure from normal, by lead in days:
@@ -73,8 +73,9 @@ export function membersAhead(
 function normalOf(years: number[], on: (epoch: number) => number, day: string): number {
   let sum = 0;
   let n = 0;
+  const dayIn = sameDay(day);
   for (const year of years) {
-    const at = sameDayIn(year, day);
+    const at = dayIn(year);
     for (let near = -SMOOTHING_DAYS; near <= SMOOTHING_DAYS; near++) {
       const t = on(at + near);
       if (Number.isNaN(t)) continue;

@@ -65,11 +65,14 @@ function layOut(climatology: Climatology, latest: number): ClimatologyYears {
 const MS_PER_DAY = 86_400_000;
 
 /** The same calendar day in another year; 29 February becomes 28 February where there is none. */
-export function sameDayIn(year: number, day: string): number {
+export const sameDayIn = (year: number, day: string): number => sameDay(day)(year);
+
+/** The same for many years of one day, which is read once. */
+export function sameDay(day: string): (year: number) => number {
   const month = Number(day.slice(5, 7));
   const date = Number(day.slice(8, 10));
-  const inMonth = month === 2 && date === 29 && !isLeap(year) ? 28 : date;
-  return Date.UTC(year, month - 1, inMonth) / MS_PER_DAY;
+  const leaps = month === 2 && date === 29;
+  return (year) => Date.UTC(year, month - 1, leaps && !isLeap(year) ? 28 : date) / MS_PER_DAY;
 }
 
 const isLeap = (year: number): boolean => (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0;

@@ -1,6 +1,6 @@
 import { refuse } from "../core/errors.ts";
 import type { Climatology, FieldNote, WeatherDay } from "../states/parts.ts";
-import { type ClimatologyYears, sameDayIn } from "./climatologyYears.ts";
+import { type ClimatologyYears, sameDay } from "./climatologyYears.ts";
 import { quantileOfSorted } from "./shareOfYears.ts";
 
 /** Too few days prove nothing: a single hot day may be real. */
@@ -124,11 +124,12 @@ function normalsOf(climatology: ClimatologyYears): (date: string) => number {
 
 function normalMaxC(climatology: ClimatologyYears, date: string): number {
   const own = Number(date.slice(0, 4));
+  const dayIn = sameDay(date);
   let sum = 0;
   let n = 0;
   for (const year of climatology.years) {
     if (year === own) continue;
-    const t = climatology.tMaxOn(sameDayIn(year, date));
+    const t = climatology.tMaxOn(dayIn(year));
     if (Number.isNaN(t)) continue;
     sum += t;
     n += 1;
