@@ -6,6 +6,7 @@ import {
 } from "../../packages/rules/src/tables/cropCoefficients.ts";
 import { SOIL_WATER } from "../../packages/rules/src/tables/soils.ts";
 import { PEPPER_STAGE_LENGTHS } from "../../packages/rules/src/tables/stageLengths.ts";
+import { sensorWords } from "../../packages/rules/src/water/soilSensor.ts";
 import { wettingOf } from "../../packages/rules/src/water/wetting.ts";
 import { inOrder, printed, type ReferenceRow, seenIn } from "./climate-water-row.ts";
 
@@ -105,6 +106,41 @@ function wettedBy(method: "sprinkler" | "drip" | "furrow"): number {
   return wettingOf({ method, flowLPerH: 100, efficiency: 0.9 }).wettedFraction;
 }
 
+/** Where a tensiometer among the roots says to start [kPa]. */
+function startTensionKpa(texture: Parameters<typeof sensorWords>[1]["texture"]) {
+  const [word] = sensorWords([{ at: "2026-07-01T11:00:00Z", depthCm: 15, kind: "tension-kpa", value: 20 }], {
+    asOf: "2026-07-01T12:00:00Z",
+    rootDepthM: 0.4,
+    inContainers: false,
+    tawMm: 50,
+    fieldCapacity: undefined,
+    texture,
+    deficit: false,
+    driedSinceMm: () => 0,
+  });
+  return ends(word?.kind === "tension-kpa" && word.used ? word.start : undefined);
+}
+
+/** The sheet names sand, loamy sand; sandy loam; loam, silt loam; clay. */
+const tensionRows = (
+  [
+    ["sand", 17, 22],
+    ["loamy-sand", 17, 22],
+    ["sandy-loam", 22, 27],
+    ["loam", 25, 30],
+    ["silt-loam", 25, 30],
+    ["clay", 35, 45],
+  ] as const
+).map(([texture, low, high]) =>
+  seenIn(
+    "IR-3",
+    `Utah State vegetable guide, start of drip irrigation on ${texture}, kPa`,
+    "sensorWords",
+    () => inOrder(startTensionKpa(texture)),
+    printed([low, high], 0),
+  ),
+);
+
 const offset = (...covers: string[]) => COVER_OFFSETS.find((row) => row.covers.join() === covers.join());
 /** Published in whole Fahrenheit degrees and kept to 0.1 C. */
 const degrees = (...fahrenheit: number[]) =>
@@ -128,4 +164,4 @@ const coverRows: ReferenceRow[] = [
   ),
 ];
 
-export const tableRows: ReferenceRow[] = [...soilRows, ...cropTableRows, ...coverRows];
+export const tableRows: ReferenceRow[] = [...soilRows, ...cropTableRows, ...tensionRows, ...coverRows];
