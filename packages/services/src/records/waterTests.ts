@@ -1,9 +1,10 @@
 import { recordRoutes, type WaterTest } from "@pith/contract";
-import { waterTests } from "@pith/db";
+import { type Tx, valves, waterTests } from "@pith/db";
 import { parseAtTheDoor, refuse, WaterTestSchema } from "@pith/rules";
 import { and, eq } from "drizzle-orm";
 import { nowOf } from "../context.ts";
 import { belongsHere } from "../farms/belongsHere.ts";
+import type { OfFarm } from "../farms/ofFarm.ts";
 import { present, waterTestPart } from "../states/parts.ts";
 import { type RecordKind, verbsOf } from "./record.ts";
 
@@ -41,6 +42,17 @@ export function waterTestView(row: typeof waterTests.$inferSelect): WaterTest {
   };
 }
 
+/** A test of one site's water is no test of another's valve: nothing would ever read it. */
+async function onThatSite(tx: Tx, at: OfFarm, { siteId, valveId }: Value): Promise<void> {
+  if (valveId === null) return;
+  const [valve] = await tx
+    .select({ siteId: valves.siteId })
+    .from(valves)
+    .where(and(eq(valves.officeId, at.officeId), eq(valves.id, valveId)));
+  if (valve?.siteId !== siteId)
+    refuse("valveId", "must be a valve of the site named", "a valve of that site", valveId);
+}
+
 const waterTest: RecordKind<WaterTest> = {
   one: "water test",
   route: recordRoutes.waterTests.add,
@@ -57,6 +69,7 @@ const waterTest: RecordKind<WaterTest> = {
     parseAtTheDoor(WaterTestSchema, { id: "new", sampledOn: value.sampledOn, ...measured });
     await belongsHere(tx, at, "site", "siteId", value.siteId);
     await belongsHere(tx, at, "valve", "valveId", value.valveId);
+    await onThatSite(tx, at, value);
   },
   async add(tx, ctx, farmId, value) {
     const id = globalThis.crypto.randomUUID();

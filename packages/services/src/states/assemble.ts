@@ -7,6 +7,7 @@ import {
   type PlantingState,
   type StructureState,
   type ValveState,
+  type WaterTest,
 } from "@pith/rules";
 import { type FarmFacts, MOST_PLANT_TEMPERATURES, type SiteFacts, WEATHER_DAYS } from "./facts.ts";
 import {
@@ -206,14 +207,13 @@ const wateringsOf = (facts: FarmFacts, valveId: string, start: string, today: st
     .slice(-MOST_RECORDS)
     .map(({ onDay, minutes, litres }) => present({ on: onDay, minutes, litres }));
 
-/** Tests of that valve's water, and those of all water of the site. */
-const waterTestsOf = (facts: FarmFacts, siteId: string, valveId: string | null, today: string) =>
-  facts.waterTests
-    .filter(
-      (t) => t.siteId === siteId && (t.valveId === null || t.valveId === valveId) && t.sampledOn <= today,
-    )
-    .slice(0, MOST_WATER_TESTS)
-    .map(waterTestPart);
+/** Tests of that valve's own water; where it has none, those of all water of the site. */
+function waterTestsOf(facts: FarmFacts, siteId: string, valveId: string | null, today: string): WaterTest[] {
+  const known = facts.waterTests.filter((t) => t.siteId === siteId && t.sampledOn <= today);
+  const own = valveId === null ? [] : known.filter((t) => t.valveId === valveId);
+  const meant = own.length > 0 ? own : known.filter((t) => t.valveId === null);
+  return meant.slice(0, MOST_WATER_TESTS).map(waterTestPart);
+}
 
 /** The newest measured nitrate in the water a planting gets. */
 function nitrateIn(tests: { nitrateNMgPerL?: number | undefined }[]): PlantingState["water"] {
