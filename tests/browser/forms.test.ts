@@ -95,3 +95,31 @@ test("what was stored keeps its full precision when a form is saved untouched in
   await page.goto(url);
   expect(await read()).toEqual(before);
 });
+
+test("a water test with nothing measured is refused, and one with a value stands in the record", async () => {
+  const { page } = seen;
+  await page.goto(`${farmUrl}/record/waterTests`);
+  await page.getByLabel("Laboratory").fill("Test bench");
+  await page.getByRole("button", { name: "Write it down" }).click();
+  await page.getByRole("alert").filter({ hasText: "Nothing was saved yet" }).waitFor();
+  expect(await page.getByLabel("Electrical conductivity").getAttribute("aria-invalid")).toBe("true");
+  await page.getByLabel("Electrical conductivity").fill("0.7");
+  await page.getByRole("button", { name: "Write it down" }).click();
+  await page.getByText("The water test is written down.").waitFor();
+  expect(await page.locator("#records").getByText("Water test, Test bench").first().innerText()).toContain(
+    "0.7 dS/m",
+  );
+});
+
+test("a tensiometer read by the farm's clock stands in the record under its day", async () => {
+  const { page } = seen;
+  await page.goto(`${farmUrl}/record/soilWater`);
+  await page.getByLabel("Read at").fill("2026-05-04T06:15");
+  await page.getByLabel("What it reads").selectOption("tension-kpa");
+  await page.getByLabel("Depth").fill("8");
+  await page.getByLabel("Reading", { exact: true }).fill("31");
+  await page.getByRole("button", { name: "Write it down" }).click();
+  await page.getByText("The reading is written down.").waitFor();
+  const line = page.locator("#records li").filter({ hasText: "Soil tension 31 kPa" });
+  expect(await line.locator("time").getAttribute("datetime")).toBe("2026-05-04");
+});
