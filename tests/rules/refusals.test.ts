@@ -81,6 +81,25 @@ describe("at the door", () => {
   });
 });
 
+describe("a station's year", () => {
+  const [year] = climatology(1, () => ({ tMinC: 4, tMaxC: 12 })).years;
+  const withMinima = (tMinC: unknown) =>
+    seedlings({ climatology: { stationId: "s", years: [{ ...year, tMinC }] } as never });
+  const ofDay = (i: number, value: unknown) => Array.from({ length: 365 }, (_, d) => (d === i ? value : 4));
+
+  test.each([
+    ["61 C on the fourth day", ofDay(3, 61), ".3", "at most 60"],
+    ["-71 C on the last", ofDay(364, -71), ".364", "at least -70"],
+    ["a word", ofDay(7, "cold"), ".7", "number"],
+    ["no number", ofDay(7, Number.NaN), ".7", "number"],
+    ["364 days", Array(364).fill(4), "", "at least 365"],
+    ["367 days", Array(367).fill(4), "", "at most 366"],
+    ["no days at all", undefined, "", "array"],
+  ])("%s is named with its bound", (_, tMinC, at, accepted) => {
+    expect(door(withMinima(tMinC))).toMatchObject({ field: `climatology.years.0.tMinC${at}`, accepted });
+  });
+});
+
 describe("by a rule", () => {
   const hot = Array.from({ length: 6 }, (_, i) => ({ date: `2026-05-0${i + 1}`, tMaxC: 58, tMinC: 40 }));
   const cool = climatology(20, () => ({ tMinC: 4, tMaxC: 12 }));
