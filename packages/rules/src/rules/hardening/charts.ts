@@ -1,6 +1,6 @@
 import type { Chart } from "../../core/rule.ts";
 import { say } from "../../text/message.ts";
-import type { Hardening } from "./index.ts";
+import type { Hardening } from "./plan.ts";
 
 /** Hours outside by day; and, where forecast, the nights at the plants against the floor. */
 export function hardeningCharts({ plan, floorC }: Hardening): Chart[] {

@@ -10,7 +10,7 @@ import { siteShift } from "../../warmth/siteShift.ts";
 import { type SetOutDay, setOutDayOf } from "../set-out/day.ts";
 import { refuseUnweighable } from "../set-out/door.ts";
 import { hardeningCharts } from "./charts.ts";
-import { type HardeningPlan, planFrom } from "./plan.ts";
+import { type Hardening, planFrom } from "./plan.ts";
 import { stepsOf } from "./steps.ts";
 import { AHEAD_DAYS, FEWEST_DAYS, FIRST_DAYS_C, PLAN_DAYS, WINDY_M_PER_S } from "./thresholds.ts";
 
@@ -19,17 +19,6 @@ const GUIDES: SourceRef = {
   key: "transplanting-guides",
   locator: "hardened 7-10 days: cooler, drier, more wind",
 };
-
-/** Everything the answer is made of. */
-export interface Hardening {
-  code: "begin" | "go-on" | "hold";
-  today: string;
-  out: SetOutDay;
-  /** First day outside, if all went as advised. */
-  first: string;
-  floorC: number;
-  plan: HardeningPlan;
-}
 
 /** How are these seedlings hardened off? */
 export const hardeningRule: Rule<"planting"> = {

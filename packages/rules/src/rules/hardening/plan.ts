@@ -1,5 +1,6 @@
 import { addDays, daysBetween } from "../../core/days.ts";
 import type { ForecastDay } from "../../states/parts.ts";
+import type { SetOutDay } from "../set-out/day.ts";
 import {
   FEWEST_DAYS,
   FIRST_DAYS_C,
@@ -9,6 +10,17 @@ import {
   SHELTERED_DAYS,
   WINDY_M_PER_S,
 } from "./thresholds.ts";
+
+/** Everything the answer is made of. */
+export interface Hardening {
+  code: "begin" | "go-on" | "hold";
+  today: string;
+  out: SetOutDay;
+  /** First day outside, if all went as advised. */
+  first: string;
+  floorC: number;
+  plan: HardeningPlan;
+}
 
 /** What keeps plants in on a day that the forecast knows. */
 export type KeptIn = "cold" | "wind";

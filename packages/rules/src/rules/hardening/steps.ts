@@ -1,7 +1,6 @@
 import type { Step } from "../../core/rule.ts";
 import { type Message, measure, onDay, say } from "../../text/message.ts";
-import type { Hardening } from "./index.ts";
-import type { HardeningDay } from "./plan.ts";
+import type { Hardening, HardeningDay } from "./plan.ts";
 
 /** What to do, day by day and on each of them. */
 export function stepsOf(h: Hardening): Step[] {

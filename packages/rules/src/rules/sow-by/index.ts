@@ -6,23 +6,16 @@ import type { PlantingState } from "../../states/states.ts";
 import { type Message, measure, onDay, say } from "../../text/message.ts";
 import { earliestFrom, type SetOutDay } from "../set-out/day.ts";
 import { emergenceChart } from "./chart.ts";
-import { type Dates, datesBefore, type Raising, raisingOf, type Seeds, seedsFor } from "./plan.ts";
+import {
+  type Dates,
+  datesBefore,
+  type Raising,
+  raisingOf,
+  type SowCode,
+  type SowPlan,
+  seedsFor,
+} from "./plan.ts";
 import { stepsOf } from "./steps.ts";
-
-export type SowCode = "sow" | "sow-earlier" | "sow-later" | "too-late";
-
-/** Everything the answer is made of. */
-export interface SowPlan {
-  code: SowCode;
-  today: string;
-  sownOn: string;
-  out: SetOutDay;
-  dates: Dates;
-  raising: Raising;
-  seeds: Seeds;
-  /** First day in the bed if sown today. */
-  soonest: string;
-}
 
 /** When must these seeds be sown, and how many? */
 export const sowByRule: Rule<"planting"> = {

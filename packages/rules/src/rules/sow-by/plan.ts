@@ -4,6 +4,22 @@ import type { SourceRef, Working } from "../../core/working.ts";
 import { germinationDays } from "../../quantities/climate/germinationDays.ts";
 import { seedsToSow } from "../../quantities/statistics/seedsToSow.ts";
 import type { Planting } from "../../states/parts.ts";
+import type { SetOutDay } from "../set-out/day.ts";
+
+export type SowCode = "sow" | "sow-earlier" | "sow-later" | "too-late";
+
+/** Everything the answer is made of. */
+export interface SowPlan {
+  code: SowCode;
+  today: string;
+  sownOn: string;
+  out: SetOutDay;
+  dates: Dates;
+  raising: Raising;
+  seeds: Seeds;
+  /** First day in the bed if sown today. */
+  soonest: string;
+}
 
 const PRACTICE: SourceRef = { key: "common-practice" };
 const GUIDES: SourceRef = {

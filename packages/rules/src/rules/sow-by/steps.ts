@@ -1,8 +1,7 @@
 import type { Step } from "../../core/rule.ts";
 import type { PlantingState } from "../../states/states.ts";
 import { type Message, measure, onDay, say } from "../../text/message.ts";
-import type { SowPlan } from "./index.ts";
-import { FASTEST_C } from "./plan.ts";
+import { FASTEST_C, type SowPlan } from "./plan.ts";
 
 /** Above this fewer seedlings come up normal: 98 of 100 at 25 C, 95 at 30 C, 70 at 35 C. */
 const TOO_WARM_C = 30;
