@@ -28,11 +28,11 @@ const GUIDES: SourceRef = {
 };
 
 /** From seedlings showing to 6-8 true leaves, the hardening within it (TR-14, from memory: 6 to 8 weeks). */
-export const RAISING_DAYS = { least: 42, most: 56 } as const;
+const RAISING_DAYS = { least: 42, most: 56 } as const;
 /** Last days of the raising (TR-14, from memory: 7 to 10). */
-export const HARDENING = { least: 7, most: 10 } as const;
+const HARDENING = { least: 7, most: 10 } as const;
 /** From seedlings showing to the first or second true leaf, when they are potted on (cp). */
-export const POTTING_ON = { least: 14, most: 21 } as const;
+const POTTING_ON = { least: 14, most: 21 } as const;
 /** Where nobody measured the medium: the cool end of the 20-24 C that FAO's card asks for, so that no day is missing. */
 const USUAL_MEDIUM_C = 20;
 /** Between these the table has seedlings at both columns; outside them the days are not known, or none come up. */
