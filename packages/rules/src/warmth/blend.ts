@@ -36,6 +36,27 @@ export function membersAhead(
   length: number,
   forecast?: Forecast,
 ): Members {
+  const last = lastDrawn.get(climatology);
+  if (last && last.today === today && last.length === length && last.forecast === forecast) {
+    return last.members;
+  }
+  const members = drawMembers(climatology, today, length, forecast);
+  lastDrawn.set(climatology, { today, length, forecast, members });
+  return members;
+}
+
+/** The plantings of one site are advised one after the other on the same years and forecast. */
+const lastDrawn = new WeakMap<
+  ClimatologyYears,
+  { today: string; length: number; forecast: Forecast | undefined; members: Members }
+>();
+
+function drawMembers(
+  climatology: ClimatologyYears,
+  today: string,
+  length: number,
+  forecast: Forecast | undefined,
+): Members {
   const first = epochDay(today);
   const rows = (on: (epoch: number) => number) =>
     climatology.years.map((year) => {

@@ -13,7 +13,6 @@ import { type FarmFacts, MOST_PLANT_TEMPERATURES, type SiteFacts, WEATHER_DAYS }
 import {
   bedPart,
   feedingPart,
-  forecastPart,
   materialPart,
   notePart,
   plantingPart,
@@ -70,7 +69,7 @@ export function plantingState(facts: FarmFacts, planting: PlantingRow): Planting
       .filter((t) => t.plantingId === planting.id && localDay(t.at, site.row.timeZone) >= start)
       .slice(-MOST_PLANT_TEMPERATURES)
       .map(({ at, temperatureC }) => ({ at, temperatureC })),
-    forecast: site.forecast && forecastPart(site.forecast),
+    forecast: site.forecast,
     climatology: site.climatology,
     soilTests: soilTestsOf(facts, bed, site.today),
     feeding: feedingPart(planting.feeding),
@@ -149,7 +148,7 @@ export function valveState(facts: FarmFacts, valve: FarmFacts["valves"][number])
       });
     }),
     weather: site.weather.filter((day) => day.date >= start),
-    forecast: site.forecast && forecastPart(site.forecast),
+    forecast: site.forecast,
     climatology: site.climatology,
     waterTests: some(waterTestsOf(facts, valve.siteId, valve.id, site.today)),
     waterings: wateringsOf(facts, valve.id, start, site.today),
@@ -167,7 +166,7 @@ export function structureState(facts: FarmFacts, structure: FarmFacts["structure
     site: sitePart(site.row),
     structure: structurePart(structure),
     weather: site.weather.slice(-STRUCTURE_WEATHER_DAYS),
-    forecast: site.forecast && forecastPart(site.forecast),
+    forecast: site.forecast,
     climatology: site.climatology,
   }) as StructureState;
 }

@@ -18,6 +18,7 @@ import {
 import {
   addDays,
   type Climatology,
+  type Forecast,
   localDay,
   type Settings,
   SettingsSchema,
@@ -27,8 +28,8 @@ import { and, asc, desc, eq, gte, inArray, isNull, lte, ne, sql } from "drizzle-
 import { listBeds } from "../farms/listBeds.ts";
 import { listMaterials } from "../farms/listMaterials.ts";
 import type { OfFarm } from "../farms/ofFarm.ts";
-import { type ForecastFacts, latestForecast } from "../weather/latestForecast.ts";
-import { weatherPart } from "./parts.ts";
+import { latestForecast } from "../weather/latestForecast.ts";
+import { forecastPart, weatherPart } from "./parts.ts";
 
 /** Weather further back than this no rule reads. */
 export const WEATHER_DAYS = 400;
@@ -45,7 +46,8 @@ export interface SiteFacts {
   today: string;
   /** Oldest first, of the last {@link WEATHER_DAYS} days. */
   weather: WeatherDay[];
-  forecast: ForecastFacts | undefined;
+  /** As the rules read it; the same for every planting there, so that what it makes is made once. */
+  forecast: Forecast | undefined;
   climatology: Climatology | undefined;
 }
 
@@ -186,11 +188,12 @@ async function readSites(tx: Tx, { officeId, farmId }: OfFarm, asOf: string, sin
       .from(weatherDays)
       .where(and(ofSite, gte(weatherDays.date, since), lte(weatherDays.date, today)))
       .orderBy(asc(weatherDays.date));
+    const forecast = await latestForecast(tx, { officeId, siteId: row.id, today }, asOf);
     known.set(row.id, {
       row,
       today,
       weather: days.map(weatherPart),
-      forecast: await latestForecast(tx, { officeId, siteId: row.id, today }, asOf),
+      forecast: forecast && forecastPart(forecast),
       climatology: await readClimatology(tx, officeId, row, Number(today.slice(0, 4))),
     });
   }

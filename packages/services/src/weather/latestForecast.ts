@@ -1,7 +1,7 @@
 import { forecasts, type Tx } from "@pith/db";
 import { and, desc, eq, gte, lte, sql } from "drizzle-orm";
 
-export type ForecastFacts = Pick<typeof forecasts.$inferSelect, "issuedAt" | "days" | "hours">;
+type ForecastFacts = Pick<typeof forecasts.$inferSelect, "issuedAt" | "days" | "hours">;
 
 /** The rules take no forecast that is older. */
 const FRESH_MS = 24 * 3_600_000;

@@ -50,7 +50,9 @@ interface Nights {
   coldestC: Float64Array;
 }
 
-/** Written anew for each shift: making such rows costs as much as filling them. */
+/** Written anew for each shift, and for each planting after the last is read: making such rows costs as much as filling them. */
+const rows: Nights[] = [];
+
 const emptyNights = (): Nights => ({
   tMinC: new Float64Array(DAYS_NEEDED + 2),
   tMaxC: new Float64Array(DAYS_NEEDED + 2),
@@ -90,7 +92,8 @@ export function doseReader(members: Members, today: string, latitudeDeg: number,
   const shiftC = new Float64Array(DAYS_NEEDED + 2);
   const room = () => new Float64Array(members.years.length);
   const scratch: Scratch = { nights: room(), degreeHours: room(), coldestC: room() };
-  const years = members.years.map(emptyNights);
+  while (rows.length < members.years.length) rows.push(emptyNights());
+  const years = rows.slice(0, members.years.length);
   return (nightShiftC, parts) => {
     for (let i = 0; i < shiftC.length; i++) shiftC[i] = nightShiftC(i - 1);
     years.forEach((year, y) => {
