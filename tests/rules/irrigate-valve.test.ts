@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import { type Advice, adviseState, render, type ValveState } from "@pith/rules";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
@@ -565,4 +566,14 @@ describe("any state that passes the door", () => {
       { numRuns: 150, seed: 3 },
     );
   });
+});
+
+test("a dry spell on purpose carries the cautions of drought, and an ordinary watering does not", () => {
+  const cautionsIn = (file: string): string[] =>
+    advice(
+      JSON.parse(readFileSync(new URL(`../../docs/examples/${file}`, import.meta.url), "utf8")),
+    ).cautions.map((c) => c.id);
+  const ofDrought = ["hot-fruit", "worker-heat", "stress-mites-end-rot"];
+  expect(cautionsIn("valve-dry-spell.json")).toEqual(expect.arrayContaining(ofDrought));
+  expect(cautionsIn("valve-drip-july.json").filter((id) => ofDrought.includes(id))).toEqual([]);
 });

@@ -126,7 +126,7 @@ describe("decides", () => {
   const cold = { site: even, climatology: flat(-2) };
   test.each([
     ["heat", [{ fuel: "propane" as const, outputW: 12_000 }]],
-    ["heat", [{ fuel: "propane" as const }]],
+    ["unrated", [{ fuel: "propane" as const }]],
     ["short", [{ fuel: "propane" as const, outputW: 8_000 }]],
     ["no-heater", []],
   ])("%s", (code, heaters) => {

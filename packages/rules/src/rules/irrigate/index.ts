@@ -111,7 +111,12 @@ function adviceFrom(
     ],
     grade: "moderate",
     limits: limitsOf(setting, reading),
-    cautions: cautionsFor("water-too-much", "water-quality", ...electricCaution(state)),
+    cautions: cautionsFor(
+      "water-too-much",
+      "water-quality",
+      ...electricCaution(state),
+      ...riskCautions(setting, reading),
+    ),
     wouldChange: wouldChangeOf(setting, reading),
     cases: ifDone ? casesOf(setting, reading, ifDone) : [],
     expected:
@@ -127,6 +132,12 @@ function adviceFrom(
     charts: chartsOf(setting, reading.governing),
   };
 }
+
+/** Washing salt down and keeping plants dry on purpose bring their own. */
+const riskCautions = ({ drought }: ValveSetting, { leaching }: ValveReading): string[] => [
+  ...((leaching?.share ?? 0) > 0 ? ["salt-leaching", "nitrate-leaching"] : []),
+  ...(drought.kind === "held" ? ["stress-mites-end-rot", "worker-heat", "hot-fruit"] : []),
+];
 
 const electricCaution = (state: ValveState): string[] =>
   state.valve.method === "hand" ? [] : ["water-pump"];

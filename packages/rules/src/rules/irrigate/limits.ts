@@ -13,6 +13,11 @@ export function limitsOf(setting: ValveSetting, r: ValveReading): Message[] {
   if (zones.some(({ zone }) => zone.capillaryRiseMmPerDay === undefined))
     limits.push(say("irrigate.limit.no-rise"));
   if (r.zones.some((z) => z.top)) limits.push(say("irrigate.limit.top"));
+  const ground = zones.find(({ zone }) => zone.bed.kind === "ground")?.zone.bed;
+  if (ground) {
+    const width = measure(ground.widthM, "m");
+    limits.push(say("irrigate.limit.bed-only", { width, spacing: measure(ground.spacingM, "m") }));
+  }
   if (zones.some(({ zone }) => mulchOn(zone.bed, today) !== "none")) limits.push(say("irrigate.limit.mulch"));
   if (zones.some(({ zone }) => coversOn(zone.bed, today).length > 0))
     limits.push(say("irrigate.limit.cover"));

@@ -45,6 +45,16 @@ export function readHouse(s: Structure, plantsC: number, w: Working): House {
       )
     : bare;
   const airChangesPerH = s.airChangesPerH ?? glazing.airChangesPerH;
+  if (s.innerLayer === "fleece") {
+    w.estimate(
+      "innerLayer",
+      `plants under fleece taken as ${fleeceC()} C warmer than the air, as measured outdoors`,
+      {
+        key: "psu-row-covers-2020",
+        locator: "light spunbonded, 2-3 F",
+      },
+    );
+  }
   const airC =
     s.innerLayer === "fleece"
       ? w.line(

@@ -23,8 +23,9 @@ const AHEAD_DAYS = 60;
 /** The diurnal model hangs on a sunset. */
 const FURTHEST_DEG = 65;
 
-/** Share of the plants at risk where the heater cannot hold the coldest nights, and where it can (common practice). */
+/** Share of the plants at risk where the heater cannot hold the coldest nights, where nobody knows, and where it can (cp). */
 const HARM_OF_SHORT = 0.3;
+const HARM_OF_UNKNOWN = 0.1;
 const HARM_OF_HEATING = 0.02;
 
 /** What does it take to keep the night temperature in there? */
@@ -189,9 +190,11 @@ function adviceFrom(
   const code =
     structure.heaters.length === 0
       ? "no-heater"
-      : ratedW !== null && ratedW < load.value.totalW
-        ? "short"
-        : "heat";
+      : ratedW === null
+        ? "unrated"
+        : ratedW < load.value.totalW
+          ? "short"
+          : "heat";
   const heating: Heating = {
     house,
     nights,
@@ -259,6 +262,13 @@ function limitsOf(nights: Nights, season: Season | null): Message[] {
 }
 
 function stakesOf({ site }: StructureState, { from }: Window, code: Heating["code"]): Stakes {
+  if (code === "unrated") {
+    return {
+      harm: HARM_OF_UNKNOWN,
+      reason: say("night-heat.stakes.unrated"),
+      actBy: instantAt(from, 17, site.timeZone),
+    };
+  }
   if (code === "heat") return { harm: HARM_OF_HEATING, reason: say("night-heat.stakes.heat"), actBy: null };
   return {
     harm: HARM_OF_SHORT,

@@ -19,7 +19,7 @@ export interface Heating {
   coldest: number;
   loadW: number;
   ratedW: number | null;
-  code: "heat" | "short" | "no-heater";
+  code: "heat" | "unrated" | "short" | "no-heater";
 }
 
 const kWh = (value: number) => measure(value, "kWh");
@@ -37,12 +37,22 @@ export function stepsOf(state: StructureState, h: Heating, w: Working): Step[] {
   ].map((text) => ({ text }));
 }
 
-function loadSteps({ design, coldest, loadW, nights, ratedW, code }: Heating): Message[] {
+function loadSteps({ house, design, coldest, loadW, nights, ratedW, code }: Heating): Message[] {
+  // Nobody has measured how this place differs from its station.
+  const colderW = nights.pairedNights === 0 ? loadW + house.lossWPerK * nights.plusMinusC : null;
   return [
     design
       ? say("night-heat.step.load", { load: W(loadW), outside: measure(coldest, "C"), n: nights.years })
       : say("night-heat.step.load-forecast", { load: W(loadW), outside: measure(coldest, "C") }),
-    ...(code === "heat" && ratedW === null ? [say("night-heat.step.rating-unknown")] : []),
+    ...(code === "unrated" ? [say("night-heat.step.rating-unknown")] : []),
+    ...(colderW === null
+      ? []
+      : [
+          say("night-heat.step.colder-site", {
+            c: measure(nights.plusMinusC, "C-difference"),
+            load: W(colderW),
+          }),
+        ]),
     ...(code === "short" ? [say("night-heat.step.short", { missing: W(loadW - (ratedW ?? 0)) })] : []),
   ];
 }

@@ -90,6 +90,8 @@ export const irrigate: Record<string, string> = {
   "irrigate.stakes.none": "No watering falls due in the next three weeks.",
   "irrigate.limit.single":
     "What evaporates from a potting mix is not published in the form needed: in containers one coefficient a day covers plant and mix together.",
+  "irrigate.limit.bed-only":
+    "Water is reckoned for the bed itself, {width} of every {spacing}. Leaves that reach over the alley draw more than said: where they do, dig and look, and enter the width that they cover as the bed's.",
   "irrigate.limit.no-runoff": "All rain is taken to enter the soil. On a slope or a crust some runs off.",
   "irrigate.limit.no-rise":
     "No water is taken to rise from below. Where the water table is near, the bed needs less than is said here.",

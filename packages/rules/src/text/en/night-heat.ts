@@ -7,6 +7,8 @@ export const nightHeat: Record<string, string> = {
 
   "night-heat.decision.heat":
     "To keep {plants} at the plants through a night of {outside} outside, the house needs {load}.",
+  "night-heat.decision.unrated":
+    "To keep {plants} at the plants through a night of {outside} outside, the house needs {load}. Whether its heaters give that nobody has written down.",
   "night-heat.decision.short":
     "The heater gives {rated}, and a night of {outside} outside needs {load}: it cannot keep {plants}.",
   "night-heat.decision.no-heater":
@@ -18,6 +20,8 @@ export const nightHeat: Record<string, string> = {
     "Size for {load}: the coldest night of the forecast is {outside}. Without years of record nobody knows the colder ones.",
   "night-heat.step.rating-unknown":
     "Read the output on the heater's plate and compare it with that: nobody has written it down.",
+  "night-heat.step.colder-site":
+    "This place was never compared with its station. If its nights are {c} colder, the same night takes {load}: leave that much in hand.",
   "night-heat.step.short":
     "Find the missing {missing}: a second heater, a second layer, or fewer square metres to heat on the coldest nights.",
   "night-heat.step.worst-night":
@@ -45,7 +49,9 @@ export const nightHeat: Record<string, string> = {
   "night-heat.fuel.wood-pellets": "wood pellets",
 
   "night-heat.ends": "A warmer forecast, another layer or the last heated night ends it.",
-  "night-heat.stakes.heat": "The heater can hold the coldest nights; what is at stake is its fuel.",
+  "night-heat.stakes.heat":
+    "The heater can hold all but about one night in a hundred; what is at stake is its fuel.",
+  "night-heat.stakes.unrated": "Nobody knows yet whether the heaters hold the coldest nights.",
   "night-heat.stakes.short":
     "On the coldest nights seedlings would stand too cold, and cold nights set them back.",
 
