@@ -96,11 +96,13 @@ export default async function EvidencePage() {
                     <>
                       <dt>{t("conflicts")}</dt>
                       <dd>
-                        {claim.conflicts.map((id) => (
-                          <a key={id} href={`#${id}`}>
-                            {id}
-                          </a>
-                        ))}
+                        <ul className="plain sources">
+                          {claim.conflicts.map((id) => (
+                            <li key={id}>
+                              <a href={`#${id}`}>{id}</a>
+                            </li>
+                          ))}
+                        </ul>
                       </dd>
                     </>
                   )}
