@@ -577,3 +577,15 @@ test("a dry spell on purpose carries the cautions of drought, and an ordinary wa
   expect(cautionsIn("valve-dry-spell.json")).toEqual(expect.arrayContaining(ofDrought));
   expect(cautionsIn("valve-drip-july.json").filter((id) => ofDrought.includes(id))).toEqual([]);
 });
+
+test("after a watering the next one has an interval: the thirstiest weather brings it no later, the mildest no earlier", () => {
+  const uneven = weather("2025-06-01", 40).map((d, n) => ({ ...d, tMaxC: (d.tMaxC ?? 0) + 4 * Math.sin(n) }));
+  const a = advice(valve({ weather: uneven }));
+  expect(a.decision.code).toBe("water-now");
+  const next = a.steps.find((s) => s.text.key === "irrigate.step.next-interval")?.text.params ?? {};
+  const days = ["early", "day", "late"].map((name) => JSON.stringify(next[name]));
+  expect(days).toEqual([...days].sort());
+  expect(days[0]).not.toBe(days[2]);
+  // Every one is a day after today's, 11 July.
+  for (const day of days) expect(day > JSON.stringify({ day: "2025-07-11" })).toBe(true);
+});

@@ -51,6 +51,8 @@ export interface ZoneReading {
   due: ShortDay | undefined;
   /** The same with the forecast's rain. */
   dueWithRain: ShortDay | undefined;
+  /** The thirstiest and the mildest day of recent weather [mm/day]. */
+  et0Span: { highMm: number; lowMm: number };
   /** The same in the hottest, and in the coolest, of recent weather. */
   earliest: ShortDay | undefined;
   latest: ShortDay | undefined;

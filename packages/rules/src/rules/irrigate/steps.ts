@@ -66,18 +66,30 @@ function waterSteps(setting: ValveSetting, r: ValveReading): Step[] {
       }),
     );
   }
-  const after = firstShort(
-    setting,
-    r.governing,
-    {
-      ...r.governing.start,
-      depletionMm: Math.max(0, r.governing.depletionMm - r.netMm),
-      wateredTopMm: 0,
-    },
-    { rain: false },
-  );
-  if (after) steps.push(step("irrigate.step.next", { day: onDay(after.day) }));
-  return steps;
+  return [...steps, ...nextSteps(setting, r)];
+}
+
+/** When the watering after this one comes, in weather as expected and in the thirstiest and mildest of late. */
+function nextSteps(setting: ValveSetting, { governing, netMm }: ValveReading): Step[] {
+  const watered = {
+    ...governing.start,
+    depletionMm: Math.max(0, governing.depletionMm - netMm),
+    wateredTopMm: 0,
+  };
+  const after = (et0Mm?: number) =>
+    firstShort(setting, governing, watered, { rain: false, ...(et0Mm !== undefined && { et0Mm }) });
+  const due = after();
+  if (!due) return [];
+  const [early, late] = [after(governing.et0Span.highMm), after(governing.et0Span.lowMm)];
+  return early && late
+    ? [
+        step("irrigate.step.next-interval", {
+          day: onDay(due.day),
+          early: onDay(early.day),
+          late: onDay(late.day),
+        }),
+      ]
+    : [step("irrigate.step.next", { day: onDay(due.day) })];
 }
 
 function bedSteps(setting: ValveSetting, r: ValveReading): Step[] {

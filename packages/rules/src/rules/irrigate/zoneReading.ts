@@ -142,7 +142,8 @@ export function readZone(
     content === undefined
       ? bookStart
       : wateredSince({ ...evening, depletionMm: content }, netToday, wetting.wettedFraction);
-  const et0 = demand.days.flatMap((d) => (d.measured ? [d.et0Mm] : [])).slice(-SPREAD_OVER_DAYS);
+  const recent = demand.days.flatMap((d) => (d.measured ? [d.et0Mm] : [])).slice(-SPREAD_OVER_DAYS);
+  const et0Span = { highMm: Math.max(...recent), lowMm: Math.min(...recent) };
   const reading: ZoneReading = {
     ...entry,
     available: soil.available,
@@ -159,8 +160,9 @@ export function readZone(
     today: openDayOf(setting, part, start),
     due: firstShort(setting, part, start, { rain: false }),
     dueWithRain: firstShort(setting, part, start, { rain: true }),
-    earliest: firstShort(setting, part, start, { rain: false, et0Mm: Math.max(...et0) }),
-    latest: firstShort(setting, part, start, { rain: false, et0Mm: Math.min(...et0) }),
+    et0Span,
+    earliest: firstShort(setting, part, start, { rain: false, et0Mm: et0Span.highMm }),
+    latest: firstShort(setting, part, start, { rain: false, et0Mm: et0Span.lowMm }),
   };
   return word?.used && word.kind === "tension-kpa"
     ? { ...reading, ...byTension(reading, word.says) }

@@ -23,6 +23,8 @@ export const irrigate: Record<string, string> = {
   "irrigate.step.thirstiest":
     "Bed {bed} is short first and sets the time. The other beds get up to {surplus} more than they can hold.",
   "irrigate.step.next": "After that the next watering is due about {day}.",
+  "irrigate.step.next-interval":
+    "After that the next watering is due about {day}: as early as {early} in weather like the thirstiest of the last two weeks, as late as {late} in the mildest.",
   "irrigate.step.interval":
     "The next watering comes about {day}: as early as {early} in weather like the thirstiest of the last two weeks, as late as {late} in the mildest. It will then take about {net}.",
   "irrigate.step.with-rain": "If the forecast rain falls, it can wait until about {day}.",
