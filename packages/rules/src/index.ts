@@ -13,6 +13,7 @@ export { quantities } from "./quantities/index.ts";
 export { rules } from "./rules/index.ts";
 export * from "./states/parts.ts";
 export * from "./states/states.ts";
+export * from "./states/structure.ts";
 export type { Measure, MeasureUnit, Message, Param } from "./text/message.ts";
 export { type Reader, render, renderWord } from "./text/render.ts";
 export { formatMeasure, shownUnit, type UnitSystem } from "./text/units.ts";

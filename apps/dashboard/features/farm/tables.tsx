@@ -47,18 +47,26 @@ export async function PlantingsTable({ detail, drafts }: Props & { drafts: Draft
                       ? t("plannedFor", { day: dayText(planting.plannedSetOutOn, today) })
                       : t("indoors")}
               </td>
-              <td className="full">
-                {next ? (
-                  <Link href={`/drafts/${next.id}`}>{next.headline}</Link>
-                ) : (
-                  <span className="faint">{t("nothingOpen")}</span>
-                )}
-              </td>
+              <NextDecision draft={next} />
             </tr>
           );
         })}
       </tbody>
     </table>
+  );
+}
+
+/** What waits for a decision about a row, most urgent first. */
+async function NextDecision({ draft }: { draft: Draft | undefined }) {
+  const t = await getTranslations("farm");
+  return (
+    <td className="full">
+      {draft ? (
+        <Link href={`/drafts/${draft.id}`}>{draft.headline}</Link>
+      ) : (
+        <span className="faint">{t("nothingOpen")}</span>
+      )}
+    </td>
   );
 }
 
@@ -170,7 +178,10 @@ export async function StructuresTable({ detail, drafts }: Props & { drafts: Draf
       </thead>
       <tbody>
         {detail.structures.map((structure) => {
-          const next = drafts.find((d) => d.kind === "advice" && d.subjectName === structure.name);
+          // A bed with plants may bear the same name; drafts about a house are about no planting.
+          const next = drafts.find(
+            (d) => d.kind === "advice" && d.plantingIds.length === 0 && d.subjectName === structure.name,
+          );
           return (
             <tr key={structure.id}>
               <th scope="row">
@@ -187,13 +198,7 @@ export async function StructuresTable({ detail, drafts }: Props & { drafts: Draf
                   <span className="faint">{t("notHeated")}</span>
                 )}
               </td>
-              <td className="full">
-                {next ? (
-                  <Link href={`/drafts/${next.id}`}>{next.headline}</Link>
-                ) : (
-                  <span className="faint">{t("nothingOpen")}</span>
-                )}
-              </td>
+              <NextDecision draft={next} />
             </tr>
           );
         })}

@@ -13,12 +13,12 @@ import {
   SiteSchema,
   SoilTestSchema,
   SoilWaterReadingSchema,
-  StructureSchema,
   UnansweredSchema,
   WateringSchema,
   WaterTestSchema,
   WeatherDaySchema,
 } from "./parts.ts";
+import { StructureSchema } from "./structure.ts";
 
 const head = {
   /** Of this shape. A change to what a field means makes a new number. */

@@ -1,5 +1,5 @@
 import type { SourceRef } from "../core/working.ts";
-import type { Structure } from "../states/parts.ts";
+import type { Structure } from "../states/structure.ts";
 
 type Fuel = Structure["heaters"][number]["fuel"];
 

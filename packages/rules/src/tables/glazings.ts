@@ -1,5 +1,5 @@
 import type { SourceRef } from "../core/working.ts";
-import type { Structure } from "../states/parts.ts";
+import type { Structure } from "../states/structure.ts";
 
 /** 1 Btu/(h ft2 F) in W/(m2 K), by the definitions of the international table Btu, the foot and the degree. */
 export const W_PER_M2_K_PER_BTU = 5.678263341113489;

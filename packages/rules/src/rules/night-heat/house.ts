@@ -1,6 +1,6 @@
 import type { Working } from "../../core/working.ts";
 import { AIR_WH_PER_M3_K } from "../../quantities/climate/greenhouseHeat.ts";
-import type { Structure } from "../../states/parts.ts";
+import type { Structure } from "../../states/structure.ts";
 import { COVER_OFFSETS } from "../../tables/covers.ts";
 import { GLAZING_HEAT, GLAZING_SOURCE, INNER_LAYER_HEAT } from "../../tables/glazings.ts";
 
