@@ -2,9 +2,10 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { cautions, claims, claimsOf, sources } from "@pith/rules";
 import { describe, expect, test } from "vitest";
-import { MATERIAL_KINDS } from "../../packages/rules/src/states/parts.ts";
+import { MATERIAL_KINDS } from "../../packages/rules/src/states/food.ts";
 import { feeding } from "../../packages/rules/src/text/en/feeding.ts";
 import { irrigate } from "../../packages/rules/src/text/en/irrigate.ts";
+import { material } from "../../packages/rules/src/text/en/material.ts";
 import { soilReading } from "../../packages/rules/src/text/en/soil-reading.ts";
 
 /** Fields of the planting's state that look like keys of the rule's text. */
@@ -49,9 +50,9 @@ describe.each([
   });
 });
 
-test("every kind of material has a name, wood ash apart, which feeding refuses", () => {
-  const unnamed = MATERIAL_KINDS.filter((kind) => feeding[`feeding.material.${kind}`] === undefined);
-  expect(unnamed).toEqual(["wood-ash"]);
+test("every kind of material has a name", () => {
+  const unnamed = MATERIAL_KINDS.filter((kind) => material[`material.${kind}`] === undefined);
+  expect(unnamed).toEqual([]);
 });
 
 test("a caution has text and a version", () => {

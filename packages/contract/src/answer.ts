@@ -70,7 +70,7 @@ const Chart = z.object({
 const whose = {
   rule: z.object({ id: z.string(), version: z.number().int() }),
   subject: z.object({
-    kind: z.enum(["planting", "valve", "bed", "structure", "farm-season"]),
+    kind: z.enum(["planting", "valve", "bed", "structure", "shed", "farm-season"]),
     id: z.string(),
   }),
   asOf: z.string(),

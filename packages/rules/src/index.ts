@@ -11,6 +11,7 @@ export { claims, claimsOf, sources } from "./evidence/register.ts";
 export type { Claim, Grade, Source } from "./evidence/types.ts";
 export { quantities } from "./quantities/index.ts";
 export { rules } from "./rules/index.ts";
+export * from "./states/food.ts";
 export * from "./states/parts.ts";
 export * from "./states/states.ts";
 export * from "./states/structure.ts";

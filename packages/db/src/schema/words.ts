@@ -17,7 +17,7 @@ export const IMPORT_KINDS = ["soil-tests", "weather", "forecast"] as const;
 export const FORECAST_SOURCES = ["met-norway"] as const;
 export const IMPORT_STATUSES = ["staged", "saved", "discarded"] as const;
 export const SOIL_WATER_KINDS = ["tension-kpa", "water-content"] as const;
-export const SUBJECT_KINDS = ["planting", "valve", "bed", "structure", "farm-season"] as const;
+export const SUBJECT_KINDS = ["planting", "valve", "bed", "structure", "shed", "farm-season"] as const;
 export const ANSWER_KINDS = ["advice", "needs-more", "does-not-apply", "refused"] as const;
 export const FARMER_ANSWERS = ["done", "not-done", "cannot"] as const;
 export const ADVISORY_STATUSES = [
@@ -93,13 +93,19 @@ export const MATERIAL_KINDS = [
   "ammonium-nitrate",
   "calcium-nitrate",
   "potassium-nitrate",
+  "magnesium-nitrate",
   "potassium-sulfate",
   "potassium-chloride",
   "langbeinite",
+  "single-superphosphate",
   "triple-superphosphate",
   "monoammonium-phosphate",
   "diammonium-phosphate",
   "monopotassium-phosphate",
+  "magnesium-sulfate",
+  "gypsum",
+  "borax",
+  "soluble-borate",
   "compound",
   "compost",
   "manure",
@@ -112,5 +118,11 @@ export const MATERIAL_KINDS = [
   "fish",
   "kelp",
   "wood-ash",
+  "calcitic-lime",
+  "dolomitic-lime",
+  "hydrated-lime",
+  "burnt-lime",
+  "sulfur",
+  "ferrous-sulfate",
   "other",
 ] as const;

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { isTimeZone } from "../core/days.ts";
 import { day, flag, int, num, word } from "../core/fields.ts";
+import { POTTING_MEDIA } from "./food.ts";
 
 /**
  * The parts that subjects' states are made of. A state holds everything the rules read about a subject, no names and
@@ -222,6 +223,8 @@ export const SoilTestSchema = z.strictObject({
   organicMatterPct: num("organic matter", "%", 0, 100).optional(),
   cecCmolPerKg: num("cation exchange capacity as reported", "cmol/kg", 0, 200).optional(),
   acidityCmolPerKg: num("exchangeable acidity", "cmol/kg", 0, 50).optional(),
+  /** It fizzes with acid: free lime, which no sulfur puts right. */
+  freeLime: flag("fizzes with vinegar or acid").optional(),
   ec: z
     .strictObject({
       dSPerM: num("electrical conductivity", "dS/m", 0, 50),
@@ -236,6 +239,13 @@ export const SoilTestSchema = z.strictObject({
         /** Left out where the report does not say; such a value is refused, not guessed. */
         extractant: word("extractant", EXTRACTANTS).optional(),
         mgPerKg: num("content", "mg/kg", 0, 100_000),
+        /** As the laboratory printed it, where that was another unit. */
+        reported: z
+          .strictObject({
+            value: num("as printed", "as its unit says", 0, 1_000_000),
+            unit: z.string().min(1).max(20),
+          })
+          .optional(),
       }),
     )
     .max(40),
@@ -264,6 +274,7 @@ export const BedSchema = z.strictObject({
     .strictObject({
       count: int("containers", "containers", 1, 100_000),
       volumeL: num("volume of one", "L", 0.05, 1000),
+      medium: word("what they are filled with", POTTING_MEDIA).optional(),
     })
     .optional(),
 });
@@ -384,61 +395,6 @@ export const FieldNoteSchema = z.strictObject({
 });
 export type FieldNote = z.infer<typeof FieldNoteSchema>;
 
-export const MATERIAL_KINDS = [
-  "ammonium-sulfate",
-  "urea",
-  "ammonium-nitrate",
-  "calcium-nitrate",
-  "potassium-nitrate",
-  "potassium-sulfate",
-  "potassium-chloride",
-  "langbeinite",
-  "triple-superphosphate",
-  "monoammonium-phosphate",
-  "diammonium-phosphate",
-  "monopotassium-phosphate",
-  "compound",
-  "compost",
-  "manure",
-  "poultry-manure",
-  "blood-meal",
-  "bone-meal",
-  "feather-meal",
-  "soybean-meal",
-  "cottonseed-meal",
-  "fish",
-  "kelp",
-  "wood-ash",
-  "other",
-] as const;
-export type MaterialKind = (typeof MATERIAL_KINDS)[number];
-
-export const MaterialSchema = z.strictObject({
-  id,
-  kind: word("kind of material", MATERIAL_KINDS),
-  nPct: num("total nitrogen", "% N", 0, 100),
-  p2o5Pct: num("phosphate", "% P2O5", 0, 100),
-  k2oPct: num("potash", "% K2O", 0, 100),
-  soluble: flag("dissolves fully and may go through drip lines"),
-  bulkDensityKgPerL: num("bulk density", "kg/L", 0.05, 3).optional(),
-  /** What may be done with it on certified ground. */
-  certifiedUse: word("use on certified beds", ["allowed", "restricted", "prohibited", "unknown"]),
-  stockKg: num("in the shed", "kg", 0, 1_000_000).optional(),
-  pricePerKg: num("price", "money/kg", 0, 10_000).optional(),
-});
-export type Material = z.infer<typeof MaterialSchema>;
-
-/** What was really given. */
-export const ApplicationSchema = z.strictObject({
-  on: day("day"),
-  materialId: id,
-  nPct: num("total nitrogen", "% N", 0, 100),
-  p2o5Pct: num("phosphate", "% P2O5", 0, 100),
-  k2oPct: num("potash", "% K2O", 0, 100),
-  amountKg: num("amount", "kg", 0, 1_000_000),
-  areaM2: num("area it went on", "m2", 0.01, 10_000_000),
-});
-
 /** What was really watered: by minutes of the valve, or by meter. */
 export const WateringSchema = z
   .strictObject({
@@ -463,6 +419,8 @@ export const UnansweredSchema = z.strictObject({
   nKgPerHa: num("nitrogen in it", "kg/ha", 0, 1000).optional(),
 });
 
+export const RAW_MANURE_RULES = ["us-certified", "office-days"] as const;
+
 /** What the office has set; left out means the rule's stated default. */
 export const SettingsSchema = z.strictObject({
   coldFloorC: num("floor below which cold counts", "C", 0, 20).optional(),
@@ -475,5 +433,15 @@ export const SettingsSchema = z.strictObject({
   irrigateRainRisk: num("accepted chance that rain waited for stays out", "fraction", 0.01, 0.9).optional(),
   hotterLeastEtShare: num("least water a deliberate deficit may leave", "fraction", 0.5, 0.98).optional(),
   soilGuide: id.optional(),
+  limeTargetPh: num("pH to lime to", "pH", 5, 7.5).optional(),
+  rawManureRule: word("rule for raw manure before harvest", RAW_MANURE_RULES).optional(),
+  feedingChlorideMostKgPerHa: num("most chloride a season", "kg/ha", 0, 5000).optional(),
+  feedingAmmoniumMostPct: num("most of the nitrogen as ammonium or urea", "% of N", 0, 100).optional(),
+  feedingSaltMostKgPerHa: num(
+    "most salt a season on the treated strip, as sodium nitrate",
+    "kg/ha",
+    0,
+    10_000,
+  ).optional(),
 });
 export type Settings = z.infer<typeof SettingsSchema>;

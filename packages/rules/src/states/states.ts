@@ -1,12 +1,20 @@
 import { z } from "zod";
-import { flag, num, word } from "../core/fields.ts";
+import { isTimeZone } from "../core/days.ts";
+import { day, flag, num, word } from "../core/fields.ts";
 import {
+  AllotmentSchema,
   ApplicationSchema,
+  DemandSchema,
+  DrainReadingSchema,
+  FertigationSchema,
+  MaterialSchema,
+  PlantTestSchema,
+} from "./food.ts";
+import {
   BedSchema,
   ClimatologySchema,
   FieldNoteSchema,
   ForecastSchema,
-  MaterialSchema,
   PlantingSchema,
   PlantTemperatureSchema,
   SettingsSchema,
@@ -34,6 +42,8 @@ const waterSource = z
   .strictObject({
     nitrateNMgPerL: num("nitrate-N in the irrigation water", "mg/L", 0, 500).optional(),
     irrigationMm: num("irrigation given and expected over the season", "mm", 0, 3000).optional(),
+    /** On cropped land, alleys included, since setting out. */
+    givenMm: num("irrigation given since setting out", "mm", 0, 3000).optional(),
   })
   .optional();
 
@@ -74,6 +84,11 @@ export const PlantingStateSchema = z.strictObject({
     materialId: id.optional(),
     method: word("how it is given", ["broadcast", "banded", "drip", "watered-in"]),
     credits: z.array(credit).max(10),
+    /** Nothing but organic materials, on ground that is not certified either. */
+    organicOnly: flag("organic materials only").optional(),
+    fertigation: FertigationSchema.optional(),
+    /** Its share of what the whole farm's shed gives; left out: this planting has the shed to itself. */
+    allotted: AllotmentSchema.optional(),
   }),
   shed: z.array(MaterialSchema).max(500),
   applications: z.array(ApplicationSchema).max(2000),
@@ -81,6 +96,10 @@ export const PlantingStateSchema = z.strictObject({
   water: waterSource,
   /** Of the water this planting gets, newest first. */
   waterTests: z.array(WaterTestSchema).max(50).optional(),
+  /** Of its leaves and sap, newest first. */
+  plantTests: z.array(PlantTestSchema).max(50).optional(),
+  /** Of its containers, newest first. */
+  drainReadings: z.array(DrainReadingSchema).max(400).optional(),
   /** What its valve gave, where it hangs on one. */
   waterings: z.array(WateringSchema).max(2000).optional(),
 });
@@ -134,6 +153,10 @@ export const BedStateSchema = z.strictObject({
   site: SiteSchema,
   bed: BedSchema,
   soilTests: z.array(SoilTestSchema).max(50),
+  /** What the farm has for liming and the like. */
+  shed: z.array(MaterialSchema).max(500).optional(),
+  /** When plants go into it next, or went in last. */
+  setOutOn: day("day the bed's plants go out").optional(),
 });
 export type BedState = z.infer<typeof BedStateSchema>;
 
@@ -148,6 +171,19 @@ export const StructureStateSchema = z.strictObject({
   climatology: ClimatologySchema.optional(),
 });
 export type StructureState = z.infer<typeof StructureStateSchema>;
+
+/** One shed and what the farm's plantings still ask of it. */
+export const ShedStateSchema = z.strictObject({
+  kind: z.literal("shed"),
+  ...head,
+  /** The farm's. */
+  id,
+  timeZone: z.string().refine(isTimeZone, "must be an IANA time zone, e.g. America/Chicago"),
+  shed: z.array(MaterialSchema).max(500),
+  /** In the order in which the plantings were set out. */
+  demands: z.array(DemandSchema).max(1000),
+});
+export type ShedState = z.infer<typeof ShedStateSchema>;
 
 /** A farm's season: its plantings in one shed. Stock is spent once over all of them. */
 export const FarmSeasonStateSchema = z.strictObject({
@@ -166,6 +202,7 @@ export const StateSchema = z.discriminatedUnion("kind", [
   ValveStateSchema,
   BedStateSchema,
   StructureStateSchema,
+  ShedStateSchema,
   FarmSeasonStateSchema,
 ]);
 export type State = z.infer<typeof StateSchema>;

@@ -1,5 +1,5 @@
 import type { SourceRef } from "../core/working.ts";
-import type { MaterialKind } from "../states/parts.ts";
+import type { MaterialKind } from "../states/food.ts";
 import type { Range } from "./uptake.ts";
 
 /** What a material does to people, plants or other materials; each is the id of a caution. */

@@ -82,7 +82,7 @@ const adviseStructures = (facts: FarmFacts): Advised[] =>
   facts.structures.map((structure) => adviseOne(structureState(facts, structure), structure.id, []));
 
 function adviseOne(
-  state: Exclude<State, { kind: "farm-season" }>,
+  state: Exclude<State, { kind: "farm-season" | "shed" }>,
   id: string,
   plantingIds: string[],
 ): Advised {

@@ -2,7 +2,7 @@ import { cautionsFor } from "../../cautions/register.ts";
 import { addDays, instantAt, localDay } from "../../core/days.ts";
 import type { AdviceBody, AnswerBody, Case, NeedsMoreBody, Rule, Stakes } from "../../core/rule.ts";
 import { feedingDates } from "../../food/curve.ts";
-import type { Material } from "../../states/parts.ts";
+import type { Material } from "../../states/food.ts";
 import type { PlantingState } from "../../states/states.ts";
 import { MATERIAL_FACTS } from "../../tables/materials.ts";
 import { MEASURED_SEASON, uptakePerTonne } from "../../tables/uptake.ts";
@@ -117,7 +117,7 @@ function decisionText(r: FeedingReading): Message {
   return say(`feeding.decision.${r.code}`, {
     n: measure(m?.dueNow && m.dose ? m.dose.nKgPerHa : (plan.weeksN[0]?.kgPerHa ?? 0), "kg/ha"),
     season: measure(plan.leftN, "kg/ha"),
-    material: m ? wordOf(`feeding.material.${m.material.kind}`) : "",
+    material: m ? wordOf(`material.${m.material.kind}`) : "",
     kg: amount(m?.dose?.kg ?? 0),
     weeks: m?.dose?.weeks ?? 1,
     day: onDay(m?.dose?.on ?? plan.from),

@@ -1,6 +1,6 @@
 import { refuse } from "../../core/errors.ts";
 import { productRate } from "../../quantities/soil/productRate.ts";
-import type { Material, MaterialKind } from "../../states/parts.ts";
+import type { Material, MaterialKind } from "../../states/food.ts";
 import type { PlantingState } from "../../states/states.ts";
 import { croppedAreaM2 } from "../../water/ground.ts";
 import type { FeedingPlan } from "./plan.ts";

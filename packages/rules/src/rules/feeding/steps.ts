@@ -47,7 +47,7 @@ function needSaid(plan: FeedingPlan): Message[] {
 function doseSaid(state: PlantingState, m: MaterialPlan): Message[] {
   const { dose } = m;
   if (!dose || dose.kg === 0) return [];
-  const material = wordOf(`feeding.material.${m.material.kind}`);
+  const material = wordOf(`material.${m.material.kind}`);
   if (!m.dueNow) {
     return [
       say("feeding.step.next", { material, day: onDay(dose.on), bed: amount(dose.kg), weeks: dose.weeks }),
@@ -72,7 +72,7 @@ function doseSaid(state: PlantingState, m: MaterialPlan): Message[] {
 
 const slowSaid = (m: MaterialPlan): Message[] =>
   isSlow(m.material.kind)
-    ? [say("feeding.step.slow", { material: wordOf(`feeding.material.${m.material.kind}`) })]
+    ? [say("feeding.step.slow", { material: wordOf(`material.${m.material.kind}`) })]
     : [];
 
 /** The bag over the rest of the season: what it gives, what is left of it, what it brings too much or too little of. */
@@ -80,7 +80,7 @@ function bagSaid(plan: FeedingPlan, m: MaterialPlan): Message[] {
   const { n, p2o5, k2o } = m.brings;
   return [
     say("feeding.step.season", {
-      material: wordOf(`feeding.material.${m.material.kind}`),
+      material: wordOf(`material.${m.material.kind}`),
       bed: amount(m.seasonKg),
       area: kgPerHa(m.seasonKgPerHa),
       until: onDay(plan.dates.end),

@@ -5,6 +5,7 @@ import { feeding } from "./feeding.ts";
 import { hardening } from "./hardening.ts";
 import { hotter } from "./hotter.ts";
 import { irrigate } from "./irrigate.ts";
+import { material } from "./material.ts";
 import { nightHeat } from "./night-heat.ts";
 import { said } from "./said.ts";
 import { salt } from "./salt.ts";
@@ -18,6 +19,7 @@ import { tooHot } from "./too-hot.ts";
 export const en: Record<string, string> = {
   ...common,
   ...said,
+  ...material,
   ...setOut,
   ...coldRecord,
   ...coldTonight,
