@@ -2,6 +2,7 @@ import { Temporal } from "temporal-polyfill";
 import { refuse } from "./errors.ts";
 
 const MS_PER_DAY = 86_400_000;
+const MS_PER_HOUR = 3_600_000;
 const PLAIN_DAY = /^(?:1[89]|2[01])\d\d-(?:0[1-9]|1[0-2])-(?:0[1-9]|1\d|2[0-8])$/;
 
 /** Whole days since 1970-01-01 of a calendar day `YYYY-MM-DD`. Integers, so that loops over seasons stay fast. */
@@ -13,6 +14,20 @@ export function epochDay(day: string): number {
   return ms / MS_PER_DAY;
 }
 
+/**
+ * The same of a year, month and date, in whole numbers alone: years are taken to begin in March, so that the day a leap year
+ * adds is its last.
+ */
+export function epochDayOf(year: number, month: number, date: number): number {
+  const from = month > 2 ? year : year - 1;
+  const leapDays = Math.floor(from / 4) - Math.floor(from / 100) + Math.floor(from / 400);
+  const inYear = Math.floor((153 * (month > 2 ? month - 3 : month + 9) + 2) / 5) + date - 1;
+  return 365 * from + leapDays + inYear - DAYS_TO_1970;
+}
+
+/** From 1 March of the year 0 to 1 January 1970. */
+const DAYS_TO_1970 = 719_468;
+
 /** The number of the two digits that stand there. */
 const digits = (day: string, at: number): number =>
   (day.charCodeAt(at) - 48) * 10 + (day.charCodeAt(at + 1) - 48);
@@ -23,7 +38,7 @@ const digits = (day: string, at: number): number =>
  */
 function quickEpochDay(day: string): number | null {
   if (!PLAIN_DAY.test(day)) return null;
-  return Date.UTC(digits(day, 0) * 100 + digits(day, 2), digits(day, 5) - 1, digits(day, 8)) / MS_PER_DAY;
+  return epochDayOf(digits(day, 0) * 100 + digits(day, 2), digits(day, 5), digits(day, 8));
 }
 
 /** The calendar day of an epoch day. */
@@ -59,15 +74,53 @@ function remembered(asked: string, find: () => string): string {
   return found;
 }
 
+/** How far a zone's clock is ahead of UTC at the beginning of UTC days, by epoch day [ms]. */
+const zoneOffsets = new Map<string, Map<number, number>>();
+
+const askOffset = (ms: number, timeZone: string): number =>
+  Temporal.Instant.fromEpochMilliseconds(ms).toZonedDateTimeISO(timeZone).offsetNanoseconds / 1e6;
+
+/**
+ * How far a zone's clock is ahead of UTC at an instant [ms]. The zone itself, which is slow to read, is asked at both ends of the UTC
+ * day, and at the instant only where its clock is put forward or back between them.
+ */
+export function offsetAt(ms: number, timeZone: string): number {
+  let known = zoneOffsets.get(timeZone);
+  if (!known || known.size > OFFSETS_KEPT) {
+    known = new Map();
+    zoneOffsets.set(timeZone, known);
+  }
+  const day = Math.floor(ms / MS_PER_DAY);
+  const from = offsetAtStart(day, timeZone, known);
+  return from === offsetAtStart(day + 1, timeZone, known) ? from : askOffset(Math.round(ms), timeZone);
+}
+
+const OFFSETS_KEPT = 4096;
+
+function offsetAtStart(day: number, timeZone: string, known: Map<number, number>): number {
+  const before = known.get(day);
+  if (before !== undefined) return before;
+  const offset = askOffset(day * MS_PER_DAY, timeZone);
+  known.set(day, offset);
+  return offset;
+}
+
+/** What the site's wall clock shows at an instant, as if it were UTC [ms]. */
+function wallClock(instant: string, timeZone: string): number {
+  const ms = Date.parse(instant);
+  if (Number.isNaN(ms)) refuse("instant", "must be an instant", "YYYY-MM-DDTHH:MM:SSZ", instant);
+  return ms + offsetAt(ms, timeZone);
+}
+
 /** The site's local calendar day at an instant. */
 export const localDay = (instant: string, timeZone: string): string =>
-  remembered(`${instant} ${timeZone}`, () =>
-    Temporal.Instant.from(instant).toZonedDateTimeISO(timeZone).toPlainDate().toString(),
-  );
+  dayOf(Math.floor(wallClock(instant, timeZone) / MS_PER_DAY));
 
 /** The site's local hour of the day (0-23) at an instant. */
-export const localHour = (instant: string, timeZone: string): number =>
-  Temporal.Instant.from(instant).toZonedDateTimeISO(timeZone).hour;
+export const localHour = (instant: string, timeZone: string): number => {
+  const hours = Math.floor(wallClock(instant, timeZone) / MS_PER_HOUR);
+  return hours - 24 * Math.floor(hours / 24);
+};
 
 /** The runtime's zones are few, and finding one takes longer than all else at the door. */
 const zonesFound = new Set<string>();

@@ -58,16 +58,11 @@ function drawMembers(
   forecast: Forecast | undefined,
 ): Members {
   const first = epochDay(today);
-  const rows = (on: (epoch: number) => number) =>
-    climatology.years.map((year) => {
-      const start = sameDayIn(year, today) - 1;
-      const row = new Float64Array(length + 2);
-      for (let i = 0; i < row.length; i++) row[i] = on(start + i);
-      return row;
-    });
+  const rows = (rowOf: (epoch: number, days: number) => Float64Array) =>
+    climatology.years.map((year) => rowOf(sameDayIn(year, today) - 1, length + 2).slice());
   const members = {
-    tMinC: { rows: rows(climatology.tMinOn), on: climatology.tMinOn },
-    tMaxC: { rows: rows(climatology.tMaxOn), on: climatology.tMaxOn },
+    tMinC: { rows: rows(climatology.tMinRow), rowOf: climatology.tMinRow },
+    tMaxC: { rows: rows(climatology.tMaxRow), rowOf: climatology.tMaxRow },
   };
   let forecastDays = 0;
   for (const coming of forecast?.days ?? []) {
@@ -76,7 +71,7 @@ function drawMembers(
     if (lead < 0 || lead >= length || r === 0) continue;
     const pull = (key: keyof typeof members, value: number | undefined) => {
       if (value === undefined) return false;
-      const normal = normalOf(climatology.years, members[key].on, coming.date);
+      const normal = normalOf(climatology.years, members[key].rowOf, coming.date);
       if (Number.isNaN(normal)) return false;
       for (const member of members[key].rows) {
         member[lead + 1] =
@@ -91,14 +86,12 @@ function drawMembers(
   return { years: climatology.years, tMinC: members.tMinC.rows, tMaxC: members.tMaxC.rows, forecastDays };
 }
 
-function normalOf(years: number[], on: (epoch: number) => number, day: string): number {
+function normalOf(years: number[], rowOf: ClimatologyYears["tMinRow"], day: string): number {
   let sum = 0;
   let n = 0;
   const dayIn = sameDay(day);
   for (const year of years) {
-    const at = dayIn(year);
-    for (let near = -SMOOTHING_DAYS; near <= SMOOTHING_DAYS; near++) {
-      const t = on(at + near);
+    for (const t of rowOf(dayIn(year) - SMOOTHING_DAYS, 2 * SMOOTHING_DAYS + 1)) {
       if (Number.isNaN(t)) continue;
       sum += t;
       n += 1;

@@ -1,4 +1,4 @@
-import { epochDay } from "../core/days.ts";
+import { epochDay, epochDayOf } from "../core/days.ts";
 import type { Climatology } from "../states/parts.ts";
 
 /** Extremes of one day; NaN where the station has none. */
@@ -14,6 +14,9 @@ export interface ClimatologyYears {
   /** The same, without making an object of each day: thousands are asked for. */
   tMinOn(epoch: number): number;
   tMaxOn(epoch: number): number;
+  /** A run of days, to be read only: what is asked for by the thousand is read from rows. */
+  tMinRow(epoch: number, days: number): Float64Array;
+  tMaxRow(epoch: number, days: number): Float64Array;
 }
 
 /**
@@ -59,10 +62,20 @@ function layOut(climatology: Climatology, latest: number): ClimatologyYears {
     at: (epoch) => ({ tMinC: tMinOn(epoch), tMaxC: tMaxOn(epoch) }),
     tMinOn,
     tMaxOn,
+    tMinRow: (epoch, days) => rowOf(tMinC, epoch - first, days),
+    tMaxRow: (epoch, days) => rowOf(tMaxC, epoch - first, days),
   };
 }
 
-const MS_PER_DAY = 86_400_000;
+/** Part of a row; what lies before its first day or after its last is missing. */
+function rowOf(all: Float64Array, from: number, days: number): Float64Array {
+  if (from >= 0 && from + days <= all.length) return all.subarray(from, from + days);
+  const row = new Float64Array(days).fill(Number.NaN);
+  const before = Math.max(0, -from);
+  const known = all.subarray(Math.max(0, from), Math.max(0, from + days));
+  if (before < days) row.set(known, before);
+  return row;
+}
 
 /** The same calendar day in another year; 29 February becomes 28 February where there is none. */
 export const sameDayIn = (year: number, day: string): number => sameDay(day)(year);
@@ -72,7 +85,7 @@ export function sameDay(day: string): (year: number) => number {
   const month = Number(day.slice(5, 7));
   const date = Number(day.slice(8, 10));
   const leaps = month === 2 && date === 29;
-  return (year) => Date.UTC(year, month - 1, leaps && !isLeap(year) ? 28 : date) / MS_PER_DAY;
+  return (year) => epochDayOf(year, month, leaps && !isLeap(year) ? 28 : date);
 }
 
 const isLeap = (year: number): boolean => (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0;

@@ -1,5 +1,4 @@
-import { Temporal } from "temporal-polyfill";
-import { addDays, dayOfYear, localDay } from "../core/days.ts";
+import { addDays, dayOfYear, localDay, offsetAt } from "../core/days.ts";
 import { daylightH, solarDay } from "../quantities/climate/extraterrestrialRadiation.ts";
 import { solarHour } from "../quantities/climate/solarHour.ts";
 import type { Site } from "../states/parts.ts";
@@ -65,7 +64,3 @@ export function wallTimes(timeZone: string, fromMs: number, toMs: number): (ms: 
     return new Date(Math.round(ms) + offset).toISOString().slice(0, 16);
   };
 }
-
-/** How far the site's clock is ahead of UTC at an instant [ms]. */
-export const offsetAt = (ms: number, timeZone: string): number =>
-  Temporal.Instant.fromEpochMilliseconds(Math.round(ms)).toZonedDateTimeISO(timeZone).offsetNanoseconds / 1e6;

@@ -17,32 +17,66 @@ const IMPOSSIBLE_ANOMALY_C = 20;
  * @throws DomainError naming the field of the first maximum
  */
 export function refuseFahrenheit(days: WeatherDay[], field: string, climatology?: ClimatologyYears): void {
-  const warm = days.flatMap((d, i) => (d.tMaxC === undefined ? [] : [{ i, date: d.date, tMaxC: d.tMaxC }]));
-  const first = warm[0];
-  if (!first || warm.length < DAYS_TO_JUDGE) return;
-  if (warm.every((d) => d.tMaxC > HOTTEST_RUN_C)) refuseAt(`${field}.${first.i}.tMaxC`, first.tMaxC);
-  if (!climatology) return;
-  const normals = normalsOf(climatology);
-  const pairs = warm.flatMap((d) => {
-    const normal = normals(d.date);
-    return Number.isNaN(normal)
-      ? []
-      : [{ asCelsius: d.tMaxC - normal, asFahrenheit: (d.tMaxC - 32) / 1.8 - normal }];
-  });
-  if (pairs.length < DAYS_TO_JUDGE) return;
-  const celsius = median(pairs.map((p) => p.asCelsius));
-  const fahrenheit = median(pairs.map((p) => p.asFahrenheit));
-  if (celsius > IMPOSSIBLE_ANOMALY_C && Math.abs(fahrenheit) < celsius) {
-    refuseAt(`${field}.${first.i}.tMaxC`, first.tMaxC);
+  const first = days.findIndex((d) => d.tMaxC !== undefined);
+  const received = days[first]?.tMaxC;
+  if (received === undefined) return;
+  let read = 0;
+  let hot = 0;
+  for (const { tMaxC } of days) {
+    if (tMaxC === undefined) continue;
+    read += 1;
+    if (tMaxC > HOTTEST_RUN_C) hot += 1;
   }
+  if (read < DAYS_TO_JUDGE) return;
+  if (hot === read || (climatology && isFarAbove(days, read, normalsOf(climatology)))) {
+    refuse(
+      `${field}.${first}.tMaxC`,
+      "daily maxima are far above anything this site has: is this Fahrenheit?",
+      "degrees Celsius, near the station's normal for the time of year",
+      received,
+    );
+  }
+}
+
+/** Whether the middle maximum is impossibly far above normal, and would be nearer to it as Fahrenheit. */
+function isFarAbove(days: WeatherDay[], read: number, normals: (date: string) => number): boolean {
+  if (!halfAreFarAbove(days, read, normals)) return false;
+  const asCelsius: number[] = [];
+  const asFahrenheit: number[] = [];
+  for (const { date, tMaxC } of days) {
+    if (tMaxC === undefined) continue;
+    const normal = normals(date);
+    if (Number.isNaN(normal)) continue;
+    asCelsius.push(tMaxC - normal);
+    asFahrenheit.push((tMaxC - 32) / 1.8 - normal);
+  }
+  if (asCelsius.length < DAYS_TO_JUDGE) return false;
+  const celsius = median(asCelsius);
+  return celsius > IMPOSSIBLE_ANOMALY_C && Math.abs(median(asFahrenheit)) < celsius;
+}
+
+/** Without half of the days so far above, the middle one is not: it is mostly known by the middle of a season, unsorted. */
+function halfAreFarAbove(days: WeatherDay[], read: number, normals: (date: string) => number): boolean {
+  let left = read;
+  let known = 0;
+  let far = 0;
+  for (const { date, tMaxC } of days) {
+    if (tMaxC === undefined) continue;
+    left -= 1;
+    const normal = normals(date);
+    if (Number.isNaN(normal)) continue;
+    known += 1;
+    if (tMaxC - normal > IMPOSSIBLE_ANOMALY_C) far += 1;
+    if (2 * (far + left) < known + left) return false;
+  }
+  return true;
 }
 
 /** Refuses a climatology whose warmest month runs above 45 C in a year: Fahrenheit called Celsius. */
 export function refuseFahrenheitYears(climatology: Climatology): void {
   if (foundPlausible.has(climatology)) return;
   climatology.years.forEach((year, i) => {
-    // Without one such day no thirty can average it, and no year of a real place has one to sort.
-    if (!year.tMaxC.some((t) => t !== null && t > HOTTEST_RUN_C)) return;
+    if (!hasHotDay(year.tMaxC)) return;
     const hottest = year.tMaxC
       .filter((t) => t !== null)
       .sort((a, b) => b - a)
@@ -58,6 +92,12 @@ export function refuseFahrenheitYears(climatology: Climatology): void {
     }
   });
   foundPlausible.add(climatology);
+}
+
+/** Without one such day no thirty can average it, and no year of a real place has one to sort. */
+function hasHotDay(tMaxC: (number | null)[]): boolean {
+  for (const t of tMaxC) if (t !== null && t > HOTTEST_RUN_C) return true;
+  return false;
 }
 
 /** Several rules look at the same years. */
@@ -95,15 +135,6 @@ export function refuseFahrenheitReadings(readings: { temperatureC: number }[]): 
     "the readings at the plants are hotter than plants survive: is this Fahrenheit?",
     `degrees Celsius, half of them at most ${HOTTEST_RUN_C}`,
     readings[0]?.temperatureC,
-  );
-}
-
-function refuseAt(field: string, received: number): never {
-  refuse(
-    field,
-    "daily maxima are far above anything this site has: is this Fahrenheit?",
-    "degrees Celsius, near the station's normal for the time of year",
-    received,
   );
 }
 
