@@ -2,6 +2,7 @@ import { z } from "zod";
 import { isTimeZone } from "../core/days.ts";
 import { day, flag, int, num, word } from "../core/fields.ts";
 import { POTTING_MEDIA } from "./food.ts";
+import { keepStation, knownStation } from "./knownStations.ts";
 
 /**
  * The parts that subjects' states are made of. A state holds everything the rules read about a subject, no names and
@@ -108,7 +109,7 @@ function looksLikeAYear(raw: unknown): boolean {
 }
 
 /** Daily minima and maxima of whole years, index 0 = 1 January; null where the day is missing. */
-export const ClimatologySchema = z.strictObject({
+const climatologyFields = z.strictObject({
   stationId: id,
   years: z
     .array(
@@ -120,6 +121,21 @@ export const ClimatologySchema = z.strictObject({
     )
     .max(200),
 });
+
+/**
+ * A station's years as they are known already, if they are, else looked over and kept: states come with the same years
+ * again and again, and what rules have drawn from them hangs on their being one object.
+ */
+export const ClimatologySchema = z
+  .custom<z.infer<typeof climatologyFields>>()
+  .transform((raw: unknown, context): z.infer<typeof climatologyFields> => {
+    const known = knownStation(raw);
+    if (known) return known;
+    const parsed = climatologyFields.safeParse(raw);
+    if (parsed.success) return keepStation(parsed.data);
+    for (const issue of parsed.error.issues) context.addIssue({ ...issue });
+    return z.NEVER;
+  });
 export type Climatology = z.infer<typeof ClimatologySchema>;
 
 /** A temperature measured at the plants, under whatever cover stands there. */
