@@ -157,6 +157,20 @@ async function fillFarm(
       depthCm: 20,
       value: 18,
     });
+    await tx
+      .insert(schema.materialLots)
+      .values({ ...mine, materialId: material.id, receivedOn: onDay, kg: 25, pricePerKg: 1.2 });
+    await tx.insert(schema.plantTests).values({
+      ...mine,
+      plantingId: planting.id,
+      sampledOn: onDay,
+      kind: "petiole-sap",
+      stage: "first-buds",
+      values: [{ nutrient: "NO3-N", unit: "mg/L", value: 1200 }],
+    });
+    await tx.insert(schema.drainReadings).values({ ...mine, plantingId: planting.id, onDay, ph: 6.4 });
+    await tx.insert(schema.officeGuides).values({ officeId, guide: { id: `own-${farm.id}` } });
+    await tx.insert(schema.labMappings).values({ officeId, lab: `county ${seq}`, columns: [] });
     await tx.insert(schema.waterings).values({ ...mine, valveId: valve.id, onDay, minutes: 40 });
     await tx.insert(schema.harvests).values({ ...mine, plantingId: planting.id, onDay, kg: 12 });
     await tx.insert(schema.ledgerStates).values({ officeId, sha256: hash, state: "{}" });

@@ -69,13 +69,18 @@ describe.each(farmTables.map(tableName))("%s", (table) => {
   });
 });
 
-test.each(["ledger_states", "audit_log", "drafts", "imports", "idempotency_keys"])(
-  "%s shows a farmer nothing of anybody else's",
-  async (table) => {
-    const rows = await withOffice(db, asFarmer(), (tx) => tx.execute(sql`select 1 from ${sql.raw(table)}`));
-    expect(rows.length).toBe(0);
-  },
-);
+test.each([
+  "ledger_states",
+  "audit_log",
+  "drafts",
+  "imports",
+  "idempotency_keys",
+  "office_guides",
+  "lab_mappings",
+])("%s shows a farmer nothing of anybody else's", async (table) => {
+  const rows = await withOffice(db, asFarmer(), (tx) => tx.execute(sql`select 1 from ${sql.raw(table)}`));
+  expect(rows.length).toBe(0);
+});
 
 test("of the memberships a farmer sees their own", async () => {
   const rows = await withOffice(db, asFarmer(), (tx) =>

@@ -1,5 +1,15 @@
 import { boolean, integer, jsonb, pgTable, text, uuid } from "drizzle-orm/pg-core";
-import { day, farmId, instant, instantOrNow, number, ofFarm, officeId, ofOffice } from "./columns.ts";
+import {
+  day,
+  farmId,
+  instant,
+  instantOrNow,
+  number,
+  ofFarm,
+  officeId,
+  ofOffice,
+  recorded,
+} from "./columns.ts";
 import type {
   BedContainers,
   BedSoil,
@@ -7,6 +17,7 @@ import type {
   Deficit,
   Feeding,
   Heater,
+  MaterialAnalysis,
   Propagation,
   StationOffset,
   Trays,
@@ -160,6 +171,25 @@ export const materials = pgTable("materials", {
   soluble: boolean("soluble").notNull(),
   bulkDensityKgPerL: number("bulk_density_kg_per_l"),
   certifiedUse: text("certified_use", { enum: CERTIFIED_USES }).notNull().default("unknown"),
+  /** What a label or an analysis says beyond the three; the rules' own fields. */
+  analysis: jsonb("analysis").$type<MaterialAnalysis>().notNull().default({}),
+  certifiedProof: text("certified_proof"),
+  certifiedProofUntil: day("certified_proof_until"),
+  labelMostKgPerHa: number("label_most_kg_per_ha"),
   stockKg: number("stock_kg"),
   pricePerKg: number("price_per_kg"),
+  canBuy: boolean("can_buy"),
+  bagKg: number("bag_kg"),
+});
+
+/** A delivery into the shed. What is left of it follows from the stock: the oldest is used first. */
+export const materialLots = pgTable("material_lots", {
+  ...ofFarm(),
+  materialId: uuid("material_id").notNull(),
+  receivedOn: day("received_on").notNull(),
+  lot: text("lot"),
+  kg: number("kg").notNull(),
+  pricePerKg: number("price_per_kg"),
+  bestBefore: day("best_before"),
+  ...recorded(),
 });

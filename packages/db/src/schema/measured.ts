@@ -1,7 +1,15 @@
+import { sql } from "drizzle-orm";
 import { boolean, integer, jsonb, pgTable, text, uuid } from "drizzle-orm/pg-core";
 import { day, farmId, instant, instantOrNow, number, ofFarm, officeId, recorded } from "./columns.ts";
 import type { Json } from "./shapes.ts";
-import { FORECAST_SOURCES, IMPORT_KINDS, IMPORT_STATUSES, MEDIA, SOIL_WATER_KINDS } from "./words.ts";
+import {
+  FORECAST_SOURCES,
+  IMPORT_KINDS,
+  IMPORT_STATUSES,
+  MEDIA,
+  PLANT_TEST_KINDS,
+  SOIL_WATER_KINDS,
+} from "./words.ts";
 
 /** What came in from laboratories, stations and files. */
 
@@ -49,6 +57,39 @@ export const waterTests = pgTable("water_tests", {
   sampleRef: text("sample_ref"),
   /** Conductivity, pH, alkalinity and ions as the rules read them. */
   result: jsonb("result").$type<Record<string, unknown>>().notNull(),
+  ...recorded(),
+});
+
+/** How an office reads the columns of a laboratory's files, once it has said so. */
+export const labMappings = pgTable("lab_mappings", {
+  officeId: officeId(),
+  /** The laboratory's name in lower case. */
+  lab: text("lab").notNull(),
+  columns: jsonb("columns").$type<Json>().notNull(),
+  updatedBy: uuid("updated_by").notNull().default(sql`app_user()`),
+  updatedAt: instantOrNow("updated_at"),
+});
+
+/** What sap or leaves of a planting held. */
+export const plantTests = pgTable("plant_tests", {
+  ...ofFarm(),
+  plantingId: uuid("planting_id").notNull(),
+  sampledOn: day("sampled_on").notNull(),
+  kind: text("kind", { enum: PLANT_TEST_KINDS }).notNull(),
+  stage: text("stage").notNull(),
+  labName: text("lab_name"),
+  values: jsonb("values").$type<{ nutrient: string; unit: string; value: number }[]>().notNull(),
+  ...recorded(),
+});
+
+/** What ran out of a planting's containers. */
+export const drainReadings = pgTable("drain_readings", {
+  ...ofFarm(),
+  plantingId: uuid("planting_id").notNull(),
+  onDay: day("on_day").notNull(),
+  ecDSPerM: number("ec_ds_per_m"),
+  ph: number("ph"),
+  drainedPct: number("drained_pct"),
   ...recorded(),
 });
 

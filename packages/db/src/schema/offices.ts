@@ -1,5 +1,6 @@
+import { sql } from "drizzle-orm";
 import { jsonb, pgTable, text, uuid } from "drizzle-orm/pg-core";
-import { instantOrNow, ofOffice } from "./columns.ts";
+import { instant, instantOrNow, ofOffice } from "./columns.ts";
 import { ROLES, UNITS } from "./words.ts";
 
 /** The tenant. Its own id is its key. */
@@ -10,6 +11,15 @@ export const offices = pgTable("offices", {
   units: text("units", { enum: UNITS }).notNull().default("metric"),
   settings: jsonb("settings").$type<Record<string, unknown>>().notNull().default({}),
   createdAt: instantOrNow("created_at"),
+});
+
+/** An office's own table for reading soil tests, with its source; the rules' guide. */
+export const officeGuides = pgTable("office_guides", {
+  ...ofOffice(),
+  guide: jsonb("guide").$type<Record<string, unknown>>().notNull(),
+  addedBy: uuid("added_by").notNull().default(sql`app_user()`),
+  addedAt: instantOrNow("added_at"),
+  retiredAt: instant("retired_at"),
 });
 
 /** Who may act in an office, as what, and a farmer's farms. */

@@ -28,6 +28,8 @@ export const applications = pgTable("applications", {
   nPct: number("n_pct").notNull(),
   p2o5Pct: number("p2o5_pct").notNull(),
   k2oPct: number("k2o_pct").notNull(),
+  kind: text("kind"),
+  composted: boolean("composted"),
   lot: text("lot"),
   amountKg: number("amount_kg").notNull(),
   areaM2: number("area_m2").notNull(),

@@ -46,6 +46,28 @@ export interface Feeding {
     nKgPerHaLow: number;
     nKgPerHaHigh: number;
   }[];
+  organicOnly?: boolean;
+  fertigation?: { ratio: number; tanks: number; tankL: number; tankC?: number | null } | null;
+}
+
+/** What a label or an analysis says of a material beyond N, P2O5 and K2O. */
+export interface MaterialAnalysis {
+  caPct?: number | null;
+  mgPct?: number | null;
+  sPct?: number | null;
+  clPct?: number | null;
+  bPct?: number | null;
+  ammoniumPct?: number | null;
+  saltIndex?: number | null;
+  ccePct?: number | null;
+  finenessPct?: number | null;
+  ashOf?: "clean-wood" | "treated-or-mixed" | "manure" | "unknown" | null;
+  manure?: {
+    animal: "cattle" | "swine" | "sheep" | "horse" | "poultry";
+    composted: boolean;
+    dryMatterPct?: number | null;
+    ammoniumNPct?: number | null;
+  } | null;
 }
 
 /** How seedlings are raised. */

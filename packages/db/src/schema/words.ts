@@ -17,6 +17,7 @@ export const IMPORT_KINDS = ["soil-tests", "weather", "forecast"] as const;
 export const FORECAST_SOURCES = ["met-norway"] as const;
 export const IMPORT_STATUSES = ["staged", "saved", "discarded"] as const;
 export const SOIL_WATER_KINDS = ["tension-kpa", "water-content"] as const;
+export const PLANT_TEST_KINDS = ["petiole-sap", "leaf"] as const;
 export const SUBJECT_KINDS = ["planting", "valve", "bed", "structure", "shed", "farm-season"] as const;
 export const ANSWER_KINDS = ["advice", "needs-more", "does-not-apply", "refused"] as const;
 export const FARMER_ANSWERS = ["done", "not-done", "cannot"] as const;
