@@ -66,6 +66,27 @@ const Chart = z.object({
     }),
   ),
 });
+const Range = z.object({
+  id: z.string(),
+  name: Message,
+  unit: z.string(),
+  value: z.number(),
+  reported: z.object({ value: z.number(), unit: z.string() }).optional(),
+  classes: z.array(z.object({ name: Message, low: z.number(), high: z.number().nullable() })),
+  class: z.number().int(),
+  guide: z.object({
+    id: z.string(),
+    title: z.string(),
+    status: z.enum(["seen", "secondary", "memory", "office"]),
+  }),
+});
+
+const Table = z.object({
+  id: z.string(),
+  title: Message,
+  columns: z.array(z.object({ name: Message, unit: z.string().optional() })),
+  rows: z.array(z.array(z.union([Message, z.number(), z.string(), z.null()]))),
+});
 
 const whose = {
   rule: z.object({ id: z.string(), version: z.number().int() }),
@@ -96,6 +117,7 @@ export const AnswerSchema = z
       expected: ExpectedSchema.nullable(),
       amounts: z.record(z.string(), z.number()),
       charts: z.array(Chart),
+      ranges: z.array(Range).optional(),
     }),
     z.object({
       kind: z.literal("needs-more"),

@@ -1,7 +1,7 @@
 import type { Caution } from "../cautions/types.ts";
 import type { Grade } from "../evidence/types.ts";
 import type { StateOf, SubjectKind } from "../states/states.ts";
-import type { Message } from "../text/message.ts";
+import type { MeasureUnit, Message } from "../text/message.ts";
 import type { FieldProblem } from "./errors.ts";
 import type { Estimated, WorkingLine } from "./working.ts";
 
@@ -43,6 +43,31 @@ export interface Chart {
   }[];
 }
 
+/** A measured content among the classes of a guide, to draw as a range. Bounds are in `unit`, both ends included. */
+export interface Range {
+  id: string;
+  name: Message;
+  unit: string;
+  value: number;
+  /** As the laboratory printed it, where that was another unit. */
+  reported?: { value: number; unit: string };
+  /** Lowest first; `high` is null in the topmost. */
+  classes: { name: Message; low: number; high: number | null }[];
+  /** Place of the value's class among them. */
+  class: number;
+  guide: { id: string; title: string; status: "seen" | "secondary" | "memory" | "office" };
+}
+
+/** Rows to read or print where a picture does not do: a season week by week, a mixture material by material. */
+export interface Table {
+  id: string;
+  title: Message;
+  /** A column's numbers are in `unit`, as a measure has them; a column of words or days has none. */
+  columns: { name: Message; unit?: MeasureUnit }[];
+  /** As many cells as columns. A string is a calendar day; null where there is nothing to say. */
+  rows: (Message | number | string | null)[][];
+}
+
 /** How much depends on acting, and until when. How each rule reckons it: docs/agronomy/stakes.md. */
 export interface Stakes {
   /**
@@ -79,6 +104,7 @@ export interface AdviceBody {
   /** The numbers that a change of decides whether a draft is replaced. */
   amounts: Record<string, number>;
   charts: Chart[];
+  ranges?: Range[];
 }
 
 /** Cannot say yet: which measurement would settle it. */
