@@ -13,6 +13,7 @@ import { sowByClaims } from "./claims/sow-by.ts";
 import { tooHotClaims } from "./claims/too-hot.ts";
 import { coldSources } from "./sources/cold.ts";
 import { heatSources } from "./sources/heat.ts";
+import { manureSources } from "./sources/manure.ts";
 import { plantSources } from "./sources/plant.ts";
 import { soilSources } from "./sources/soil.ts";
 import { stressSources } from "./sources/stress.ts";
@@ -29,6 +30,7 @@ export const sources: ReadonlyMap<string, Source> = new Map(
     ...coldSources,
     ...waterSources,
     ...soilSources,
+    ...manureSources,
     ...stressSources,
   ].map((s) => [s.id, s]),
 );

@@ -1,6 +1,7 @@
 import { cationExchangeQuantity } from "./soil/cationExchange.ts";
 import { injectorQuantity } from "./soil/injector.ts";
 import { limeRequirementQuantity } from "./soil/limeRequirement.ts";
+import { manureNitrogenQuantity } from "./soil/manureNitrogen.ts";
 import { nutrientForm } from "./soil/nutrientForm.ts";
 import { plantPopulationQuantity } from "./soil/plantPopulation.ts";
 import { productRateQuantity } from "./soil/productRate.ts";
@@ -19,6 +20,7 @@ export const soilQuantities = [
   limeRequirementQuantity,
   productRateQuantity,
   injectorQuantity,
+  manureNitrogenQuantity,
   woodAshQuantity,
   rowFeetQuantity,
   plantPopulationQuantity,
