@@ -118,6 +118,7 @@ export const AnswerSchema = z
       amounts: z.record(z.string(), z.number()),
       charts: z.array(Chart),
       ranges: z.array(Range).optional(),
+      table: z.array(Table).optional(),
     }),
     z.object({
       kind: z.literal("needs-more"),

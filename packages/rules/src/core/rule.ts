@@ -105,6 +105,7 @@ export interface AdviceBody {
   amounts: Record<string, number>;
   charts: Chart[];
   ranges?: Range[];
+  table?: Table[];
 }
 
 /** Cannot say yet: which measurement would settle it. */
