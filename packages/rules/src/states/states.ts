@@ -157,6 +157,8 @@ export const BedStateSchema = z.strictObject({
   shed: z.array(MaterialSchema).max(500).optional(),
   /** When plants go into it next, or went in last. */
   setOutOn: day("day the bed's plants go out").optional(),
+  /** What was given on this bed, oldest first: lime still at work counts. */
+  applications: z.array(ApplicationSchema).max(2000).optional(),
 });
 export type BedState = z.infer<typeof BedStateSchema>;
 
