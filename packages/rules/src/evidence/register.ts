@@ -11,6 +11,7 @@ import { settingDepthClaims } from "./claims/setting-depth.ts";
 import { soilReadingClaims } from "./claims/soil-reading.ts";
 import { sowByClaims } from "./claims/sow-by.ts";
 import { tooHotClaims } from "./claims/too-hot.ts";
+import { aciditySources } from "./sources/acidity.ts";
 import { coldSources } from "./sources/cold.ts";
 import { heatSources } from "./sources/heat.ts";
 import { manureSources } from "./sources/manure.ts";
@@ -30,6 +31,7 @@ export const sources: ReadonlyMap<string, Source> = new Map(
     ...coldSources,
     ...waterSources,
     ...soilSources,
+    ...aciditySources,
     ...manureSources,
     ...stressSources,
   ].map((s) => [s.id, s]),
