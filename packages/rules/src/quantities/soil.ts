@@ -1,5 +1,7 @@
 import { cationExchangeQuantity } from "./soil/cationExchange.ts";
+import { effectiveNeutralisingValueQuantity } from "./soil/effectiveNeutralisingValue.ts";
 import { injectorQuantity } from "./soil/injector.ts";
+import { limeCreditQuantity } from "./soil/limeCredit.ts";
 import { limeRequirementQuantity } from "./soil/limeRequirement.ts";
 import { manureNitrogenQuantity } from "./soil/manureNitrogen.ts";
 import { nutrientForm } from "./soil/nutrientForm.ts";
@@ -9,6 +11,7 @@ import { rowFeetQuantity } from "./soil/rowFeet.ts";
 import { scovilleQuantity } from "./soil/scoville.ts";
 import { soilTestClass } from "./soil/soilTestClass.ts";
 import { soilTestMassQuantity } from "./soil/soilTestMass.ts";
+import { sulfurRequirementQuantity } from "./soil/sulfurRequirement.ts";
 import { woodAshQuantity } from "./soil/woodAsh.ts";
 
 /** The soil quantities, in the order of the list. */
@@ -18,6 +21,9 @@ export const soilQuantities = [
   cationExchangeQuantity,
   soilTestClass,
   limeRequirementQuantity,
+  limeCreditQuantity,
+  effectiveNeutralisingValueQuantity,
+  sulfurRequirementQuantity,
   productRateQuantity,
   injectorQuantity,
   manureNitrogenQuantity,

@@ -3,6 +3,7 @@ import { num, word } from "../../core/fields.ts";
 import { defineQuantity } from "../../core/quantity.ts";
 import { classify } from "../../guides/classify.ts";
 import { guides } from "../../guides/register.ts";
+import { UNIT_PER_MG_PER_KG } from "../../guides/types.ts";
 import { EXTRACTANTS, NUTRIENTS } from "../../states/parts.ts";
 
 const guideIds = [...guides.keys()] as [string, ...string[]];
@@ -36,9 +37,9 @@ export const soilTestClass = defineQuantity({
     const unit = reading?.index ? reading.index.name : guide.unit;
     const how = reading?.index
       ? `${reading.index.name} = ${reading.index.intercept} + ${reading.index.perMgPerKg} x ${input.mgPerKg} + (${reading.index.perPh}) x ${input.waterPh}`
-      : guide.unit === "lb/A"
-        ? `2 x ${input.mgPerKg}`
-        : `${input.mgPerKg}`;
+      : guide.unit === "mg/kg"
+        ? `${input.mgPerKg}`
+        : `${UNIT_PER_MG_PER_KG[guide.unit]} x ${input.mgPerKg}`;
     w.line(
       input.nutrient,
       "what is compared, in the guide's unit and printed precision",

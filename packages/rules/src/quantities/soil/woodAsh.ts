@@ -1,9 +1,9 @@
 import { z } from "zod";
 import { num, word } from "../../core/fields.ts";
 import { defineQuantity } from "../../core/quantity.ts";
-import { METHOD_BASE, phAfterLime } from "./limeMethods.ts";
+import { METHOD_BASE, PH_AFTER_METHODS, phAfterLime } from "./limeMethods.ts";
 
-export const ASH_BUFFER_METHODS = ["mehlich", "adams-evans"] as const;
+export const ASH_BUFFER_METHODS = PH_AFTER_METHODS;
 
 /** Where ash was not analysed. Potash 5 % (3 to 8 published); lime value 50 % (20 to 67 published): SN-501, SN-502, SN-505. */
 const ASH_DEFAULT = { k2oPct: 5, ccePct: 50 } as const;
