@@ -19,6 +19,26 @@ export const word = <const T extends readonly [string, ...string[]]>(meaning: st
 /** Yes or no. */
 export const flag = (meaning: string) => z.boolean().meta({ meaning, unit: "yes/no" });
 
+/**
+ * A schema that changes nothing, with a plain look before it. On thousands of values the schema costs more than a whole rule, so it
+ * only speaks where the look has not found all of it right; what comes is then handed on as it is.
+ */
+export const lookedOver = <S extends z.ZodType>(schema: S, looksRight: (raw: unknown) => boolean) =>
+  z.custom<z.output<S>>().superRefine((raw, context) => {
+    if (looksRight(raw)) return;
+    for (const issue of schema.safeParse(raw).error?.issues ?? []) context.addIssue({ ...issue });
+  });
+
+/** The bounds of those fields that are numbers, by name. */
+export const boundsOf = (fields: Record<string, z.ZodType>): Record<string, { min: number; max: number }> =>
+  Object.fromEntries(
+    Object.entries(fields).flatMap(([name, field]) => {
+      const inner = field instanceof z.ZodOptional ? (field.unwrap() as z.ZodType) : field;
+      const { min, max } = inner.meta() ?? {};
+      return typeof min === "number" && typeof max === "number" ? [[name, { min, max }]] : [];
+    }),
+  );
+
 /** Parses at the door; on failure throws a {@link DomainError} naming each field, its bound and what came. */
 export function parseAtTheDoor<T extends z.ZodType>(schema: T, raw: unknown): z.output<T> {
   const parsed = schema.safeParse(raw);
@@ -59,6 +79,10 @@ function problemOf(issue: z.core.$ZodIssue, raw: unknown): FieldProblem[] {
       const expected = (issue as z.core.$ZodIssueInvalidType).expected;
       const message = received === undefined ? `is missing (${expected})` : `must be a ${expected}`;
       return [{ field, message, accepted: expected, received }];
+    },
+    custom: () => {
+      const { accepted } = (issue as z.core.$ZodIssueCustom).params ?? {};
+      return [{ field, message: issue.message, ...(typeof accepted === "string" && { accepted }), received }];
     },
   };
   return known[issue.code ?? ""]?.() ?? [{ field, message: issue.message, received }];

@@ -1,14 +1,14 @@
 import type { SourceRef } from "../core/working.ts";
 import { responseTo } from "../guides/responseTo.ts";
-import type { Response } from "../guides/types.ts";
+import type { Response } from "../guides/schema.ts";
 import type { SoilTest } from "../states/parts.ts";
 import { KG_PER_HA_PER_LB_PER_ACRE } from "../tables/landUnits.ts";
 import { type Range, uptakePerTonne } from "../tables/uptake.ts";
 
 /** Above this P2O5 is questionable at any test level (UC ANR, SN-208: 120 to 150 lb/A, the lower taken). */
-const MOST_P2O5_KG_PER_HA = 120 * KG_PER_HA_PER_LB_PER_ACRE;
+export const MOST_P2O5_KG_PER_HA = 120 * KG_PER_HA_PER_LB_PER_ACRE;
 /** Most K2O a year for most vegetables (Midwest Vegetable Guide 2022, SN-212: 300 lb/A). */
-const MOST_K2O_KG_PER_HA = 300 * KG_PER_HA_PER_LB_PER_ACRE;
+export const MOST_K2O_KG_PER_HA = 300 * KG_PER_HA_PER_LB_PER_ACRE;
 
 /** Whether and how much of phosphate or potash to give over the season [kg/ha]. */
 export interface MineralNeed {

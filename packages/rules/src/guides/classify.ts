@@ -1,15 +1,7 @@
-import { refuse } from "../core/errors.ts";
+import { DomainError, type FieldProblem, refuse } from "../core/errors.ts";
 import { guides } from "./register.ts";
-import {
-  type Extractant,
-  type Guide,
-  type GuideClass,
-  type GuideReading,
-  type Response,
-  type SoilNutrient,
-  type SoilTestClass,
-  UNIT_PER_MG_PER_KG,
-} from "./types.ts";
+import type { Guide, GuideClass, GuideReading, Response, SoilTestClass } from "./schema.ts";
+import { type Extractant, type SoilNutrient, UNIT_PER_MG_PER_KG } from "./types.ts";
 
 /** What some guides need besides the content. */
 export interface SoilContext {
@@ -17,20 +9,28 @@ export interface SoilContext {
   cecCmolPerKg?: number;
 }
 
-export interface Classification {
+/** A class with its printed bounds as contents; `highMgPerKg` is null in the topmost. */
+export interface ClassBounds {
   class: SoilTestClass;
-  /** Printed bounds of the class as contents; `highMgPerKg` is null in the topmost class. */
   lowMgPerKg: number;
   highMgPerKg: number | null;
+}
+
+export interface Classification extends ClassBounds {
   response: Response;
   optimum: "below" | "at" | "above" | null;
   /** The number that was compared, in the guide's unit (or index) and printed precision. */
   compared: number;
+  /** It lies on a bound that the sheet prints in the next class too. */
+  onSharedBound: boolean;
   guide: Guide;
+  /** All classes of the nutrient, lowest first, and the place of this one. */
+  classes: readonly ClassBounds[];
+  at: number;
 }
 
 /**
- * The class of a content in a guide, compared in the guide's own unit and printed precision.
+ * The class of a content in a shipped guide, compared in the guide's own unit and printed precision.
  *
  * Source: the guide. Never converts between extractants: the same soil reads differently by each.
  *
@@ -45,39 +45,70 @@ export function classify(
 ): Classification {
   const guide = guides.get(guideId);
   if (!guide) refuse("guide", "is not a guide held here", [...guides.keys()].join(", "), guideId);
+  if (!(mgPerKg >= 0)) refuse("mgPerKg", "must be at least 0", "at least 0", mgPerKg);
+  const found = classifyBy(guide, extractant, nutrient, mgPerKg, context);
+  if ("problem" in found) throw new DomainError([found.problem]);
+  return found;
+}
+
+/** The same by any guide, saying what stands in the way where it cannot be read. */
+export function classifyBy(
+  guide: Guide,
+  extractant: Extractant | undefined,
+  nutrient: SoilNutrient,
+  mgPerKg: number,
+  context: SoilContext = {},
+): Classification | { problem: FieldProblem } {
   const reading = guide.nutrients[nutrient];
   if (!reading) {
-    refuse("nutrient", `is not read by ${guide.title}`, Object.keys(guide.nutrients).join(", "), nutrient);
-  }
-  if (extractant === undefined) {
-    refuse("extractant", "must be named: a value without its extractant cannot be read", reading.extractant);
+    const accepted = Object.keys(guide.nutrients).join(", ");
+    return {
+      problem: { field: "nutrient", message: `is not read by ${guide.title}`, accepted, received: nutrient },
+    };
   }
   if (extractant !== reading.extractant) {
-    refuse("extractant", `does not fit ${guide.title}`, reading.extractant, extractant);
+    const message =
+      extractant === undefined
+        ? "must be named: a value without its extractant cannot be read"
+        : `does not fit ${guide.title}`;
+    return { problem: { field: "extractant", message, accepted: reading.extractant, received: extractant } };
   }
-  if (!(mgPerKg >= 0)) refuse("mgPerKg", "must be at least 0", "at least 0", mgPerKg);
-
-  const toGuide = scaleOf(guide, reading, context);
-  const compared = roundTo(toGuide.intercept + toGuide.slope * mgPerKg, reading.decimals);
-  const classes = classesOf(reading, mgPerKg, context);
-  const found = classes.find((c) => c.high === null || compared <= c.high);
-  if (!found) throw new Error(`guide ${guide.id} has no topmost class for ${nutrient}`);
-  const toMgPerKg = (bound: number) => Math.max(0, (bound - toGuide.intercept) / toGuide.slope);
+  const scale = scaleOf(guide, reading, context);
+  if ("problem" in scale) return scale;
+  const printed = classesOf(reading, mgPerKg, context);
+  if ("problem" in printed) return printed;
+  const compared = roundTo(scale.intercept + scale.slope * mgPerKg, reading.decimals);
+  const at = printed.findIndex((c) => c.high === null || compared <= c.high);
+  const entry = printed[at];
+  const classes = boundsOf(reading, printed, scale);
+  const bounds = classes[at];
+  if (!entry || !bounds) throw new Error(`guide ${guide.id} has no topmost class for ${nutrient}`);
   return {
-    class: found.class,
-    lowMgPerKg: found === classes[0] ? 0 : toMgPerKg(found.low),
-    highMgPerKg: found.high === null ? null : toMgPerKg(found.high),
-    response: found.response,
-    optimum: found.optimum ?? null,
+    ...bounds,
+    response: entry.response,
+    optimum: entry.optimum ?? null,
     compared,
+    onSharedBound: entry.topIsShared === true && compared === entry.high,
     guide,
+    classes,
+    at,
   };
 }
 
-function scaleOf(guide: Guide, reading: GuideReading, context: SoilContext) {
+interface Scale {
+  intercept: number;
+  slope: number;
+}
+
+function scaleOf(
+  guide: Guide,
+  reading: GuideReading,
+  context: SoilContext,
+): Scale | { problem: FieldProblem } {
   if (!reading.index) return { intercept: 0, slope: UNIT_PER_MG_PER_KG[guide.unit] };
   if (context.waterPh === undefined) {
-    refuse("waterPh", `is needed: ${reading.index.name} depends on pH`, "pH in water, 2 to 12");
+    const message = `is needed: ${reading.index.name} depends on pH`;
+    return { problem: { field: "waterPh", message, accepted: "pH in water, 2 to 12" } };
   }
   return {
     intercept: reading.index.intercept + reading.index.perPh * context.waterPh,
@@ -85,26 +116,46 @@ function scaleOf(guide: Guide, reading: GuideReading, context: SoilContext) {
   };
 }
 
+/** Bounds that hang on nothing but the sheet are worked out once. */
+const steadyBounds = new WeakMap<GuideReading, ClassBounds[]>();
+
+function boundsOf(reading: GuideReading, printed: readonly GuideClass[], scale: Scale): ClassBounds[] {
+  const steady = !reading.index && !reading.boundByCec;
+  const known = steady ? steadyBounds.get(reading) : undefined;
+  if (known) return known;
+  const toMgPerKg = (bound: number) => Math.max(0, (bound - scale.intercept) / scale.slope);
+  const bounds = printed.map((c, i) => ({
+    class: c.class,
+    lowMgPerKg: i === 0 ? 0 : toMgPerKg(c.low),
+    highMgPerKg: c.high === null ? null : toMgPerKg(c.high),
+  }));
+  if (steady) steadyBounds.set(reading, bounds);
+  return bounds;
+}
+
 /** The classes as printed, or with the bound moved to the soil's exchange capacity. */
-function classesOf(reading: GuideReading, mgPerKg: number, context: SoilContext): readonly GuideClass[] {
+function classesOf(
+  reading: GuideReading,
+  mgPerKg: number,
+  context: SoilContext,
+): readonly GuideClass[] | { problem: FieldProblem } {
   const table = reading.boundByCec;
   const [lower, upper] = reading.classes;
   if (!table || !lower || !upper) return reading.classes;
   const bounds = table.map((row) => row.below);
-  const settledWithoutCec = mgPerKg < Math.min(...bounds) || mgPerKg >= Math.max(...bounds);
+  const [least, most] = [Math.min(...bounds), Math.max(...bounds)];
+  const settledWithoutCec = mgPerKg < least || mgPerKg >= most;
   if (context.cecCmolPerKg === undefined && !settledWithoutCec) {
-    refuse(
-      "cecCmolPerKg",
-      `is needed: between ${Math.min(...bounds)} and ${Math.max(...bounds)} mg/kg the bound depends on it`,
-      "cation exchange capacity, 0 to 200 cmol/kg",
-    );
+    const message = `is needed: between ${least} and ${most} mg/kg the bound depends on it`;
+    const accepted = "cation exchange capacity, 0 to 200 cmol/kg";
+    return { problem: { field: "cecCmolPerKg", message, accepted } };
   }
   const bound =
     context.cecCmolPerKg !== undefined
       ? straightBetween(table, context.cecCmolPerKg)
-      : mgPerKg < Math.min(...bounds)
-        ? Math.min(...bounds)
-        : Math.max(...bounds);
+      : mgPerKg < least
+        ? least
+        : most;
   const below = roundTo(bound, reading.decimals);
   const step = 1 / 10 ** reading.decimals;
   return [

@@ -1,8 +1,8 @@
-import { DomainError } from "../core/errors.ts";
 import type { SourceRef } from "../core/working.ts";
-import { classify } from "./classify.ts";
-import { verifiedGuides } from "./register.ts";
-import type { Extractant, Response, SoilNutrient, SoilTestClass } from "./types.ts";
+import { classifyBy } from "./classify.ts";
+import { verifiedFor } from "./register.ts";
+import type { Response, SoilTestClass } from "./schema.ts";
+import type { Extractant, SoilNutrient } from "./types.ts";
 
 /** What one guide says of the crop's response. */
 export interface ResponseReading {
@@ -31,21 +31,16 @@ export function responseTo(
   if (extractant === undefined) return { response: "unknown", because: "no-extractant", readings: [] };
   const readings: ResponseReading[] = [];
   let because: "no-guide" | "needs-cec" | "needs-ph" = "no-guide";
-  for (const guide of verifiedGuides()) {
-    if (guide.nutrients[nutrient]?.extractant !== extractant) continue;
-    try {
-      const found = classify(guide.id, extractant, nutrient, mgPerKg, { cecCmolPerKg, waterPh });
+  for (const guide of verifiedFor(nutrient, extractant)) {
+    const found = classifyBy(guide, extractant, nutrient, mgPerKg, { cecCmolPerKg, waterPh });
+    if ("problem" in found) because = found.problem.field === "waterPh" ? "needs-ph" : "needs-cec";
+    else {
       readings.push({
         guideId: guide.id,
         class: found.class,
         response: found.response,
         source: guide.source,
       });
-    } catch (error) {
-      const field = error instanceof DomainError ? error.problems[0]?.field : undefined;
-      if (field === "cecCmolPerKg") because = "needs-cec";
-      else if (field === "waterPh") because = "needs-ph";
-      else throw error;
     }
   }
   const first = readings[0];

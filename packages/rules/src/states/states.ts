@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { isTimeZone } from "../core/days.ts";
 import { day, flag, num, word } from "../core/fields.ts";
+import { GuideSchema } from "../guides/schema.ts";
 import {
   AllotmentSchema,
   ApplicationSchema,
@@ -36,6 +37,8 @@ const head = {
   settings: SettingsSchema,
 };
 const id = z.string().min(1).max(64);
+/** Guides of the office's own for reading soil tests. */
+const guides = z.array(GuideSchema).max(20).optional();
 
 /** How water reaches a planting, where the valve is known. */
 const waterSource = z
@@ -79,6 +82,7 @@ export const PlantingStateSchema = z.strictObject({
   forecast: ForecastSchema.optional(),
   climatology: ClimatologySchema.optional(),
   soilTests: z.array(SoilTestSchema).max(50),
+  guides,
   feeding: z.strictObject({
     /** The one material the grower or agent chose to feed from. */
     materialId: id.optional(),
@@ -153,6 +157,7 @@ export const BedStateSchema = z.strictObject({
   site: SiteSchema,
   bed: BedSchema,
   soilTests: z.array(SoilTestSchema).max(50),
+  guides,
   /** What the farm has for liming and the like. */
   shed: z.array(MaterialSchema).max(500).optional(),
   /** When plants go into it next, or went in last. */

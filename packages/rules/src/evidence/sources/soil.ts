@@ -87,6 +87,25 @@ export const soilSources: Source[] = [
     status: "memory",
   },
   {
+    id: "mid-atlantic-grid",
+    cite: "Mid-Atlantic Commercial Vegetable Production Recommendations: peppers, phosphate and potash by soil test level.",
+    kind: "extension",
+    status: "memory",
+  },
+  {
+    id: "office-guide",
+    cite: "A guide of the office's own, with the source that the office states beside it. Not read here.",
+    kind: "extension",
+    status: "secondary",
+  },
+  {
+    id: "nmsu-a141",
+    cite: "New Mexico State University Guide A-141, Table 1: meaning of soil test categories; in the very low one the probability of a yield increase is above 90 %.",
+    kind: "extension",
+    url: "https://aces.nmsu.edu/pubs/_a/A141",
+    status: "seen",
+  },
+  {
     id: "mid-atlantic-lbf",
     cite: "Mid-Atlantic Commercial Vegetable Production Recommendations, linear bed feet, as printed in Vegetable Growers News, 25 April 2021.",
     kind: "extension",

@@ -3,7 +3,7 @@ import { addDays, daysBetween, localDay } from "../../core/days.ts";
 import { DomainError, refuse } from "../../core/errors.ts";
 import type { AnswerBody, Rule } from "../../core/rule.ts";
 import { latestTest } from "../../food/latestTest.ts";
-import { guides } from "../../guides/register.ts";
+import { chosenGuide } from "../../guides/held.ts";
 import type { SoilTest } from "../../states/parts.ts";
 import type { BedState } from "../../states/states.ts";
 import { type Message, measure, onDay, say } from "../../text/message.ts";
@@ -11,7 +11,7 @@ import { cationsOf } from "./cations.ts";
 import type { SoilReading } from "./reading.ts";
 import { readSalts } from "./salts.ts";
 import { stepsOf } from "./steps.ts";
-import { isRead, type RefusedValue, readValue } from "./values.ts";
+import { isRead, type OfficeGuides, type RefusedValue, readValue } from "./values.ts";
 import { writeWorking } from "./working.ts";
 
 /** A test older than this is flagged (common practice: every two to three years). */
@@ -32,10 +32,7 @@ export const soilReadingRule: Rule<"bed"> = {
 function run(state: BedState): AnswerBody {
   const today = localDay(state.asOf, state.site.timeZone);
   const newest = latestTest(state.soilTests, today);
-  const { soilGuide } = state.settings;
-  if (soilGuide !== undefined && !guides.has(soilGuide)) {
-    refuse("settings.soilGuide", "is not a guide held here", [...guides.keys()].join(", "), soilGuide);
-  }
+  const chosen = chosenGuide(state.settings.soilGuide, state.guides);
   if (!newest) {
     const missing = {
       field: "soilTests",
@@ -44,10 +41,10 @@ function run(state: BedState): AnswerBody {
     };
     return { kind: "needs-more", missing: [missing], working: [], estimated: [] };
   }
-  return adviceFrom(state, readTest(newest.test, newest.index, soilGuide), today);
+  return adviceFrom(state, readTest(newest.test, newest.index, { chosen, own: state.guides }), today);
 }
 
-function readTest(test: SoilTest, index: number, soilGuide: string | undefined): SoilReading {
+function readTest(test: SoilTest, index: number, office: OfficeGuides): SoilReading {
   const path = `soilTests.${index}`;
   if (test.medium !== "mineral-soil") {
     const message = "the guides held here are for mineral soil; they do not read this medium";
@@ -56,7 +53,7 @@ function readTest(test: SoilTest, index: number, soilGuide: string | undefined):
   const cations = cationsOf(test);
   const context = { waterPh: test.waterPh, cecCmolPerKg: test.cecCmolPerKg ?? cations?.cecCmolPerKg };
   const values = test.values.map((value, i) =>
-    readValue(test, value, `${path}.values.${i}`, context, soilGuide),
+    readValue(test, value, `${path}.values.${i}`, context, office),
   );
   const read = values.filter(isRead);
   const refused = values.filter((v): v is RefusedValue => !isRead(v));

@@ -1,10 +1,16 @@
-import { DomainError, type FieldProblem } from "../../core/errors.ts";
-import { type Classification, classify, type SoilContext } from "../../guides/classify.ts";
-import { guides, verifiedGuides } from "../../guides/register.ts";
-import type { Guide } from "../../guides/types.ts";
+import type { FieldProblem } from "../../core/errors.ts";
+import { type Classification, classifyBy, type SoilContext } from "../../guides/classify.ts";
+import { guides, guidesFor, verifiedFor } from "../../guides/register.ts";
+import type { Guide } from "../../guides/schema.ts";
 import { EXTRACTANTS, type SoilTest } from "../../states/parts.ts";
 
 export type Value = SoilTest["values"][number];
+
+/** Which guides may read: the one the office chose, and those of its own. */
+export interface OfficeGuides {
+  chosen?: Guide;
+  own?: readonly Guide[];
+}
 
 /** A value that could be read: by the guide taken, and by the others of the same extractant. */
 export interface ReadValue {
@@ -16,20 +22,29 @@ export interface ReadValue {
 /** A value that could not, and why. */
 export interface RefusedValue {
   value: Value;
-  why: "no-extractant" | "no-guide" | "guide-does-not-fit" | "needs-more" | "wrong-medium";
+  why:
+    | "no-extractant"
+    | "no-guide"
+    | "only-unverified"
+    | "guide-does-not-fit"
+    | "needs-more"
+    | "wrong-medium";
   problem: FieldProblem;
+  /** Guides that would read it: for this extractant, chosen by nobody. */
+  fitting: readonly Guide[];
 }
 
 /**
- * Reads one value. With a guide set by the office, by that; else by the verified guide of its extractant that stands
- * first in the register (the lowest row of the reference). Never converts between extractants.
+ * Reads one value. With a guide chosen by the office, by that; else by the verified guide of its extractant that stands
+ * first in the register (the lowest row of the reference), else by a fitting one of the office's own. What other verified
+ * guides and the office's own say stands beside it. Never converts between extractants.
  */
 export function readValue(
   test: SoilTest,
   value: Value,
   path: string,
   context: SoilContext,
-  chosen: string | undefined,
+  { chosen, own = [] }: OfficeGuides = {},
 ): ReadValue | RefusedValue {
   const { nutrient, extractant, mgPerKg } = value;
   if (extractant === undefined) {
@@ -40,57 +55,57 @@ export function readValue(
       accepted: EXTRACTANTS.join(", "),
     });
   }
-  const fitting = verifiedGuides().filter((g) => g.nutrients[nutrient]?.extractant === extractant);
-  const own = chosen === undefined ? undefined : guides.get(chosen);
-  if (own?.nutrients[nutrient] && own.nutrients[nutrient]?.extractant !== extractant) {
-    const accepted = own.nutrients[nutrient]?.extractant;
-    const message = `does not fit ${own.title}`;
-    return refused(value, "guide-does-not-fit", {
-      field: `${path}.extractant`,
-      message,
-      accepted,
-      received: extractant,
-    });
+  const ofMedium = (guide: Guide) => guide.medium === test.medium;
+  const fitting = [...verifiedFor(nutrient, extractant), ...guidesFor(own, nutrient, extractant)];
+  const chosenReads = chosen?.nutrients[nutrient];
+  if (chosen && chosenReads && chosenReads.extractant !== extractant) {
+    const others = fitting.filter((g) => g !== chosen && ofMedium(g)).map((g) => g.id);
+    const accepted =
+      others.length > 0 ? `${extractant} is read by ${others.join(", ")}` : chosenReads.extractant;
+    const message = `does not fit ${chosen.title}, which is for ${chosenReads.extractant}`;
+    const problem = { field: `${path}.extractant`, message, accepted, received: extractant };
+    return refused(value, "guide-does-not-fit", problem, fitting.filter(ofMedium));
   }
-  const guide = own?.nutrients[nutrient] ? own : fitting[0];
-  if (!guide) {
-    const message = `no guide held here reads ${nutrient} by ${extractant}`;
-    return refused(value, "no-guide", { field: `${path}.extractant`, message, received: extractant });
-  }
-  if (guide.medium !== test.medium) {
+  const guide = chosenReads ? chosen : (fitting.find(ofMedium) ?? fitting[0]);
+  if (!guide) return noGuide(value, path, extractant, nutrient);
+  if (!ofMedium(guide)) {
     const message = `${guide.title} is for ${guide.medium}`;
-    return refused(value, "wrong-medium", {
-      field: path,
-      message,
-      accepted: guide.medium,
-      received: test.medium,
-    });
+    const problem = { field: path, message, accepted: guide.medium, received: test.medium };
+    return refused(value, "wrong-medium", problem);
   }
-  try {
-    const by = (g: Guide) => classify(g.id, extractant, nutrient, mgPerKg, context);
-    const beside = fitting.filter((g) => g.id !== guide.id).flatMap((g) => readOrNone(() => by(g)));
-    return { value, read: by(guide), beside };
-  } catch (error) {
-    const problem = error instanceof DomainError ? error.problems[0] : undefined;
-    if (!problem) throw error;
-    return refused(value, "needs-more", { ...problem, field: `${path}.${problem.field}` });
+  const read = classifyBy(guide, extractant, nutrient, mgPerKg, context);
+  if ("problem" in read) {
+    const problem = { ...read.problem, field: `${path}.${read.problem.field}` };
+    return refused(value, "needs-more", problem, [guide]);
   }
+  const beside = fitting.flatMap((g) => {
+    if (g === guide || !ofMedium(g)) return [];
+    const other = classifyBy(g, extractant, nutrient, mgPerKg, context);
+    // A second guide that needs a number we lack simply has nothing to add.
+    return "problem" in other ? [] : [other];
+  });
+  return { value, read, beside };
 }
 
-const refused = (value: Value, why: RefusedValue["why"], problem: FieldProblem): RefusedValue => ({
-  value,
-  why,
-  problem,
-});
-
-/** A second guide that needs a number we lack simply has nothing to add. */
-function readOrNone(read: () => Classification): Classification[] {
-  try {
-    return [read()];
-  } catch (error) {
-    if (error instanceof DomainError) return [];
-    throw error;
-  }
+function noGuide(
+  value: Value,
+  path: string,
+  extractant: NonNullable<Value["extractant"]>,
+  nutrient: Value["nutrient"],
+): RefusedValue {
+  const unverified = guidesFor([...guides.values()], nutrient, extractant);
+  const message = `no verified guide held here reads ${nutrient} by ${extractant}`;
+  const problem = { field: `${path}.extractant`, message, received: extractant };
+  if (unverified.length === 0) return refused(value, "no-guide", problem);
+  const accepted = `unverified, if the office chooses it: ${unverified.map((g) => g.id).join(", ")}`;
+  return refused(value, "only-unverified", { ...problem, accepted }, unverified);
 }
+
+const refused = (
+  value: Value,
+  why: RefusedValue["why"],
+  problem: FieldProblem,
+  fitting: readonly Guide[] = [],
+): RefusedValue => ({ value, why, problem, fitting });
 
 export const isRead = (r: ReadValue | RefusedValue): r is ReadValue => "read" in r;

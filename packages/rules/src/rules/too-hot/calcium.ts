@@ -1,4 +1,5 @@
 import { latestTest } from "../../food/latestTest.ts";
+import { heldGuide } from "../../guides/held.ts";
 import type { PlantingState } from "../../states/states.ts";
 import { readValue } from "../soil-reading/values.ts";
 
@@ -22,13 +23,10 @@ export function calciumOf(state: PlantingState, today: string): Calcium {
     ...(test.waterPh !== undefined && { waterPh: test.waterPh }),
     ...(test.cecCmolPerKg !== undefined && { cecCmolPerKg: test.cecCmolPerKg }),
   };
-  const reading = readValue(
-    test,
-    value,
-    `soilTests.${index}.values.${at}`,
-    context,
-    state.settings.soilGuide,
-  );
+  const reading = readValue(test, value, `soilTests.${index}.values.${at}`, context, {
+    chosen: heldGuide(state.settings.soilGuide, state.guides),
+    own: state.guides,
+  });
   const soil = !("read" in reading) ? "unread" : reading.read.response === "responds" ? "short" : "enough";
   return { soilMgPerKg: value.mgPerKg, extractant: value.extractant ?? null, soil, waterMgPerL };
 }

@@ -33,6 +33,8 @@ export const soilReading: Record<string, string> = {
     "{nutrient} {content} was not read: the report does not name the extractant, and the same soil reads differently by each.",
   "soil-reading.refused.no-guide":
     "{nutrient} {content} by {extractant} was not read: no verified guide held here covers it.",
+  "soil-reading.refused.only-unverified":
+    "{nutrient} {content} by {extractant} was not read: only unverified guides cover it, and those are read only where your office chooses one.",
   "soil-reading.refused.guide-does-not-fit":
     "{nutrient} {content} by {extractant} was not read: the guide your office chose is for another extractant.",
   "soil-reading.refused.needs-more": "{nutrient} {content} was not read: the guide {problem}.",
