@@ -4,6 +4,8 @@ import { feedingClaims } from "./claims/feeding.ts";
 import { hardeningClaims } from "./claims/hardening.ts";
 import { hotterClaims } from "./claims/hotter.ts";
 import { irrigateClaims } from "./claims/irrigate.ts";
+import { limeClaims } from "./claims/lime.ts";
+import { manureTimingClaims } from "./claims/manure-timing.ts";
 import { nightHeatClaims } from "./claims/night-heat.ts";
 import { saltClaims } from "./claims/salt.ts";
 import { setOutClaims } from "./claims/set-out.ts";
@@ -52,7 +54,9 @@ export const claims: ReadonlyMap<string, Claim> = new Map(
     ...saltClaims,
     ...tooHotClaims,
     ...soilReadingClaims,
+    ...limeClaims,
     ...feedingClaims,
+    ...manureTimingClaims,
   ].map((c) => [c.id, c]),
 );
 

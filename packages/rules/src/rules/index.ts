@@ -5,6 +5,8 @@ import { feedingRule } from "./feeding/index.ts";
 import { hardeningRule } from "./hardening/index.ts";
 import { hotterRule } from "./hotter/index.ts";
 import { irrigateRule } from "./irrigate/index.ts";
+import { manureTimingRule } from "./manure-timing/index.ts";
+import { limeRule } from "./lime/index.ts";
 import { nightHeatRule } from "./night-heat/index.ts";
 import { saltRule } from "./salt/index.ts";
 import { setOutRule } from "./set-out/index.ts";
@@ -26,6 +28,8 @@ export const rules = [
   saltRule,
   tooHotRule,
   soilReadingRule,
+  limeRule,
   feedingRule,
+  manureTimingRule,
   settingDepthRule,
 ] as Rule[];

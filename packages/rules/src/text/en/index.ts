@@ -5,6 +5,8 @@ import { feeding } from "./feeding.ts";
 import { hardening } from "./hardening.ts";
 import { hotter } from "./hotter.ts";
 import { irrigate } from "./irrigate.ts";
+import { lime } from "./lime.ts";
+import { manureTiming } from "./manure-timing.ts";
 import { material } from "./material.ts";
 import { nightHeat } from "./night-heat.ts";
 import { said } from "./said.ts";
@@ -32,5 +34,7 @@ export const en: Record<string, string> = {
   ...salt,
   ...tooHot,
   ...soilReading,
+  ...lime,
   ...feeding,
+  ...manureTiming,
 };
