@@ -2,8 +2,8 @@ import { type Advice, type Answer, addDays, adviseState, type PlantingState, ren
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { dayShares, feedingDates, ratioOn } from "../../packages/rules/src/food/curve.ts";
+import { N_CEILING_KG_PER_HA } from "../../packages/rules/src/food/plan.ts";
 import { dosesAhead } from "../../packages/rules/src/food/pool.ts";
-import { N_CEILING_KG_PER_HA } from "../../packages/rules/src/rules/feeding/plan.ts";
 import { bed, feedingState, planting, soilTest, urea } from "./waterAndFood.ts";
 
 const answer = (state: PlantingState): Answer => {

@@ -1,6 +1,7 @@
-import type { GivenNutrients } from "../../food/given.ts";
-import type { PlantingState } from "../../states/states.ts";
-import { croppedAreaM2 } from "../../water/ground.ts";
+import type { PlantingState } from "../states/states.ts";
+import { croppedAreaM2 } from "../water/ground.ts";
+import { countedNPct } from "./available.ts";
+import type { GivenNutrients } from "./given.ts";
 
 type Unanswered = PlantingState["unanswered"][number];
 
@@ -23,7 +24,7 @@ export function givenIfDone(open: Unanswered[], state: PlantingState): GivenNutr
       ((u.amountKg ?? 0) * (pct ?? 0) * 100) / croppedAreaM2(state.bed);
     return {
       on: u.due,
-      nKgPerHa: u.nKgPerHa ?? kgPerHa(material?.nPct),
+      nKgPerHa: u.nKgPerHa ?? kgPerHa(material && countedNPct(material)),
       p2o5KgPerHa: kgPerHa(material?.p2o5Pct),
       k2oKgPerHa: kgPerHa(material?.k2oPct),
     };

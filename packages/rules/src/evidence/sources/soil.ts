@@ -106,6 +106,14 @@ export const soilSources: Source[] = [
     status: "seen",
   },
   {
+    id: "ohioline-anr-81",
+    cite: "Ohio State University Extension, Ohioline ANR-81, 2019. Cation exchange capacity, Table 1: usual capacity by texture.",
+    kind: "extension",
+    year: 2019,
+    url: "https://ohioline.osu.edu/factsheet/anr-81",
+    status: "seen",
+  },
+  {
     id: "mid-atlantic-lbf",
     cite: "Mid-Atlantic Commercial Vegetable Production Recommendations, linear bed feet, as printed in Vegetable Growers News, 25 April 2021.",
     kind: "extension",
@@ -376,5 +384,23 @@ export const soilSources: Source[] = [
     year: 1996,
     doi: "10.21273/HORTSCI.31.7.1119",
     status: "seen",
+  },
+  {
+    id: "nitrogen-credits-memory",
+    cite: "General figures of extension work: nitrogen released by soil organic matter in a year, and by compost in its first. No publication was opened.",
+    kind: "extension",
+    status: "memory",
+  },
+  {
+    id: "ifas-cv004",
+    cite: "University of Florida IFAS Extension CV004. Plant petiole sap-testing guide for vegetable crops.",
+    kind: "extension",
+    status: "memory",
+  },
+  {
+    id: "ifas-hs964",
+    cite: "University of Florida IFAS Extension HS964. Plant tissue analysis and interpretation for vegetable crops in Florida.",
+    kind: "extension",
+    status: "memory",
   },
 ];

@@ -1,6 +1,6 @@
 import type { Chart } from "../../core/rule.ts";
+import type { FeedingPlan } from "../../food/plan.ts";
 import { say } from "../../text/message.ts";
-import type { FeedingPlan } from "./plan.ts";
 
 /** What is to come, week by week, and all that has been given by then. */
 export function weeklyChart(plan: FeedingPlan): Chart {

@@ -2,6 +2,8 @@ import { cautionsFor } from "../../cautions/register.ts";
 import { addDays, instantAt, localDay } from "../../core/days.ts";
 import type { AdviceBody, AnswerBody, Case, NeedsMoreBody, Rule, Stakes } from "../../core/rule.ts";
 import { feedingDates } from "../../food/curve.ts";
+import { type FeedingPlan, missedN, planFor } from "../../food/plan.ts";
+import { givenIfDone, openFeedings } from "../../food/unanswered.ts";
 import type { Material } from "../../states/food.ts";
 import type { PlantingState } from "../../states/states.ts";
 import { MATERIAL_FACTS } from "../../tables/materials.ts";
@@ -10,9 +12,7 @@ import { type Message, measure, onDay, say, wordOf } from "../../text/message.ts
 import { croppedAreaM2 } from "../../water/ground.ts";
 import { weeklyChart } from "./chart.ts";
 import { chosenMaterial, isSlow, type MaterialPlan, materialPlan } from "./material.ts";
-import { type FeedingPlan, missedN, planFor } from "./plan.ts";
 import { amount, stepsOf } from "./steps.ts";
-import { givenIfDone, openFeedings } from "./unanswered.ts";
 import { writeWorking } from "./working.ts";
 
 /** Hour of the week's last day until which giving it still helps. */

@@ -1,9 +1,9 @@
 import { refuse } from "../../core/errors.ts";
+import type { FeedingPlan } from "../../food/plan.ts";
 import { productRate } from "../../quantities/soil/productRate.ts";
 import type { Material, MaterialKind } from "../../states/food.ts";
 import type { PlantingState } from "../../states/states.ts";
 import { croppedAreaM2 } from "../../water/ground.ts";
-import type { FeedingPlan } from "./plan.ts";
 
 const RAW_MANURE: ReadonlySet<MaterialKind> = new Set<MaterialKind>(["manure", "poultry-manure"]);
 

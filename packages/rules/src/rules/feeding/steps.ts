@@ -1,9 +1,9 @@
 import type { Step } from "../../core/rule.ts";
 import { ratioOn } from "../../food/curve.ts";
+import { type FeedingPlan, missedN } from "../../food/plan.ts";
 import type { PlantingState } from "../../states/states.ts";
 import { type Measure, type Message, measure, onDay, say, wordOf } from "../../text/message.ts";
 import { isSlow, type MaterialPlan } from "./material.ts";
-import { type FeedingPlan, missedN } from "./plan.ts";
 
 const kgPerHa = (value: number) => measure(value, "kg/ha");
 /** Smaller differences than this are not worth a sentence [kg/ha]. */

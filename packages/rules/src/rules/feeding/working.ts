@@ -1,10 +1,10 @@
 import { Working } from "../../core/working.ts";
 import { dayShares, RATIO, ratioOn } from "../../food/curve.ts";
+import { type FeedingPlan, N_CEILING_KG_PER_HA } from "../../food/plan.ts";
 import type { PlantingState } from "../../states/states.ts";
 import { UPTAKE_PER_TONNE, uptakePerTonne } from "../../tables/uptake.ts";
 import { croppedAreaM2 } from "../../water/ground.ts";
 import type { MaterialPlan } from "./material.ts";
-import { type FeedingPlan, N_CEILING_KG_PER_HA } from "./plan.ts";
 
 const CP = { key: "common-practice" };
 
@@ -39,7 +39,7 @@ export function writeWorking(
       c.how === "given" ? "as the agent judged it" : "computed",
       c.low === c.high ? c.low : `${c.low} to ${c.high}`,
       "kg/ha",
-      c.how === "given" ? null : CP,
+      c.source,
     );
   }
   w.line("ceiling", "above this no more yield was found", "195 lb/A", N_CEILING_KG_PER_HA, "kg/ha", {

@@ -1,0 +1,56 @@
+import type { FedNutrient, Material, MaterialKind, WhyLeftOut } from "../states/food.ts";
+import type { PlantingState } from "../states/states.ts";
+
+const RAW_MANURE: ReadonlySet<MaterialKind> = new Set<MaterialKind>(["manure", "poultry-manure"]);
+/** They lime the soil: soil pH decides about them, not hunger. */
+const LIMING: ReadonlySet<MaterialKind> = new Set<MaterialKind>([
+  "wood-ash",
+  "calcitic-lime",
+  "dolomitic-lime",
+  "hydrated-lime",
+  "burnt-lime",
+]);
+/** They sour it. */
+const SOURING: ReadonlySet<MaterialKind> = new Set<MaterialKind>(["sulfur", "ferrous-sulfate"]);
+
+export const isRawManure = (m: Material): boolean => RAW_MANURE.has(m.kind) && m.manure?.composted !== true;
+
+/** What of a nutrient a material holds [%]. */
+export function contentPct(m: Material, nutrient: FedNutrient): number {
+  switch (nutrient) {
+    case "N":
+      return m.nPct;
+    case "P2O5":
+      return m.p2o5Pct;
+    case "K2O":
+      return m.k2oPct;
+    case "Ca":
+      return m.caPct ?? 0;
+    case "Mg":
+      return m.mgPct ?? 0;
+    case "S":
+      return m.sPct ?? 0;
+    case "B":
+      return m.bPct ?? 0;
+  }
+}
+
+/**
+ * Why a material may not feed this planting whoever chose it; undefined where it may. On certified ground, and where
+ * only organic materials are wanted, what is not proven allowed stays out. Raw manure goes neither on certified ground
+ * nor on a standing crop: dosed by uptake it would fall within 120 days of harvest (7 CFR 205.203(c)).
+ */
+export function whyNot(state: PlantingState, m: Material, today: string): WhyLeftOut | undefined {
+  const { certification } = state.bed;
+  const organic = certification !== "none" || state.feeding.organicOnly === true;
+  if (organic && (m.certifiedUse === "prohibited" || m.certifiedUse === "unknown")) return "not-certified";
+  if (organic && m.certifiedProofUntil !== undefined && m.certifiedProofUntil < today) return "proof-expired";
+  if (LIMING.has(m.kind)) return "liming-material";
+  if (SOURING.has(m.kind)) return "soil-ph";
+  const { setOutOn } = state.planting;
+  const standing = setOutOn !== undefined && setOutOn <= today;
+  if (isRawManure(m) && (certification !== "none" || standing)) return "raw-manure";
+  if (state.feeding.method === "drip" && isRawManure(m)) return "raw-manure";
+  if (state.feeding.method === "drip" && !m.soluble) return "not-soluble";
+  return undefined;
+}
