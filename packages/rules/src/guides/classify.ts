@@ -24,6 +24,8 @@ export interface Classification extends ClassBounds {
   /** It lies on a bound that the sheet prints in the next class too. */
   onSharedBound: boolean;
   guide: Guide;
+  /** Content up to which the guide sees crops respond; null where it says that of no class, or of the topmost. */
+  respondsToMgPerKg: number | null;
   /** All classes of the nutrient, lowest first, and the place of this one. */
   classes: readonly ClassBounds[];
   at: number;
@@ -90,6 +92,7 @@ export function classifyBy(
     compared,
     onSharedBound: entry.topIsShared === true && compared === entry.high,
     guide,
+    respondsToMgPerKg: classes[printed.findLastIndex((c) => c.response === "responds")]?.highMgPerKg ?? null,
     classes,
     at,
   };
