@@ -1,5 +1,6 @@
 import type { FedNutrient, Material, MaterialKind, WhyLeftOut } from "../states/food.ts";
 import type { PlantingState } from "../states/states.ts";
+import { contentsOf } from "./blend/contents.ts";
 
 const RAW_MANURE: ReadonlySet<MaterialKind> = new Set<MaterialKind>(["manure", "poultry-manure"]);
 /** They lime the soil: soil pH decides about them, not hunger. */
@@ -15,25 +16,9 @@ const SOURING: ReadonlySet<MaterialKind> = new Set<MaterialKind>(["sulfur", "fer
 
 export const isRawManure = (m: Material): boolean => RAW_MANURE.has(m.kind) && m.manure?.composted !== true;
 
-/** What of a nutrient a material holds [%]. */
-export function contentPct(m: Material, nutrient: FedNutrient): number {
-  switch (nutrient) {
-    case "N":
-      return m.nPct;
-    case "P2O5":
-      return m.p2o5Pct;
-    case "K2O":
-      return m.k2oPct;
-    case "Ca":
-      return m.caPct ?? 0;
-    case "Mg":
-      return m.mgPct ?? 0;
-    case "S":
-      return m.sPct ?? 0;
-    case "B":
-      return m.bPct ?? 0;
-  }
-}
+/** What a material brings of a nutrient that counts this year, by its label or what its kind is made of [%]. */
+export const contentPct = (m: Material, nutrient: FedNutrient): number =>
+  100 * contentsOf(m).brings[nutrient];
 
 /**
  * Why a material may not feed this planting whoever chose it; undefined where it may. On certified ground, and where

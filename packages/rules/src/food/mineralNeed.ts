@@ -1,6 +1,8 @@
 import type { SourceRef } from "../core/working.ts";
+import { classifyBy } from "../guides/classify.ts";
+import { recommendationOf } from "../guides/recommend.ts";
 import { responseTo } from "../guides/responseTo.ts";
-import type { Response } from "../guides/schema.ts";
+import type { Guide, Response } from "../guides/schema.ts";
 import type { SoilTest } from "../states/parts.ts";
 import { KG_PER_HA_PER_LB_PER_ACRE } from "../tables/landUnits.ts";
 import { type Range, uptakePerTonne } from "../tables/uptake.ts";
@@ -18,12 +20,15 @@ export interface MineralNeed {
   kgPerHa: number | null;
   mgPerKg?: number;
   sources: SourceRef[];
+  /** The office's guide, where its grid gave the rate. */
+  guide?: { title: string; status: Guide["status"]; low: number; high: number };
 }
 
 const middle = ({ low, high }: Range) => (low + high) / 2;
 
 /**
- * What the crop takes up where the soil test says it responds; what the fruit removes where it may; none where it is
+ * The rate of the office's own guide where it chose one with a grid that fits; else what the crop takes up where the soil test
+ * says it responds; what the fruit removes where it may; none where it is
  * unlikely. Middle of the published range per tonne, within the published ceiling.
  */
 export function mineralNeed(
@@ -31,10 +36,13 @@ export function mineralNeed(
   test: SoilTest | undefined,
   yieldGoalTPerHa: number,
   cecCmolPerKg: number | undefined,
+  chosen?: Guide,
 ): MineralNeed {
   const values = test?.medium === "mineral-soil" ? test.values.filter((v) => v.nutrient === nutrient) : [];
   const value = values.find((v) => v.extractant !== undefined) ?? values[0];
   if (!value) return { response: "unknown", because: "no-test", kgPerHa: null, sources: [] };
+  const byGuide = chosen && fromGrid(chosen, nutrient, value, test?.waterPh, cecCmolPerKg);
+  if (byGuide) return byGuide;
   const answer = responseTo(nutrient, value.extractant, value.mgPerKg, cecCmolPerKg, test?.waterPh);
   if (answer.response === "unknown") {
     return {
@@ -58,5 +66,29 @@ export function mineralNeed(
     kgPerHa: Math.min(most, perTonne * yieldGoalTPerHa),
     mgPerKg: value.mgPerKg,
     sources,
+  };
+}
+
+type Value = SoilTest["values"][number];
+
+/** Middle of the guide's rate for the class; undefined where its grid does not speak of this value. */
+function fromGrid(
+  guide: Guide,
+  nutrient: "P" | "K",
+  value: Value,
+  waterPh: number | undefined,
+  cecCmolPerKg: number | undefined,
+): MineralNeed | undefined {
+  const found = classifyBy(guide, value.extractant, nutrient, value.mgPerKg, { cecCmolPerKg, waterPh });
+  if ("problem" in found) return undefined;
+  const rate = recommendationOf(guide, nutrient, found.class);
+  if (!rate) return undefined;
+  const { lowKgPerHa: low, highKgPerHa: high } = rate;
+  return {
+    response: found.response,
+    kgPerHa: middle({ low, high }),
+    mgPerKg: value.mgPerKg,
+    sources: [guide.source],
+    guide: { title: guide.title, status: guide.status, low, high },
   };
 }

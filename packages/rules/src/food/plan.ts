@@ -1,5 +1,6 @@
 import { addDays } from "../core/days.ts";
 import { refuse } from "../core/errors.ts";
+import { chosenGuide } from "../guides/held.ts";
 import { cationsOf } from "../rules/soil-reading/cations.ts";
 import type { SoilTest } from "../states/parts.ts";
 import type { PlantingState } from "../states/states.ts";
@@ -112,8 +113,9 @@ export function planFor(
     )?.test;
   const tests = { P: holds("P"), K: holds("K") };
   const cec = tests.K?.cecCmolPerKg ?? (tests.K && cationsOf(tests.K)?.cecCmolPerKg);
-  const p2o5 = mineralNeed("P", tests.P, yieldGoalTPerHa, cec);
-  const k2o = mineralNeed("K", tests.K, yieldGoalTPerHa, cec);
+  const own = chosenGuide(state.settings.soilGuide, state.guides);
+  const p2o5 = mineralNeed("P", tests.P, yieldGoalTPerHa, cec, own);
+  const k2o = mineralNeed("K", tests.K, yieldGoalTPerHa, cec, own);
   const k = dosesAhead({
     shares: sharesOf(shares, "k2o"),
     seasonKgPerHa: k2o.kgPerHa ?? 0,

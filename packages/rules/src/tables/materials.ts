@@ -203,7 +203,12 @@ export interface NeverTogether {
   kinds: readonly [readonly MaterialKind[], readonly MaterialKind[]];
   /** `field`: not on the same ground at the same time. `stock-tank`: not in one concentrate. */
   where: "field" | "stock-tank";
-  why: "ammonia-lost" | "gypsum-forms" | "calcium-phosphate-forms" | "potassium-sulfate-forms";
+  why:
+    | "ammonia-lost"
+    | "gypsum-forms"
+    | "calcium-phosphate-forms"
+    | "magnesium-phosphate-forms"
+    | "potassium-sulfate-forms";
   source: SourceRef;
 }
 
@@ -219,7 +224,18 @@ const NEVER_TOGETHER: readonly NeverTogether[] = [
     source: { key: "osu-ash-2011", locator: "SN-525; the phosphates hold the same ammonium" },
   },
   {
-    kinds: [["calcium-nitrate"], ["ammonium-sulfate", "potassium-sulfate", "langbeinite"]],
+    kinds: [
+      ["calcium-nitrate"],
+      [
+        "ammonium-sulfate",
+        "potassium-sulfate",
+        "magnesium-sulfate",
+        "langbeinite",
+        "gypsum",
+        "ferrous-sulfate",
+        "single-superphosphate",
+      ],
+    ],
     where: "stock-tank",
     why: "gypsum-forms",
     source: { key: "tank-compatibility", locator: "SN-729" },
@@ -231,6 +247,15 @@ const NEVER_TOGETHER: readonly NeverTogether[] = [
     ],
     where: "stock-tank",
     why: "calcium-phosphate-forms",
+    source: { key: "tank-compatibility", locator: "SN-729" },
+  },
+  {
+    kinds: [
+      ["magnesium-sulfate", "magnesium-nitrate", "langbeinite"],
+      ["monoammonium-phosphate", "diammonium-phosphate"],
+    ],
+    where: "stock-tank",
+    why: "magnesium-phosphate-forms",
     source: { key: "tank-compatibility", locator: "SN-729" },
   },
   {

@@ -403,4 +403,26 @@ export const soilSources: Source[] = [
     kind: "extension",
     status: "memory",
   },
+  {
+    id: "solubility-notes-2015",
+    cite: "Agronomy notes, 2015: solubility of fertilisers in water by temperature. Its potassium nitrate row is printed one column to the right.",
+    kind: "data",
+    year: 2015,
+    url: "https://dramarnathgiri.blogspot.com/2015/08/",
+    status: "secondary",
+  },
+  {
+    id: "crc-handbook",
+    cite: "Handbook values of the solubility of potassium nitrate in water (CRC Handbook of Chemistry and Physics). Read from memory.",
+    kind: "handbook",
+    status: "memory",
+  },
+  {
+    id: "delaware-ec-2008",
+    cite: "University of Delaware Cooperative Extension, Kent County, 2008: electrical conductivity of greenhouse feeds by nitrogen.",
+    kind: "extension",
+    year: 2008,
+    url: "https://kentcoopextension.blogspot.com/2008/08/",
+    status: "seen",
+  },
 ];

@@ -8,6 +8,7 @@ import {
   SALT_INDEX_BESIDE,
 } from "../../tables/materialContents.ts";
 import { MATERIAL_FACTS } from "../../tables/materials.ts";
+import { countedNPct } from "../available.ts";
 
 /** What a bound needs to know of a material and nothing says. */
 export type Unknown = "chloride" | "salt";
@@ -48,7 +49,8 @@ export function contentsOf(material: Material): Contents {
     number | undefined
   >;
   const brings = {
-    N: material.nPct / 100,
+    // Of manure and compost only what comes free in the year.
+    N: countedNPct(material) / 100,
     P2O5: material.p2o5Pct / 100,
     K2O: material.k2oPct / 100,
     Ca: found.caPct ?? 0,
