@@ -1,4 +1,6 @@
+import { containerCautions } from "./containers.ts";
 import { heatCautions } from "./heat.ts";
+import { limeCautions } from "./lime.ts";
 import { plantCautions } from "./plant.ts";
 import { soilCautions } from "./soil.ts";
 import { stressCautions } from "./stress.ts";
@@ -13,8 +15,10 @@ export const cautions: ReadonlyMap<string, Caution> = new Map(
     ...warmthCautions,
     ...waterCautions,
     ...soilCautions,
+    ...limeCautions,
     ...stressCautions,
     ...heatCautions,
+    ...containerCautions,
   ].map((c) => [c.id, c]),
 );
 

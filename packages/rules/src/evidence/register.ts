@@ -15,6 +15,7 @@ import { sowByClaims } from "./claims/sow-by.ts";
 import { tooHotClaims } from "./claims/too-hot.ts";
 import { aciditySources } from "./sources/acidity.ts";
 import { coldSources } from "./sources/cold.ts";
+import { containerSources } from "./sources/containers.ts";
 import { heatSources } from "./sources/heat.ts";
 import { manureSources } from "./sources/manure.ts";
 import { plantSources } from "./sources/plant.ts";
@@ -35,6 +36,7 @@ export const sources: ReadonlyMap<string, Source> = new Map(
     ...soilSources,
     ...aciditySources,
     ...manureSources,
+    ...containerSources,
     ...stressSources,
   ].map((s) => [s.id, s]),
 );

@@ -1,5 +1,6 @@
 import { cationExchangeQuantity } from "./soil/cationExchange.ts";
 import { effectiveNeutralisingValueQuantity } from "./soil/effectiveNeutralisingValue.ts";
+import { feedEcQuantity } from "./soil/feedConductivity.ts";
 import { injectorQuantity } from "./soil/injector.ts";
 import { limeCreditQuantity } from "./soil/limeCredit.ts";
 import { limeRequirementQuantity } from "./soil/limeRequirement.ts";
@@ -26,6 +27,7 @@ export const soilQuantities = [
   sulfurRequirementQuantity,
   productRateQuantity,
   injectorQuantity,
+  feedEcQuantity,
   manureNitrogenQuantity,
   woodAshQuantity,
   rowFeetQuantity,

@@ -1,4 +1,6 @@
+import { alkalinityLoadQuantity } from "./water/alkalinityLoad.ts";
 import { chargeConcentration } from "./water/chargeConcentration.ts";
+import { containerWateringQuantity } from "./water/containerWatering.ts";
 import { coverCropCoefficient } from "./water/coverCropCoefficient.ts";
 import { cropCoefficient } from "./water/cropCoefficient.ts";
 import { dualCropCoefficientDay } from "./water/dualCropCoefficientDay.ts";
@@ -42,4 +44,6 @@ export const waterQuantities = [
   leachingRequirement,
   soilSalinity,
   runTimeQuantity,
+  containerWateringQuantity,
+  alkalinityLoadQuantity,
 ];

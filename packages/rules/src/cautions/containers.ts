@@ -1,0 +1,29 @@
+import type { Caution } from "./types.ts";
+
+/** What containers can do to roots, and acid to people. */
+export const containerCautions: Caution[] = [
+  {
+    id: "hot-pots",
+    version: 1,
+    severity: "care",
+    text: {
+      en: "Dark pots in full sun cook the roots on the sunny side. Shade the pots, not the leaves; choose light ones or set them close together. Let hot water out of the hose first.",
+    },
+  },
+  {
+    id: "acid-handling",
+    version: 1,
+    severity: "danger",
+    text: {
+      en: "Acids burn eyes and skin and their fumes burn lungs. Only trained people with goggles, gloves and apron; acid into water, never water into acid; never with bleach or fertiliser stock. The label and the law come first.",
+    },
+  },
+  {
+    id: "drain-water",
+    version: 1,
+    severity: "warning",
+    text: {
+      en: "What drains from fed pots is fertiliser. Catch it and give it to other plants or ground that can use it; keep it out of ditches, drains and wells.",
+    },
+  },
+];

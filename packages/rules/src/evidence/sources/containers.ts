@@ -1,0 +1,97 @@
+import type { Source } from "../types.ts";
+
+/** Peppers in containers: feed, drain, water and warmth of pots. */
+export const containerSources: Source[] = [
+  {
+    id: "florida-rockwool-pepper",
+    cite: "Nitrogen concentrations to maximize yield and decrease leachate N in peppers grown in rockwool (University of Florida; 'Midal' in a greenhouse). Abstract.",
+    kind: "trial",
+    url: "https://discovery.researcher.life/article/nitrogen-concentrations-to-maximize-yield-and-decrease-leachate-n-in-peppers-grown-in-rockwool/73843fcc7685365f83b8480267a32962",
+    status: "seen",
+  },
+  {
+    id: "delaware-feed-ec-2008",
+    cite: "Delaware Cooperative Extension (2008). Conductivity of feeds per 100 ppm nitrogen by maker; subtract the clear water's.",
+    kind: "extension",
+    year: 2008,
+    url: "https://kentcoopextension.blogspot.com/2008/08",
+    status: "seen",
+  },
+  {
+    id: "ifas-hs1274",
+    cite: "University of Florida IFAS, HS1274: water and nutrient management guidelines for greenhouse hydroponic vegetables (opening: a small amount of leaching with each irrigation keeps salts from rising in the media).",
+    kind: "extension",
+    url: "https://edis.ifas.ufl.edu/publication/HS1274",
+    status: "seen",
+  },
+  {
+    id: "horticulturae-6-43",
+    cite: "The effect of leaching fraction-based irrigation on fertilizer longevity and leachate nutrient content in a greenhouse environment (2020). Horticulturae 6(3):43. Abstract.",
+    kind: "trial",
+    year: 2020,
+    doi: "10.3390/horticulturae6030043",
+    status: "seen",
+  },
+  {
+    id: "nova-scotia-leachate-2022",
+    cite: "Nova Scotia vegetable extension blog (11 May 2022). Looking at leachate: EC, pH and volume in soilless substrates (opening).",
+    kind: "extension",
+    year: 2022,
+    url: "https://www.novascotiavegetableblog.com/2022/05/looking-at-leachate-what-are-my-ec-ph.html",
+    status: "seen",
+  },
+  {
+    id: "cleanwater3-substrate-ph",
+    cite: "Clean WateR3 (university consortium on water in nurseries and greenhouses). Why pH control is important: most plants grow best at pH 5.4 to 6.4 in container substrates.",
+    kind: "extension",
+    url: "https://www.cleanwater3.org/launch.asp?id=73&fsID=6",
+    status: "seen",
+  },
+  {
+    id: "umass-water-alkalinity",
+    cite: "University of Massachusetts Extension. Water quality: pH and alkalinity (0 to 100 ppm as CaCO3 desirable, 30 to 60 best for most plants).",
+    kind: "extension",
+    url: "https://ag.umass.edu/fact-sheets/water-quality-ph-alkalinity",
+    status: "seen",
+  },
+  {
+    id: "uconn-sme",
+    cite: "University of Connecticut Soil Nutrient Analysis Laboratory. Interpretation of saturated media extract results for greenhouse media (opening: not for mineral soils or composts).",
+    kind: "laboratory",
+    url: "https://soiltesting.cahnr.uconn.edu/interpretation-of-sme-results-for-greenhouse-media/",
+    status: "seen",
+  },
+  {
+    id: "tamu-eht-062",
+    cite: "Texas A&M AgriLife Extension, EHT-062: vegetables in containers (eggplant 5 gallons a plant; the pepper row was cut off in the copy read).",
+    kind: "extension",
+    status: "seen",
+  },
+  {
+    id: "patio-gardening-feed",
+    cite: "Patio gardening page: 14-14-14 controlled-release fertiliser by container volume.",
+    kind: "practice",
+    status: "secondary",
+  },
+  {
+    id: "gardening-feed-second",
+    cite: "Gardening page: one tablespoon of controlled-release fertiliser to two gallons of mix, and soluble feed every two weeks.",
+    kind: "practice",
+    status: "secondary",
+  },
+  {
+    id: "horticulturae-container-type-2020",
+    cite: "Witcher, A.L., Pickens, J.M., Blythe, E.K. (2020). Container type and substrate affect root zone temperature and growth of 'Green Giant' arborvitae. Horticulturae 6. Abstract.",
+    kind: "trial",
+    year: 2020,
+    url: "https://digitalscholarship.tnstate.edu/agricultural-and-environmental-sciences-faculty/136/",
+    status: "seen",
+  },
+  {
+    id: "container-colour-ashs",
+    cite: "American Society for Horticultural Science, press release on a HortScience paper of Kansas State University: plant root growth affected by container color (bush beans and two trees).",
+    kind: "trial",
+    url: "http://pressrelease.ashs.org/index.php?option=com_content&view=article&id=1233",
+    status: "secondary",
+  },
+];
