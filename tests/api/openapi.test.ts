@@ -45,7 +45,9 @@ describe("the document", () => {
       expect(statuses.filter((s) => s.startsWith("2"))).toHaveLength(1);
       expect(statuses).toEqual(expect.arrayContaining(["400", "401", "403", "404", "409", "413", "422"]));
       for (const { content } of Object.values(operation?.responses ?? {})) {
-        expect(Object.keys(content ?? {})).toHaveLength(1);
+        // Long work may be asked for line by line instead.
+        const types = Object.keys(content ?? {}).filter((type) => type !== "application/x-ndjson");
+        expect(types).toHaveLength(1);
       }
     }
     const described = Object.values(paths).flatMap((item) => Object.keys(item)).length;

@@ -1,3 +1,4 @@
+import type { Column } from "@pith/contract";
 import { describe, expect, test } from "vitest";
 import { dateFormatOf, readDay, readNumber } from "../../packages/services/src/imports/cells.ts";
 import { readCsv } from "../../packages/services/src/imports/csv.ts";
@@ -8,9 +9,9 @@ import { readWeather } from "../../packages/services/src/imports/readWeather.ts"
 
 const BED = "0b6c2a5e-0000-4000-8000-000000000001";
 const defaults = { bedsByName: new Map([["north tunnel", BED]]) };
-const soil = (csv: string, more: object = {}, said?: Parameters<typeof readSoilTests>[1]) =>
-  readSoilTests(readCsv(csv), said, { ...defaults, ...more });
-const weather = (csv: string, said?: Parameters<typeof readWeather>[1]) => readWeather(readCsv(csv), said);
+const soil = (csv: string, more: object = {}, now?: Column[], before?: Column[]) =>
+  readSoilTests(readCsv(csv), { now, before }, { ...defaults, ...more });
+const weather = (csv: string, said?: Column[]) => readWeather(readCsv(csv), said);
 
 describe("cells", () => {
   test("a limit is not turned into a number", () => {
@@ -34,8 +35,8 @@ describe("cells", () => {
 });
 
 describe("a laboratory's file", () => {
-  test("columns are matched by name with unit, extractant, method and extraction", () => {
-    const read = soil(
+  test("columns are matched by name with unit, extractant, method and extraction", async () => {
+    const read = await soil(
       "Date sampled,Bed,Sample ID,Depth (in),pH,Buffer pH (SMP),OM %,CEC meq/100g,EC 1:2 (mmhos/cm),Mehlich-3 P ppm,Mehlich-3 K lb/A\n" +
         "2026-03-14,North tunnel,A1,6,6.4,6.8,3.1,9.5,0.4,52,240\n",
     );
@@ -58,8 +59,8 @@ describe("a laboratory's file", () => {
     });
   });
 
-  test("a unit and an extractant that the file does not state are asked, never guessed", () => {
-    const read = soil("sampled on,bed,depth cm,P\n2026-03-14,North tunnel,15,52\n");
+  test("a unit and an extractant that the file does not state are asked, never guessed", async () => {
+    const read = await soil("sampled on,bed,depth cm,P\n2026-03-14,North tunnel,15,52\n");
     expect(read.accepted).toEqual([]);
     expect(read.questions.map((q) => [q.header, q.about])).toEqual([
       ["P", "unit"],
@@ -67,15 +68,15 @@ describe("a laboratory's file", () => {
     ]);
   });
 
-  test("answered questions settle the column; `not stated` keeps the value without an extractant", () => {
+  test("answered questions settle the column; `not stated` keeps the value without an extractant", async () => {
     const columns = [{ header: "P", field: "P", unit: "ppm", extractant: "not stated" }];
-    const read = soil("sampled on,bed,depth cm,P\n2026-03-14,North tunnel,15,52\n", {}, columns);
+    const read = await soil("sampled on,bed,depth cm,P\n2026-03-14,North tunnel,15,52\n", {}, columns);
     expect(read.questions).toEqual([]);
     expect(read.accepted[0]?.row.values).toEqual([{ nutrient: "P", mgPerKg: 52 }]);
   });
 
-  test("each refused row is named by line, column and reason, and the others are kept", () => {
-    const read = soil(
+  test("each refused row is named by line, column and reason, and the others are kept", async () => {
+    const read = await soil(
       "sampled on,bed,depth cm,sample,pH\n" +
         "2026-03-14,North tunnel,15,A,19\n" +
         "2026-03-14,South field,15,B,6.5\n" +
@@ -98,33 +99,44 @@ describe("a laboratory's file", () => {
         reason: '"14 March" is not a day written as YYYY-MM-DD',
         value: "14 March",
       },
-      { line: 6, column: null, reason: "The same sample stands on line 5 already", value: "D" },
+      {
+        line: 6,
+        column: "sample",
+        reason: "The same sample stands on line 5 with other values: pH 6.5 on line 5, 6.6 here",
+        value: "D",
+      },
     ]);
   });
 
-  test("a file without a depth says which two places could say it", () => {
-    const read = soil("sampled on,bed,pH\n2026-03-14,North tunnel,6.5\n");
+  test("a file without a depth says which two places could say it", async () => {
+    const read = await soil("sampled on,bed,pH\n2026-03-14,North tunnel,6.5\n");
     expect(read.refused.map((r) => r.reason)).toEqual([
       "No column is the sampling depth, and none was given for the whole file (depthCm).",
     ]);
-    expect(
-      soil("sampled on,bed,pH\n2026-03-14,North tunnel,6.5\n", { depthCm: 20 }).accepted[0]?.row.depthCm,
-    ).toBe(20);
+    const deep = await soil("sampled on,bed,pH\n2026-03-14,North tunnel,6.5\n", { depthCm: 20 });
+    expect(deep.accepted[0]?.row.depthCm).toBe(20);
   });
 
-  test("1 meq K per 100 g is 391.0 mg/kg (reference row SN-121)", () => {
-    const read = soil(
+  test("1 meq K per 100 g is 391.0 mg/kg (reference row SN-121)", async () => {
+    const read = await soil(
       "sampled on;bed;depth cm;K ammonium acetate meq/100 g\n2026-03-14;North tunnel;15;1,0\n",
     );
     expect(read.accepted[0]?.row.values).toEqual([
-      { nutrient: "K", extractant: "ammonium-acetate", mgPerKg: expect.closeTo(391.0, 1) },
+      {
+        nutrient: "K",
+        extractant: "ammonium-acetate",
+        mgPerKg: expect.closeTo(391.0, 1),
+        reported: { value: 1, unit: "meq/100 g" },
+      },
     ]);
   });
 });
 
 describe("a station's file", () => {
-  test("names in any of the usual spellings, units converted: 68 F is 20 C, 0.5 in is 12.7 mm, 10 mph is 4.4704 m/s", () => {
-    const read = weather("Date,Max Temp (°F),Min Temp (°F),Rain (in),Wind mph\n2026-05-01,68,50,0.5,10\n");
+  test("names in any of the usual spellings, units converted: 68 F is 20 C, 0.5 in is 12.7 mm, 10 mph is 4.4704 m/s", async () => {
+    const read = await weather(
+      "Date,Max Temp (°F),Min Temp (°F),Rain (in),Wind mph\n2026-05-01,68,50,0.5,10\n",
+    );
     expect(read.questions).toEqual([]);
     const row = read.accepted[0]?.row;
     expect(row?.date).toBe("2026-05-01");
@@ -134,8 +146,8 @@ describe("a station's file", () => {
     expect(row?.windMPerS).toBeCloseTo(4.4704, 12);
   });
 
-  test("our own field names are understood with their units", () => {
-    const read = weather(
+  test("our own field names are understood with their units", async () => {
+    const read = await weather(
       "date,tMaxC,tMinC,rainMm,rhMeanPct,windMPerS,rsMjPerM2Day\n2026-05-01,20,10,0,70,2,18\n",
     );
     expect(read.questions).toEqual([]);
@@ -150,43 +162,44 @@ describe("a station's file", () => {
     });
   });
 
-  test("temp_max without a unit is asked", () => {
-    const read = weather("date,precipitation,temp_max,temp_min,wind\n2012-01-01,0.0,12.8,5.0,4.7\n");
+  test("temp_max without a unit is asked", async () => {
+    const read = await weather("date,precipitation,temp_max,temp_min,wind\n2012-01-01,0.0,12.8,5.0,4.7\n");
     expect(read.questions.map((q) => q.header)).toEqual(["precipitation", "temp_max", "temp_min", "wind"]);
   });
 
-  test("an empty cell is missing, not zero", () => {
-    expect(weather("date,tMaxC,rainMm\n2026-05-01,20,\n").accepted[0]?.row).toEqual({
+  test("an empty cell is missing, not zero", async () => {
+    const { accepted } = await weather("date,tMaxC,rainMm\n2026-05-01,20,\n");
+    expect(accepted[0]?.row).toEqual({
       date: "2026-05-01",
       tMaxC: 20,
     });
   });
 
-  test("a maximum below the minimum is refused with the line", () => {
-    const read = weather("date,tMaxC,tMinC\n2026-05-01,5,9\n");
+  test("a maximum below the minimum is refused with the line", async () => {
+    const read = await weather("date,tMaxC,tMinC\n2026-05-01,5,9\n");
     expect(read.refused).toEqual([
       { line: 2, column: "tMaxC", reason: "tMaxC must not be below tMinC (read as °C)", value: "5" },
     ]);
   });
 
-  test("Fahrenheit that claims Celsius is asked again", () => {
+  test("Fahrenheit that claims Celsius is asked again", async () => {
     const days = Array.from(
       { length: 28 },
       (_, i) => `2026-06-${String(i + 1).padStart(2, "0")},${48 + (i % 5)}`,
     );
-    const read = weather(`date,tmax °C\n${days.join("\n")}\n`);
+    const read = await weather(`date,tmax °C\n${days.join("\n")}\n`);
     expect(read.accepted).toEqual([]);
     expect(read.questions[0]?.ask).toBe(
       'Half the days of "tmax °C" would be hotter than 50 °C. In what unit is it?',
     );
   });
 
-  test("line numbers hold across blank lines and quoted line breaks", () => {
-    const read = weather('date,tMaxC,remark\n\n2026-05-01,20,"two\nlines"\n2026-05-02,x,\n');
+  test("line numbers hold across blank lines and quoted line breaks", async () => {
+    const read = await weather('date,tMaxC,remark\n\n2026-05-01,20,"two\nlines"\n2026-05-02,x,\n');
     expect(read.refused).toEqual([{ line: 5, column: "tMaxC", reason: '"x" is not a number', value: "x" }]);
   });
 
-  test("nothing but a header is refused in one sentence", () => {
+  test("nothing but a header is refused in one sentence", async () => {
     expect(() => readCsv("date,tMaxC\n")).toThrow(
       "The file needs a header line and at least one row below it.",
     );

@@ -38,6 +38,14 @@ const weatherFile = () => ({
   // Another value each time, or it would be stored already.
   csv: `date,tMaxC\n2026-04-30,${10 + files++ / 10}\n`,
 });
+const laboratoryFile = () => ({
+  kind: "soil-tests",
+  fileName: "laboratory.csv",
+  bedId: here.bedId,
+  depthCm: 15,
+  labName: "Tarn Laboratory",
+  csv: `sampled on,sample,pH\n2026-04-30,S${files++},6.4\n`,
+});
 const note = () => ({
   plantingId: here.plantingId,
   on: "2026-05-09",
@@ -70,6 +78,29 @@ const waterTest = () => ({
   clMgPerL: 35,
   bMgPerL: 0.1,
   nitrateNMgPerL: 4,
+});
+const delivery = () => ({
+  materialId: here.materialId,
+  receivedOn: "2026-05-04",
+  lot: "A-17",
+  kg: 25,
+  pricePerKg: 1.4,
+  bestBefore: null,
+});
+const plantTest = () => ({
+  plantingId: here.plantingId,
+  sampledOn: "2026-05-08",
+  kind: "petiole-sap",
+  stage: "first-buds",
+  labName: null,
+  values: [{ nutrient: "NO3-N", unit: "mg/L", value: 1200 }],
+});
+const drainReading = () => ({
+  plantingId: here.plantingId,
+  on: "2026-05-08",
+  ecDSPerM: 2.4,
+  ph: 6.1,
+  drainedPct: 15,
 });
 let minute = 0;
 const soilWater = () => ({
@@ -268,6 +299,9 @@ const rows: Record<string, Row> = {
         "soilTests",
         "waterTests",
         "soilWater",
+        "deliveries",
+        "plantTests",
+        "drainReadings",
       ]),
   },
   [`GET ${ofFarm}/sites/{siteId}/weather`]: {
@@ -326,6 +360,34 @@ const rows: Record<string, Row> = {
     with: async (who) => id(await added(who, "harvests", harvest())),
   },
 
+  [`POST ${ofFarm}/deliveries`]: {
+    ...both(201),
+    with: async () => ({ body: delivery() }),
+    says: (body) => expect(body).toEqual({ ...delivery(), id: expect.any(String) }),
+  },
+  [`DELETE ${ofFarm}/deliveries/{id}`]: {
+    ...both(200),
+    with: async (who) => id(await added(who, "deliveries", delivery())),
+  },
+  [`POST ${ofFarm}/plant-tests`]: {
+    ...both(201),
+    with: async () => ({ body: plantTest() }),
+    says: (body) => expect(body).toEqual({ ...plantTest(), id: expect.any(String) }),
+  },
+  [`DELETE ${ofFarm}/plant-tests/{id}`]: {
+    ...both(200),
+    with: async (who) => id(await added(who, "plant-tests", plantTest())),
+  },
+  [`POST ${ofFarm}/drain-readings`]: {
+    ...both(201),
+    with: async () => ({ body: drainReading() }),
+    says: (body) => expect(body).toEqual({ ...drainReading(), id: expect.any(String) }),
+  },
+  [`DELETE ${ofFarm}/drain-readings/{id}`]: {
+    ...both(200),
+    with: async (who) => id(await added(who, "drain-readings", drainReading())),
+  },
+
   [`POST ${ofFarm}/water-tests`]: {
     ...both(201),
     with: async () => ({ body: waterTest() }),
@@ -369,6 +431,24 @@ const rows: Record<string, Row> = {
   [`DELETE ${ofFarm}/imports/{importId}`]: {
     ...agentOnly(200),
     with: async () => ({ params: { importId: await added(api.agent, "imports", weatherFile()) } }),
+    says: (body) => expect(body).toEqual({ done: true }),
+  },
+
+  [`GET ${ofFarm}/imports/{importId}/refused.csv`]: {
+    ...agentOnly(200),
+    with: async () => ({ params: { importId: await added(api.agent, "imports", weatherFile()) } }),
+  },
+  [`GET ${of}/lab-mappings`]: {
+    ...agentOnly(200),
+    says: (body) => expect(body).toEqual({ labs: [] }),
+  },
+  [`DELETE ${of}/lab-mappings/{lab}`]: {
+    ...agentOnly(200),
+    with: async () => {
+      const id = await added(api.agent, "imports", laboratoryFile());
+      await api.as(api.agent).post(`${farmPath()}/imports/${id}/save`).expect(200);
+      return { params: { lab: "tarn laboratory" } };
+    },
     says: (body) => expect(body).toEqual({ done: true }),
   },
 

@@ -60,7 +60,7 @@ export function createApp(deps: AppDeps): App {
   openRoutesOf(app);
   farmRoutesOf(app);
   recordRoutesOf(app);
-  importRoutesOf(app);
+  importRoutesOf(app, deps.log);
   adviceRoutesOf(app);
   weatherRoutesOf(app);
 

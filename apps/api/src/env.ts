@@ -14,6 +14,8 @@ export interface Connections {
   db: Ctx["db"];
   auth: Auth;
   close?: () => Promise<void>;
+  /** Work that still uses them after the handler has returned. */
+  until?: Promise<void>;
 }
 
 /** What the app is given; tests pass other values. */

@@ -15,14 +15,17 @@ export type {
   Valve,
 } from "./routes/farms.ts";
 export * as farmRoutes from "./routes/farms.ts";
-export type { Column, Import } from "./routes/imports.ts";
+export type { Column, Import, ImportLine } from "./routes/imports.ts";
 export * as importRoutes from "./routes/imports.ts";
 export type { Claim, Me, Source } from "./routes/open.ts";
 export * as openRoutes from "./routes/open.ts";
 export type {
   Application,
+  Delivery,
+  DrainReading,
   Harvest,
   Note,
+  PlantTest,
   Records,
   SoilTest,
   SoilWaterReading,

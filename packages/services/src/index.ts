@@ -15,16 +15,30 @@ export { addPlanting, changePlanting } from "./farms/plantings.ts";
 export { addSite, changeSite } from "./farms/sites.ts";
 export { addStructure, changeStructure } from "./farms/structures.ts";
 export { addValve, changeValve } from "./farms/valves.ts";
-export { discardImport, getImport, listImports, previewImport, saveImport } from "./imports/index.ts";
+export {
+  discardImport,
+  forgetLabMapping,
+  getImport,
+  listImports,
+  listLabMappings,
+  previewImport,
+  refusedCsv,
+  Stopped,
+  saveImport,
+  type Watch,
+} from "./imports/index.ts";
 export { openLedger } from "./ledger/operator.ts";
 export { listLedger, replayEntry, verifyLedger } from "./ledger/verbs.ts";
 export { computeQuantity, listQuantities } from "./numbers/quantities.ts";
 export { adviseOnState, listRules } from "./numbers/rules.ts";
 export { addApplication, removeApplication } from "./records/applications.ts";
+export { addDelivery, removeDelivery } from "./records/deliveries.ts";
+export { addDrainReading, removeDrainReading } from "./records/drainReadings.ts";
 export { getRecords } from "./records/getRecords.ts";
 export { getWeather } from "./records/getWeather.ts";
 export { addHarvest, removeHarvest } from "./records/harvests.ts";
 export { addNote, removeNote } from "./records/notes.ts";
+export { addPlantTest, removePlantTest } from "./records/plantTests.ts";
 export { addSoilWater, removeSoilWater } from "./records/soilWater.ts";
 export { addWatering, removeWatering } from "./records/waterings.ts";
 export { addWaterTest, removeWaterTest } from "./records/waterTests.ts";

@@ -9,11 +9,13 @@ export const connections = (connect: AppDeps["connect"]) =>
     try {
       await next();
     } finally {
-      if (opened.close) {
-        const closing = opened.close();
+      const { close, until } = opened;
+      if (close) {
+        // An answer that is still being written cannot be waited for here: it is only read once this returns.
+        const closing = until ? until.then(close) : close();
         const later = waiterOf(c);
         if (later) later(closing);
-        else await closing;
+        else if (!until) await closing;
       }
     }
   });

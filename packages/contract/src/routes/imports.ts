@@ -1,9 +1,21 @@
 import { createRoute, z } from "@hono/zod-openapi";
-import { body, DoneSchema, farmPath, Id, Instant, json, problems } from "../shapes.ts";
+import { ProblemSchema } from "../problem.ts";
+import { body, DoneSchema, farmPath, Id, Instant, json, officePath, problems } from "../shapes.ts";
 
 /** Files in: read, shown, and only then saved, all or nothing. */
 
 export const ImportKindSchema = z.enum(["soil-tests", "weather", "forecast"]);
+
+/**
+ * Masses of soil that kg/ha and lb/acre are reckoned by. `usual-slice`: 2,000,000 lb an acre, of samples 6 to 7 in deep
+ * only. `plough-slice`: the same whatever the depth. `slice-per-6-in`: as much for each 6 in. Else by depth and density.
+ */
+export const SOIL_MASS_BASES = [
+  "usual-slice",
+  "plough-slice",
+  "slice-per-6-in",
+  "depth-and-density",
+] as const;
 
 /** How one column is read. An answer to a question of the preview comes back in the same form. */
 export const ColumnSchema = z
@@ -14,8 +26,29 @@ export const ColumnSchema = z
     /** Unit as printed or as answered; null where the field has none or it is not known. */
     unit: z.string().max(30).nullable(),
     extractant: z.string().max(30).nullable(),
+    /** Form of a nutrient that the file prints, such as P2O5; left out where it is the one stored. */
+    form: z.string().max(10).nullable().optional(),
+    /** What mass of soil the laboratory reckons kg/ha and lb/acre by. */
+    basis: z.enum(SOIL_MASS_BASES).nullable().optional(),
+    /** Density that it reckons with, where the basis is depth and density. */
+    densityKgPerM3: z.number().min(100).max(2200).nullable().optional(),
   })
   .openapi("Column");
+
+/** What is asked about columns of a file. The answer goes into each named column, at the place that `about` names. */
+const QuestionSchema = z.object({
+  /** The first of the columns asked about. */
+  header: z.string(),
+  /** Every column that the answer holds for. */
+  headers: z.array(z.string()),
+  /** `field`: the answer is the header to read; the others are left out. `density`: `densityKgPerM3`. */
+  about: z.enum(["unit", "extractant", "form", "basis", "density", "field"]),
+  ask: z.string(),
+  /** `leave-out` as a unit, a form or an extractant leaves the column out. */
+  choices: z.array(z.string()),
+  /** A number is asked instead of a choice. */
+  number: z.object({ unit: z.string(), low: z.number(), high: z.number() }).optional(),
+});
 
 export const ImportSchema = z
   .object({
@@ -26,15 +59,15 @@ export const ImportSchema = z
     createdAt: Instant,
     columns: z.array(ColumnSchema),
     /** What must be answered before it can be saved: ambiguous units are asked, never guessed. */
-    questions: z.array(
-      z.object({
-        header: z.string(),
-        /** Which of the column's two open places the answer goes to. */
-        about: z.enum(["unit", "extractant"]),
-        ask: z.string(),
-        choices: z.array(z.string()),
-      }),
-    ),
+    questions: z.array(QuestionSchema),
+    /** Whose file it is, and which of its columns are read as the office read them the last time. */
+    lab: z
+      .object({
+        name: z.string(),
+        readAsBefore: z.array(z.string()),
+        rememberedAt: Instant.nullable(),
+      })
+      .nullable(),
     acceptedCount: z.number().int(),
     refusedCount: z.number().int(),
     /** At most the first 50, as they will be stored. */
@@ -50,10 +83,36 @@ export const ImportSchema = z
     ),
     /** Rows that are stored already and will not be stored twice. */
     duplicateCount: z.number().int(),
+    /** Every one of a laboratory's: its line, and the line it repeats; null where what it repeats is stored. */
+    duplicates: z.array(z.object({ line: z.number().int(), sameAs: z.number().int().nullable() })),
   })
   .openapi("Import");
 export type Import = z.infer<typeof ImportSchema>;
 export type Column = z.infer<typeof ColumnSchema>;
+
+/** One line of an answer that is asked for as `application/x-ndjson`: progress lines, then the result or the problem. */
+export const ImportLineSchema = z
+  .union([
+    z.object({
+      phase: z.enum(["reading", "comparing", "storing", "advising"]),
+      /** Rows done of all rows. */
+      done: z.number().int(),
+      of: z.number().int(),
+    }),
+    z.object({ result: ImportSchema }),
+    z.object({ problem: ProblemSchema }),
+  ])
+  .openapi("ImportLine");
+export type ImportLine = z.infer<typeof ImportLineSchema>;
+
+/** An import at once, or line by line with its progress. Hanging up before the end stores nothing. */
+const withProgress = (description: string) => ({
+  description: `${description}. Accept: application/x-ndjson asks for progress lines before it`,
+  content: {
+    "application/json": { schema: ImportSchema },
+    "application/x-ndjson": { schema: ImportLineSchema },
+  },
+});
 
 const tags = ["imports"];
 const farm = "/v1/offices/{officeId}/farms/{farmId}" as const;
@@ -78,7 +137,8 @@ const RequestSchema = z.object({
   issuedAt: Instant.optional(),
   /** Said once for the whole file where the file does not say it itself. */
   depthCm: z.number().min(1).max(100).optional(),
-  labName: z.string().max(80).optional(),
+  /** Whose file it is: its columns are read as the last time, and remembered when it is saved. */
+  labName: z.string().trim().max(80).optional(),
   columns: z.array(ColumnSchema).max(200).optional(),
 });
 
@@ -93,7 +153,7 @@ export const previewImport = createRoute({
   tags,
   summary: "Read a file and show what would be stored; nothing is stored yet",
   request: { params: farmPath, body: body(ImportRequestSchema) },
-  responses: { 201: json(ImportSchema, "The preview"), ...problems },
+  responses: { 201: withProgress("The preview"), ...problems },
 });
 
 export const getImport = createRoute({
@@ -138,7 +198,7 @@ export const saveImport = createRoute({
   tags,
   summary: "Store the accepted rows in one transaction; what depends on them is advised again",
   request: { params: farmPath.extend({ importId: Id }) },
-  responses: { 200: json(ImportSchema, "The import, saved"), ...problems },
+  responses: { 200: withProgress("The import, saved"), ...problems },
 });
 
 export const discardImport = createRoute({
@@ -148,4 +208,43 @@ export const discardImport = createRoute({
   summary: "Put a preview away without storing anything",
   request: { params: farmPath.extend({ importId: Id }) },
   responses: { 200: json(DoneSchema, "It is put away"), ...problems },
+});
+
+export const getRefused = createRoute({
+  method: "get",
+  path: `${farm}/imports/{importId}/refused.csv`,
+  tags,
+  summary: "Every refused row as a CSV file: line, column, value, reason",
+  request: { params: farmPath.extend({ importId: Id }) },
+  responses: {
+    200: { description: "The file", content: { "text/csv": { schema: z.string() } } },
+    ...problems,
+  },
+});
+
+export const LabMappingSchema = z
+  .object({
+    /** The laboratory's name in lower case. */
+    lab: z.string(),
+    columns: z.array(ColumnSchema),
+    updatedAt: Instant,
+  })
+  .openapi("LabMapping");
+
+export const listLabMappings = createRoute({
+  method: "get",
+  path: "/v1/offices/{officeId}/lab-mappings",
+  tags,
+  summary: "How the columns of each laboratory's files are read, as it was said once",
+  request: { params: officePath },
+  responses: { 200: json(z.object({ labs: z.array(LabMappingSchema) }), "The laboratories"), ...problems },
+});
+
+export const forgetLabMapping = createRoute({
+  method: "delete",
+  path: "/v1/offices/{officeId}/lab-mappings/{lab}",
+  tags,
+  summary: "Forget how a laboratory's columns are read; its next file is asked about anew",
+  request: { params: officePath.extend({ lab: z.string().min(1).max(80) }) },
+  responses: { 200: json(DoneSchema, "It is forgotten"), ...problems },
 });

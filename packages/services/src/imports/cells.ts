@@ -23,6 +23,26 @@ export function readNumber(text: string, decimalComma: boolean): Cell {
   return { kind: "number", value: Number(plain) };
 }
 
+/** A depth: a number, or a layer that begins at the surface (`0-6`, `0 to 15 cm`), whose depth is where it ends. */
+export function readDepth(text: string, decimalComma: boolean): Cell {
+  const layer = /^(\d+(?:[.,]\d+)?)\s*(?:-|–|to)\s*(.+)$/i.exec(text.trim());
+  if (layer && Number(layer[1]?.replace(",", ".")) > 0) {
+    return { kind: "unreadable", reason: `"${text.trim()}" does not begin at the surface` };
+  }
+  return readNumber(layer?.[2] ?? text, decimalComma);
+}
+
+const YES = new Set(["yes", "y", "true", "1", "present", "positive", "+", "slight", "moderate", "strong"]);
+const NO = new Set(["no", "n", "false", "0", "none", "absent", "negative"]);
+
+/** Whether it fizzes; undefined where the cell is empty, null where it is neither. */
+export function readYesNo(text: string): boolean | null | undefined {
+  const cell = text.trim().toLowerCase();
+  if (NO.has(cell)) return false;
+  if (YES.has(cell)) return true;
+  return MISSING.has(cell) ? undefined : null;
+}
+
 export const DATE_FORMATS = ["YYYY-MM-DD", "MM/DD/YYYY", "DD/MM/YYYY"] as const;
 export type DateFormat = (typeof DATE_FORMATS)[number];
 

@@ -12,6 +12,7 @@ export function settleDates(column: Column | undefined, index: number, file: Csv
   return [
     {
       header: column.header,
+      headers: [column.header],
       about: "unit",
       ask: `Is the day or the month first in "${column.header}"?`,
       choices: ["MM/DD/YYYY", "DD/MM/YYYY"],

@@ -1,8 +1,9 @@
 import type { Column } from "@pith/contract";
 import { problemsOf, WeatherDaySchema } from "@pith/rules";
 import { readNumber } from "./cells.ts";
-import type { CsvFile } from "./csv.ts";
+import type { CsvFile, CsvRow } from "./csv.ts";
 import { dayIn, settleDates } from "./dateColumn.ts";
+import type { Watch } from "./progress.ts";
 import { doubled, type Question, type ReadFile, RowRefused, readRows, settle } from "./reading.ts";
 import { toStored, unitsOf } from "./units.ts";
 import { matchWeatherColumn, weatherDimension } from "./weatherColumns.ts";
@@ -15,11 +16,15 @@ const HOTTEST_MEDIAN_MAX_C = 45;
 const ENOUGH_DAYS_TO_JUDGE = 20;
 
 /** Reads a station's daily file: columns by name, units as stated or as answered. */
-export function readWeather(file: CsvFile, said: Column[] | undefined): ReadFile {
+export async function readWeather(
+  file: CsvFile,
+  said: Column[] | undefined,
+  watch?: Watch,
+): Promise<ReadFile> {
   const columns = settle(file.headers.map(matchWeatherColumn), said);
   const dateAt = columns.findIndex((c) => c.field === "date");
   const questions = [...settleDates(columns[dateAt], dateAt, file), ...unitQuestions(columns)];
-  const twice = doubled(columns, () => false);
+  const twice = doubled(columns);
   if (dateAt < 0) return refuseAll(columns, "No column is a date. Name it `date`.", null);
   if (twice)
     return refuseAll(columns, `Two columns are read as ${twice.field}; leave one out.`, twice.header);
@@ -29,7 +34,7 @@ export function readWeather(file: CsvFile, said: Column[] | undefined): ReadFile
   if (questions.length > 0) return { columns, questions, accepted: [], refused: [] };
 
   const seen = new Map<string, number>();
-  const { accepted, refused } = readRows(file.rows, (row) => {
+  const read = (row: CsvRow) => {
     const day = readDayRow(row.cells, columns, file.decimalComma);
     const before = seen.get(day.date as string);
     if (before)
@@ -40,7 +45,8 @@ export function readWeather(file: CsvFile, said: Column[] | undefined): ReadFile
       );
     seen.set(day.date as string, row.line);
     return day;
-  });
+  };
+  const { accepted, refused } = await readRows(file.rows, read, watch);
   const warm = fahrenheitQuestion(columns, accepted);
   return warm
     ? { columns, questions: [warm], accepted: [], refused: [] }
@@ -80,7 +86,8 @@ function unitQuestions(columns: Column[]): Question[] {
     if (!dimension || dimension === "date") return [];
     const choices = unitsOf(dimension);
     if (column.unit !== null && choices.includes(column.unit)) return [];
-    return [{ header: column.header, about: "unit", ask: `In what unit is "${column.header}"?`, choices }];
+    const { header } = column;
+    return [{ header, headers: [header], about: "unit", ask: `In what unit is "${header}"?`, choices }];
   });
 }
 
@@ -93,6 +100,7 @@ function fahrenheitQuestion(columns: Column[], accepted: ReadFile["accepted"]): 
   if (median <= HOTTEST_MEDIAN_MAX_C) return null;
   return {
     header: column.header,
+    headers: [column.header],
     about: "unit",
     ask: `Half the days of "${column.header}" would be hotter than ${median.toFixed(0)} °C. In what unit is it?`,
     choices: ["°F", "0.1 °C"],

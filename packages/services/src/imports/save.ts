@@ -2,10 +2,13 @@ import type { Import } from "@pith/contract";
 import { forecasts, imports, soilTests, type Tx } from "@pith/db";
 import { and, desc, eq, sql } from "drizzle-orm";
 import { recordAudit } from "../audit.ts";
-import { type Ctx, inOffice, requireAgent } from "../context.ts";
+import { type Ctx, inOffice, nowOf, requireAgent } from "../context.ts";
 import { adviseFarm } from "../drafts/adviseFarm.ts";
 import { found, ServiceError } from "../errors.ts";
 import { lockFarm, requireFarm } from "../farms/requireFarm.ts";
+import { compareWithStored } from "./duplicates.ts";
+import { rememberColumns } from "./labMappings.ts";
+import { Stopped, step, type Watch } from "./progress.ts";
 import { type ImportRow, mappingOf, wireImport } from "./wire.ts";
 
 /** An import again, with every refused row. */
@@ -39,30 +42,46 @@ export async function listImports(ctx: Ctx, farmId: string) {
   });
 }
 
-/** Stores the accepted rows, advises again what depends on them, and says so in the audit: one transaction. */
-export async function saveImport(ctx: Ctx, farmId: string, importId: string): Promise<Import> {
+/**
+ * Stores the accepted rows, advises again what depends on them, and says so in the audit: one transaction. Whoever
+ * watches hears how far it is; when they hang up before the end, nothing is stored.
+ */
+export async function saveImport(ctx: Ctx, farmId: string, importId: string, watch?: Watch): Promise<Import> {
   requireAgent(ctx);
   return inOffice(ctx, async (tx) => {
     await lockFarm(tx, ctx, farmId);
     const row = await theImport(tx, ctx, farmId, importId, "update");
     requireStaged(row);
-    if (mappingOf(row).questions.length > 0) {
+    const mapping = mappingOf(row);
+    if (mapping.questions.length > 0) {
       throw new ServiceError("conflict", "The file still has open questions; answer them and read it again.");
     }
     if (row.acceptedCount === 0) throw new ServiceError("conflict", "No row of the file can be stored.");
-    await store[row.kind](tx, ctx, row);
+    const meanwhile = await store[row.kind](tx, ctx, row, watch);
+    const stored = row.acceptedCount - meanwhile.length;
     const [saved] = await tx
       .update(imports)
-      .set({ status: "saved", savedAt: ctx.now().toISOString() })
+      .set({
+        status: "saved",
+        savedAt: nowOf(ctx),
+        acceptedCount: stored,
+        duplicateCount: row.duplicateCount + meanwhile.length,
+        mapping: { ...mapping, duplicates: [...(mapping.duplicates ?? []), ...meanwhile] } as never,
+      })
       .where(one(ctx, importId))
       .returning();
+    if (row.kind === "soil-tests" && mapping.lab) {
+      await rememberColumns(tx, ctx, mapping.lab.name, mapping.columns);
+    }
     await recordAudit(tx, ctx, {
       action: "import.save",
       entity: "imports",
       entityId: importId,
-      detail: { kind: row.kind, accepted: row.acceptedCount, refused: row.refusedCount },
+      detail: { kind: row.kind, accepted: stored, refused: row.refusedCount },
     });
+    await step(watch, { phase: "advising", done: row.acceptedCount, of: row.acceptedCount });
     await adviseFarm(tx, ctx, farmId);
+    if (watch?.signal.aborted) throw new Stopped();
     return wireImport(found(saved, "import"));
   });
 }
@@ -98,7 +117,8 @@ function requireStaged(row: ImportRow): void {
   if (row.status !== "staged") throw new ServiceError("conflict", `This import was ${row.status} already.`);
 }
 
-type Store = (tx: Tx, ctx: Ctx, row: ImportRow) => Promise<unknown>;
+/** Stores an import's rows; answers with those that were stored by somebody else since they were read. */
+type Store = (tx: Tx, ctx: Ctx, row: ImportRow, watch: Watch | undefined) => Promise<Import["duplicates"]>;
 
 const WEATHER_COLUMNS = {
   t_max_c: "tMaxC",
@@ -144,10 +164,11 @@ const storeWeather: Store = async (tx, _ctx, row) => {
     from ${rows} where ${mine}
     on conflict (office_id, site_id, date) do update set import_id = excluded.import_id,
       ${list((c) => `${c} = coalesce(excluded.${c}, weather_days.${c})`)}`);
+  return [];
 };
 
-const storeForecast: Store = (tx, _ctx, row) =>
-  tx
+const storeForecast: Store = async (tx, _ctx, row) => {
+  await tx
     .insert(forecasts)
     .values({
       officeId: row.officeId,
@@ -158,25 +179,46 @@ const storeForecast: Store = (tx, _ctx, row) =>
       importId: row.id,
     })
     .onConflictDoNothing();
+  return [];
+};
 
-const storeSoilTests: Store = (tx, ctx, row) =>
-  tx
-    .insert(soilTests)
-    .values(
-      row.accepted.map(({ bedId, sampledOn, depthCm, medium, labName, sampleRef, ...result }) => ({
-        officeId: ctx.officeId,
-        farmId: row.farmId,
-        bedId: bedId as string,
-        sampledOn: sampledOn as string,
-        depthCm: depthCm as number,
-        medium: medium as typeof soilTests.$inferInsert.medium,
-        labName: (labName as string | null) ?? null,
-        sampleRef: sampleRef as string,
-        result,
-        importId: row.id,
-      })),
-    )
-    .onConflictDoNothing();
+/** Rows of one statement: a statement takes 65,535 values. */
+const ROWS_A_STATEMENT = 500;
+
+const storeSoilTests: Store = async (tx, ctx, row, watch) => {
+  const rows = row.accepted.map(({ line, ...test }) => ({ line: Number(line), row: test }));
+  const { fresh, duplicates, refused } = await compareWithStored(tx, ctx, row, rows);
+  const [first] = refused;
+  if (first) {
+    throw new ServiceError(
+      "conflict",
+      `Since the file was read, line ${first.line} was stored by another import. ${first.reason}. Read the file again.`,
+    );
+  }
+  for (let done = 0; done < fresh.length; done += ROWS_A_STATEMENT) {
+    await step(watch, { phase: "storing", done, of: fresh.length });
+    const some = fresh.slice(done, done + ROWS_A_STATEMENT);
+    await tx.insert(soilTests).values(some.map((accepted) => soilTestRow(ctx, row, accepted.row)));
+  }
+  await step(watch, { phase: "storing", done: fresh.length, of: fresh.length });
+  return duplicates;
+};
+
+function soilTestRow(ctx: Ctx, row: ImportRow, accepted: Record<string, unknown>) {
+  const { bedId, sampledOn, depthCm, medium, labName, sampleRef, ...result } = accepted;
+  return {
+    officeId: ctx.officeId,
+    farmId: row.farmId,
+    bedId: bedId as string,
+    sampledOn: sampledOn as string,
+    depthCm: depthCm as number,
+    medium: medium as typeof soilTests.$inferInsert.medium,
+    labName: (labName as string | null) ?? null,
+    sampleRef: sampleRef as string,
+    result,
+    importId: row.id,
+  };
+}
 
 const store: Record<ImportRow["kind"], Store> = {
   weather: storeWeather,

@@ -48,35 +48,6 @@ export const unitsOf = (dimension: Dimension): string[] => Object.keys(DIMENSION
 export const toStored = (dimension: Dimension, unit: string, value: number): number | undefined =>
   (DIMENSIONS[dimension] as Record<string, Convert>)[unit]?.(value);
 
-/** mg/kg in one meq/100 g: atomic mass over charge x 10 (reference row SN-121). */
-const MG_PER_MEQ: Record<string, number> = { K: 390.983, Ca: 200.39, Mg: 121.525, Na: 229.898 };
-
-/**
- * Units of a soil nutrient's content, to mg/kg. Pounds per acre are halved: an acre slice of 6 to 7 inches is taken
- * as 2,000,000 lb, the convention that laboratories print by (reference rows SN-115, SN-116).
- */
-export function nutrientToMgPerKg(nutrient: string, unit: string, value: number): number | undefined {
-  const meq = MG_PER_MEQ[nutrient];
-  const factors: Record<string, number | undefined> = {
-    "mg/kg": 1,
-    ppm: 1,
-    "lb/acre": 0.5,
-    "%": 10_000,
-    "cmol/kg": meq,
-    "meq/100 g": meq,
-  };
-  const factor = factors[unit];
-  return factor === undefined ? undefined : value * factor;
-}
-
-export const nutrientUnits = (nutrient: string): string[] => [
-  "mg/kg",
-  "ppm",
-  "lb/acre",
-  ...(MG_PER_MEQ[nutrient] ? ["cmol/kg", "meq/100 g"] : []),
-  "%",
-];
-
 const SPELLINGS: [RegExp, string][] = [
   [/(°|deg(rees)?\s*)f\b|\bfahrenheit\b|\(f\)|_f$|[ ,]f$/, "°F"],
   [/(°|deg(rees)?\s*)c\b|\bcelsius\b|\(c\)|_c$|[ ,]c$/, "°C"],
@@ -85,6 +56,7 @@ const SPELLINGS: [RegExp, string][] = [
   [/\bmg\s*\/\s*kg\b/, "mg/kg"],
   [/\bppm\b/, "ppm"],
   [/\blbs?\.?\s*(\/|per)\s*(a|ac|acre)\b/, "lb/acre"],
+  [/\bkg\s*(\/|per)\s*ha\b/, "kg/ha"],
   [/\bds\s*\/\s*m\b/, "dS/m"],
   [/\bmmhos?\s*\/\s*cm\b/, "mmhos/cm"],
   [/\bms\s*\/\s*cm\b/, "mS/cm"],

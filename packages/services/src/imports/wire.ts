@@ -10,6 +10,9 @@ export interface Mapping {
   columns: Column[];
   questions: Question[];
   issuedAt: string | null;
+  /** Left out by what was read before laboratories were remembered. */
+  lab?: Import["lab"];
+  duplicates?: Import["duplicates"];
 }
 
 const SHOWN_ROWS = 50;
@@ -18,7 +21,7 @@ export const mappingOf = (row: ImportRow): Mapping => row.mapping as unknown as 
 
 /** An import as the wire shows it. */
 export function wireImport(row: ImportRow): Import {
-  const { columns, questions } = mappingOf(row);
+  const { columns, questions, lab = null, duplicates = [] } = mappingOf(row);
   return {
     id: row.id,
     kind: row.kind,
@@ -26,11 +29,14 @@ export function wireImport(row: ImportRow): Import {
     status: row.status,
     createdAt: row.createdAt,
     columns,
-    questions,
+    // A question that was kept before an answer could hold for several columns is about its one.
+    questions: questions.map((q) => ({ ...q, headers: q.headers ?? [q.header] })),
+    lab,
     acceptedCount: row.acceptedCount,
     refusedCount: row.refusedCount,
     accepted: row.accepted.slice(0, SHOWN_ROWS),
     refused: row.refused as unknown as Refusal[],
     duplicateCount: row.duplicateCount,
+    duplicates,
   };
 }
