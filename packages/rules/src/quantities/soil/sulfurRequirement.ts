@@ -19,10 +19,10 @@ export const SULFUR_BASE: Record<SulfurMethod, { depthCm: number; source: Source
 };
 
 /** Ferrous sulfate for the work of one part of sulfur (Royal Horticultural Society, SN-641). */
-const FERROUS_SULFATE_PER_SULFUR = 8;
+export const FERROUS_SULFATE_PER_SULFUR = 8;
 /** S + 1.5 O2 + H2O = H2SO4, which dissolves one CaCO3 (SN-645: 3.12). */
 const { Ca, C, O, S } = ATOMIC_WEIGHT;
-export const CACO3_PER_SULFUR = (Ca + C + 3 * O) / S;
+const CACO3_PER_SULFUR = (Ca + C + 3 * O) / S;
 
 export interface SulfurInput {
   method: SulfurMethod;

@@ -1,0 +1,30 @@
+import { addDays } from "../core/days.ts";
+import { SEASON_DAYS } from "../water/stages.ts";
+
+/** Ground limestone needs 6 to 12 months (University of New Hampshire, SN-508). */
+export const LIME_MONTHS = { least: 6, most: 12 } as const;
+const DAYS_PER_MONTH = 365.25 / 12;
+
+export const monthsFrom = (day: string, months: number): string =>
+  addDays(day, Math.round(months * DAYS_PER_MONTH));
+
+/** When it can be spread, and whether that is soon enough. */
+export interface LimeTiming {
+  when: "no-date" | "in-time" | "late" | "after-crop";
+  /** First day it can be worked in: today, or when the crop that stands there is over. */
+  from: string;
+  /** Last day that leaves the least time before plants go out; left out where no such day is known. */
+  by?: string;
+  setOutOn?: string;
+}
+
+/** Lime and sulfur are worked in, so not while a crop stands: from setting out for the season of FAO-56 (125 days). */
+export function timingOf(setOutOn: string | undefined, today: string): LimeTiming {
+  if (setOutOn === undefined) return { when: "no-date", from: today };
+  if (setOutOn <= today) {
+    const over = addDays(setOutOn, SEASON_DAYS);
+    return today < over ? { when: "after-crop", from: over, setOutOn } : { when: "no-date", from: today };
+  }
+  const by = monthsFrom(setOutOn, -LIME_MONTHS.least);
+  return { when: today <= by ? "in-time" : "late", from: today, by, setOutOn };
+}
