@@ -1,5 +1,8 @@
 /** Words and small shapes that the wire shares with the rules, so that neither can drift. */
 export {
+  ANIMALS,
+  ASH_ORIGINS,
+  CERTIFIED_USES,
   COVERS,
   FUELS,
   GLAZINGS,
@@ -8,6 +11,10 @@ export {
   MATERIAL_KINDS,
   MULCHES,
   NOTE_KINDS,
+  PLANT_NUTRIENTS,
+  PLANT_TEST_KINDS,
+  PLANT_TEST_STAGES,
+  POTTING_MEDIA,
   SettingsSchema,
   SOIL_WATER_KINDS,
   SoilSchema,

@@ -1,16 +1,22 @@
 import { recordRoutes } from "@pith/contract";
 import {
   addApplication,
+  addDelivery,
+  addDrainReading,
   addHarvest,
   addNote,
+  addPlantTest,
   addSoilWater,
   addWatering,
   addWaterTest,
   getRecords,
   getWeather,
   removeApplication,
+  removeDelivery,
+  removeDrainReading,
   removeHarvest,
   removeNote,
+  removePlantTest,
   removeSoilWater,
   removeWatering,
   removeWaterTest,
@@ -20,6 +26,7 @@ import type { App } from "../env.ts";
 /** What was really done and seen. */
 export function recordRoutesOf(app: App) {
   const { notes, applications, waterings, harvests, waterTests, soilWater } = recordRoutes;
+  const { deliveries, plantTests, drainReadings } = recordRoutes;
   app.openapi(recordRoutes.getRecords, async (c) =>
     c.json(await getRecords(c.get("ctx"), c.req.valid("param").farmId, c.req.valid("query")), 200),
   );
@@ -69,5 +76,26 @@ export function recordRoutesOf(app: App) {
   app.openapi(soilWater.remove, async (c) => {
     const { farmId, id } = c.req.valid("param");
     return c.json(await removeSoilWater(c.get("ctx"), farmId, id), 200);
+  });
+  app.openapi(deliveries.add, async (c) =>
+    c.json(await addDelivery(c.get("ctx"), c.req.valid("param").farmId, c.req.valid("json")), 201),
+  );
+  app.openapi(deliveries.remove, async (c) => {
+    const { farmId, id } = c.req.valid("param");
+    return c.json(await removeDelivery(c.get("ctx"), farmId, id), 200);
+  });
+  app.openapi(plantTests.add, async (c) =>
+    c.json(await addPlantTest(c.get("ctx"), c.req.valid("param").farmId, c.req.valid("json")), 201),
+  );
+  app.openapi(plantTests.remove, async (c) => {
+    const { farmId, id } = c.req.valid("param");
+    return c.json(await removePlantTest(c.get("ctx"), farmId, id), 200);
+  });
+  app.openapi(drainReadings.add, async (c) =>
+    c.json(await addDrainReading(c.get("ctx"), c.req.valid("param").farmId, c.req.valid("json")), 201),
+  );
+  app.openapi(drainReadings.remove, async (c) => {
+    const { farmId, id } = c.req.valid("param");
+    return c.json(await removeDrainReading(c.get("ctx"), farmId, id), 200);
   });
 }

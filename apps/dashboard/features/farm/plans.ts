@@ -104,7 +104,7 @@ const plans: Record<Thing, Pick<Plan, "sections" | "unitOf">> = {
       { title: "covers", each: { path: "covers", fields: ["cover", "from", "to"], add: "addCover" } },
       { title: "mulches", each: { path: "mulches", fields: ["mulch", "from", "to"], add: "addMulch" } },
       { title: "certification", fields: ["certification", "certifier"] },
-      { title: "containers", fields: ["containers.count", "containers.volumeL"] },
+      { title: "containers", fields: ["containers.count", "containers.volumeL", "containers.medium"] },
     ],
   },
   plantings: {
@@ -135,7 +135,16 @@ const plans: Record<Thing, Pick<Plan, "sections" | "unitOf">> = {
         ],
       },
       { title: "deficit", fields: ["deficit.from", "deficit.to", "deficit.etShare"] },
-      { title: "feeding", fields: ["feeding.materialId", "feeding.method"] },
+      { title: "feeding", fields: ["feeding.materialId", "feeding.method", "feeding.organicOnly"] },
+      {
+        title: "fertigation",
+        fields: [
+          "feeding.fertigation.ratio",
+          "feeding.fertigation.tanks",
+          "feeding.fertigation.tankL",
+          "feeding.fertigation.tankC",
+        ],
+      },
       {
         title: "credits",
         each: {
@@ -150,7 +159,25 @@ const plans: Record<Thing, Pick<Plan, "sections" | "unitOf">> = {
     sections: [
       { fields: ["kind", "name"] },
       { title: "analysis", fields: ["nPct", "p2o5Pct", "k2oPct", "soluble", "bulkDensityKgPerL"] },
-      { title: "shed", fields: ["stockKg", "pricePerKg", "certifiedUse"] },
+      { title: "shed", fields: ["stockKg", "pricePerKg", "canBuy", "bagKg", "labelMostKgPerHa"] },
+      { title: "certified", fields: ["certifiedUse", "certifiedProof", "certifiedProofUntil"] },
+      {
+        title: "more",
+        fields: [
+          "analysis.caPct",
+          "analysis.mgPct",
+          "analysis.sPct",
+          "analysis.clPct",
+          "analysis.bPct",
+          "analysis.ammoniumPct",
+          "analysis.saltIndex",
+        ],
+      },
+      { title: "liming", fields: ["analysis.ccePct", "analysis.finenessPct", "analysis.ashOf"] },
+      {
+        title: "manure",
+        fields: ["analysis.manureOf", "analysis.composted", "analysis.dryMatterPct", "analysis.ammoniumNPct"],
+      },
     ],
   },
 };
@@ -183,6 +210,6 @@ export function startOf(
       };
     }
     case "materials":
-      return { certifiedUse: "unknown" };
+      return { certifiedUse: "unknown", canBuy: true };
   }
 }

@@ -125,18 +125,32 @@ function put(json: Record<string, unknown>, path: string, value: unknown): void 
   here[last] = value;
 }
 
-/** A part of which nothing but a preset word was filled in is left out where the wire knows null, else empty. */
+/**
+ * A part of which nothing but a preset word or an unticked box was filled in is left out where the wire knows null, else
+ * empty. Innermost parts first: a part with an empty part in it may be empty itself.
+ */
 function settleParts(json: Record<string, unknown>, plan: Plan, facts: ReturnType<typeof factsOf>): void {
   const paths = plan.sections.flatMap((section) => section.fields ?? []).filter((path) => path.includes("."));
-  for (const part of new Set(paths.map((path) => path.split(".")[0] as string))) {
+  for (const part of partsOf(paths)) {
     const filled = paths.some(
       (path) =>
-        path.startsWith(`${part}.`) && facts(path).kind !== "word" && (at(json, path) ?? null) !== null,
+        path.startsWith(`${part}.`) &&
+        facts(path).kind !== "word" &&
+        ![null, undefined, false].includes(at(json, path) as null),
     );
     if (facts(part).nullable) {
-      if (!filled) json[part] = null;
-    } else json[part] ??= {};
+      if (!filled) put(json, part, null);
+    } else if (at(json, part) === undefined) put(json, part, {});
   }
+}
+
+/** Every part that paths go through, the innermost first. */
+function partsOf(paths: string[]): string[] {
+  const parts = paths.flatMap((path) => {
+    const steps = path.split(".").slice(0, -1);
+    return steps.map((_, i) => steps.slice(0, i + 1).join("."));
+  });
+  return [...new Set(parts)].sort((a, b) => b.split(".").length - a.split(".").length);
 }
 
 /** A problem document as what stands beside the fields, in the reader's units. */

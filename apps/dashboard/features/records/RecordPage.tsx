@@ -29,6 +29,8 @@ export async function RecordPage({ seat, farmId, kind, back, plantingId }: Props
   const start = {
     on: todayIn(detail.sites[0]?.timeZone),
     sampledOn: todayIn(detail.sites[0]?.timeZone),
+    receivedOn: todayIn(detail.sites[0]?.timeZone),
+    materialId: plan.choices?.materialId?.[0]?.value,
     at: new Date().toISOString(),
     siteId: plan.choices?.siteId?.[0]?.value,
     bedId: detail.plantings.find((p) => p.id === plantingId)?.bedId ?? plan.choices?.bedId?.[0]?.value,
@@ -63,6 +65,8 @@ function lacking(kind: RecordKind, { valves, plantings, materials, sites, beds }
       return valves.length === 0 ? "noValve" : null;
     case "waterTests":
       return sites.length === 0 ? "noSite" : null;
+    case "deliveries":
+      return materials.length === 0 ? "noMaterial" : null;
     case "soilWater":
       return beds.length === 0 ? "noBed" : null;
     default:

@@ -100,6 +100,42 @@ export function linesOf(records: Records, detail: FarmDetail, { t, words }: Word
         where: bed?.name ?? "",
       };
     }),
+    ...records.deliveries.map((one) => ({
+      id: one.id,
+      kind: "deliveries" as const,
+      on: one.receivedOn,
+      what: measures(
+        t("delivered", {
+          material: detail.materials.find((m) => m.id === one.materialId)?.name ?? "",
+          amount: inText(one.kg, "kg", units),
+        }),
+        one.lot === null ? null : t("lot", { lot: one.lot }),
+        one.leftKg === null ? null : t("leftOfLot", { amount: inText(one.leftKg, "kg", units) }),
+      ),
+      where: t("shed"),
+    })),
+    ...records.plantTests.map((one) => ({
+      id: one.id,
+      kind: "plantTests" as const,
+      on: one.sampledOn,
+      what: measures(
+        words(`plantTests.kind.${one.kind}`),
+        ...one.values.map((v) => `${v.nutrient} ${inText(v.value, v.unit === "%" ? "pct" : v.unit, units)}`),
+      ),
+      where: planting(one.plantingId),
+    })),
+    ...records.drainReadings.map((one) => ({
+      id: one.id,
+      kind: "drainReadings" as const,
+      on: one.on,
+      what: measures(
+        t("drained"),
+        one.ecDSPerM === null ? null : inText(one.ecDSPerM, "dS/m", units),
+        one.ph === null ? null : `pH ${one.ph}`,
+        one.drainedPct === null ? null : inText(one.drainedPct, "pct", units),
+      ),
+      where: planting(one.plantingId),
+    })),
     ...records.soilTests.map((one) => ({
       id: one.id,
       kind: null,

@@ -5,7 +5,17 @@ import type { Plan } from "../forms/plan.ts";
 
 /** What the forms ask that record what was seen and done. */
 
-export const RECORDS = ["notes", "waterings", "applications", "harvests", "waterTests", "soilWater"] as const;
+export const RECORDS = [
+  "notes",
+  "waterings",
+  "applications",
+  "harvests",
+  "deliveries",
+  "waterTests",
+  "soilWater",
+  "plantTests",
+  "drainReadings",
+] as const;
 export type RecordKind = (typeof RECORDS)[number];
 export const isRecordKind = (word: string): word is RecordKind =>
   (RECORDS as readonly string[]).includes(word);
@@ -17,6 +27,9 @@ export const recordSchemas = {
   harvests: recordRoutes.HarvestSchema.omit({ id: true }),
   waterTests: recordRoutes.WaterTestSchema.omit({ id: true }),
   soilWater: recordRoutes.SoilWaterSchema.omit({ id: true }),
+  deliveries: recordRoutes.DeliverySchema.omit({ id: true }),
+  plantTests: recordRoutes.PlantTestSchema.omit({ id: true }),
+  drainReadings: recordRoutes.DrainReadingSchema.omit({ id: true }),
 };
 
 /** A note's number is in the unit of what was seen. */
@@ -71,6 +84,16 @@ const plans: Record<RecordKind, Pick<Plan, "sections" | "unitOf" | "long">> = {
     sections: [{ fields: ["bedId", "at", "kind", "depthCm", "value"] }],
     unitOf: (path, raw) => (path === "value" && raw("kind") === "tension-kpa" ? "kPa" : undefined),
   },
+  deliveries: {
+    sections: [{ fields: ["materialId", "receivedOn", "kg", "pricePerKg", "lot", "bestBefore"] }],
+  },
+  plantTests: {
+    sections: [
+      { fields: ["plantingId", "sampledOn", "kind", "stage", "labName"] },
+      { title: "values", each: { path: "values", fields: ["nutrient", "value", "unit"], add: "addValue" } },
+    ],
+  },
+  drainReadings: { sections: [{ fields: ["plantingId", "on", "ecDSPerM", "ph", "drainedPct"] }] },
   harvests: {
     sections: [
       { fields: ["plantingId", "on", "kg", "marketableKg", "lot", "hours", "pricePerKg"] },

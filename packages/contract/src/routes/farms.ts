@@ -1,6 +1,9 @@
 import { createRoute, z } from "@hono/zod-openapi";
 import {
+  ANIMALS,
+  ASH_ORIGINS,
   BED_CERTIFICATIONS,
+  CERTIFIED_USES,
   COVERS,
   FUELS,
   GLAZINGS,
@@ -8,6 +11,7 @@ import {
   MARKET_TYPES,
   MATERIAL_KINDS,
   MULCHES,
+  POTTING_MEDIA,
   SettingsSchema,
   SoilSchema,
   SPECIES,
@@ -124,7 +128,11 @@ export const BedSchema = z
     certification: z.enum(BED_CERTIFICATIONS),
     certifier: z.string().max(80).nullable(),
     containers: z
-      .object({ count: z.int().min(1).max(100_000), volumeL: z.number().min(0.05).max(1000) })
+      .object({
+        count: z.int().min(1).max(100_000),
+        volumeL: z.number().min(0.05).max(1000),
+        medium: z.enum(POTTING_MEDIA).nullable().optional(),
+      })
       .nullable(),
   })
   .openapi("Bed");
@@ -179,9 +187,43 @@ export const PlantingSchema = z
       materialId: Id.nullable(),
       method: z.enum(["broadcast", "banded", "drip", "watered-in"]),
       credits: z.array(CreditSchema).max(10),
+      organicOnly: z.boolean().optional(),
+      /** The injector; a ratio of 100 means 1 part of stock in 100 parts of final solution. */
+      fertigation: z
+        .object({
+          ratio: z.number().min(1).max(2000),
+          tanks: z.int().min(1).max(2),
+          tankL: z.number().min(1).max(20_000),
+          tankC: z.number().min(0).max(50).nullable(),
+        })
+        .nullable()
+        .optional(),
     }),
   })
   .openapi("Planting");
+
+const pct = () => z.number().min(0).max(100).nullable().optional();
+
+/** What a label or an analysis says of a material beyond N, P2O5 and K2O. */
+const MaterialAnalysisSchema = z.object({
+  caPct: pct(),
+  mgPct: pct(),
+  sPct: pct(),
+  clPct: pct(),
+  bPct: pct(),
+  /** Of its nitrogen. */
+  ammoniumPct: pct(),
+  saltIndex: z.number().min(0).max(300).nullable().optional(),
+  ccePct: z.number().min(-400).max(200).nullable().optional(),
+  finenessPct: z.number().min(1).max(100).nullable().optional(),
+  ashOf: z.enum(ASH_ORIGINS).nullable().optional(),
+  manureOf: z.enum(ANIMALS).nullable().optional(),
+  /** Composted to the applicable rule, not raw. */
+  composted: z.boolean().nullable().optional(),
+  dryMatterPct: z.number().min(0.5).max(100).nullable().optional(),
+  /** Of fresh weight. */
+  ammoniumNPct: z.number().min(0).max(20).nullable().optional(),
+});
 
 export const MaterialSchema = z
   .object({
@@ -193,9 +235,18 @@ export const MaterialSchema = z
     k2oPct: z.number().min(0).max(100),
     soluble: z.boolean(),
     bulkDensityKgPerL: z.number().min(0.05).max(3).nullable(),
-    certifiedUse: z.enum(["allowed", "restricted", "prohibited", "unknown"]),
+    analysis: MaterialAnalysisSchema.optional(),
+    certifiedUse: z.enum(CERTIFIED_USES),
+    /** The paper that proves it, and its last day. */
+    certifiedProof: z.string().trim().min(1).max(120).nullable().optional(),
+    certifiedProofUntil: Day.nullable().optional(),
+    labelMostKgPerHa: z.number().min(0).max(100_000).nullable().optional(),
     stockKg: z.number().min(0).max(1_000_000).nullable(),
+    /** Price at which more can be bought. */
     pricePerKg: z.number().min(0).max(10_000).nullable(),
+    /** Null or left out: it can be bought where its price is known. */
+    canBuy: z.boolean().nullable().optional(),
+    bagKg: z.number().min(0.05).max(5000).nullable().optional(),
   })
   .openapi("Material");
 

@@ -1,5 +1,11 @@
 import { createRoute, z } from "@hono/zod-openapi";
-import { NOTE_KINDS, SOIL_WATER_KINDS } from "../rulesWords.ts";
+import {
+  NOTE_KINDS,
+  PLANT_NUTRIENTS,
+  PLANT_TEST_KINDS,
+  PLANT_TEST_STAGES,
+  SOIL_WATER_KINDS,
+} from "../rulesWords.ts";
 import { body, Day, DoneSchema, farmPath, Id, Instant, json, problems } from "../shapes.ts";
 
 /** What was really done and seen. */
@@ -102,6 +108,53 @@ export const SoilWaterSchema = z
   })
   .openapi("SoilWaterReading");
 
+/** A delivery into the shed. What is left of it follows from the material's stock: the oldest is used first. */
+export const DeliverySchema = z
+  .object({
+    id: Id,
+    materialId: Id,
+    receivedOn: Day,
+    lot: z.string().trim().min(1).max(60).nullable(),
+    kg: z.number().min(0.001).max(1_000_000),
+    pricePerKg: z.number().min(0).max(10_000).nullable(),
+    bestBefore: Day.nullable(),
+  })
+  .openapi("Delivery");
+
+/** Sap in mg/L; leaves in % of dry matter, micronutrients in mg/kg. */
+export const PlantTestSchema = z
+  .object({
+    id: Id,
+    plantingId: Id,
+    sampledOn: Day,
+    kind: z.enum(PLANT_TEST_KINDS),
+    stage: z.enum(PLANT_TEST_STAGES),
+    labName: z.string().max(80).nullable(),
+    values: z
+      .array(
+        z.object({
+          nutrient: z.enum(PLANT_NUTRIENTS),
+          unit: z.enum(["mg/L", "%", "mg/kg"]),
+          value: z.number().min(0).max(100_000),
+        }),
+      )
+      .min(1)
+      .max(20),
+  })
+  .openapi("PlantTest");
+
+/** What ran out of the containers' bottoms after a watering. */
+export const DrainReadingSchema = z
+  .object({
+    id: Id,
+    plantingId: Id,
+    on: Day,
+    ecDSPerM: z.number().min(0).max(50).nullable(),
+    ph: z.number().min(2).max(12).nullable(),
+    drainedPct: z.number().min(0).max(100).nullable(),
+  })
+  .openapi("DrainReading");
+
 export const SoilTestSchema = z
   .object({
     id: Id,
@@ -140,6 +193,9 @@ export type Watering = z.infer<typeof WateringSchema>;
 export type Harvest = z.infer<typeof HarvestSchema>;
 export type WaterTest = z.infer<typeof WaterTestSchema>;
 export type SoilWaterReading = z.infer<typeof SoilWaterSchema>;
+export type Delivery = z.infer<typeof DeliverySchema>;
+export type PlantTest = z.infer<typeof PlantTestSchema>;
+export type DrainReading = z.infer<typeof DrainReadingSchema>;
 export type SoilTest = z.infer<typeof SoilTestSchema>;
 export type WeatherDay = z.infer<typeof WeatherDaySchema>;
 
@@ -152,6 +208,10 @@ export const RecordsSchema = z
     soilTests: z.array(SoilTestSchema),
     waterTests: z.array(WaterTestSchema),
     soilWater: z.array(SoilWaterSchema),
+    /** With what is left of each; null where the stock was not counted. */
+    deliveries: z.array(DeliverySchema.extend({ leftKg: z.number().nullable() })),
+    plantTests: z.array(PlantTestSchema),
+    drainReadings: z.array(DrainReadingSchema),
   })
   .openapi("Records");
 export type Records = z.infer<typeof RecordsSchema>;
@@ -164,7 +224,7 @@ export const getRecords = createRoute({
   path: `${farm}/records`,
   tags,
   summary:
-    "Notes, applications, waterings, harvests, soil and water tests and soil sensors of a farm, newest first",
+    "Notes, applications, waterings, harvests, deliveries, tests of soil, water, leaves and drains and soil sensors of a farm, newest first",
   request: { params: farmPath, query: z.object({ plantingId: Id.optional() }) },
   responses: { 200: json(RecordsSchema, "The records"), ...problems },
 });
@@ -219,3 +279,6 @@ export const waterings = record("watering", "waterings", WateringSchema);
 export const harvests = record("harvest", "harvests", HarvestSchema);
 export const waterTests = record("water test", "water-tests", WaterTestSchema);
 export const soilWater = record("soil sensor's reading", "soil-water", SoilWaterSchema);
+export const deliveries = record("delivery", "deliveries", DeliverySchema);
+export const plantTests = record("leaf or sap test", "plant-tests", PlantTestSchema);
+export const drainReadings = record("drain reading", "drain-readings", DrainReadingSchema);

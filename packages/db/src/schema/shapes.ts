@@ -47,7 +47,7 @@ export interface Feeding {
     nKgPerHaHigh: number;
   }[];
   organicOnly?: boolean;
-  fertigation?: { ratio: number; tanks: number; tankL: number; tankC?: number | null } | null;
+  fertigation?: { ratio: number; tanks: number; tankL: number; tankC: number | null } | null;
 }
 
 /** What a label or an analysis says of a material beyond N, P2O5 and K2O. */
@@ -62,12 +62,10 @@ export interface MaterialAnalysis {
   ccePct?: number | null;
   finenessPct?: number | null;
   ashOf?: "clean-wood" | "treated-or-mixed" | "manure" | "unknown" | null;
-  manure?: {
-    animal: "cattle" | "swine" | "sheep" | "horse" | "poultry";
-    composted: boolean;
-    dryMatterPct?: number | null;
-    ammoniumNPct?: number | null;
-  } | null;
+  manureOf?: "cattle" | "swine" | "sheep" | "horse" | "poultry" | null;
+  composted?: boolean | null;
+  dryMatterPct?: number | null;
+  ammoniumNPct?: number | null;
 }
 
 /** How seedlings are raised. */

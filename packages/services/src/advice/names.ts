@@ -43,7 +43,9 @@ export async function readNames(tx: Tx, officeId: string, farmIds?: string[]): P
       return { name: row?.name ?? "", reader: { language: "en", units: row?.units ?? "metric", bedNames } };
     },
     subject(kind, id, farmId) {
-      return kind === "farm-season" || kind === "shed" ? (known.get(farmId)?.name ?? "") : (subjects.get(id) ?? "");
+      return kind === "farm-season" || kind === "shed"
+        ? (known.get(farmId)?.name ?? "")
+        : (subjects.get(id) ?? "");
     },
   };
 }

@@ -27,9 +27,16 @@ export async function writeApplication(
     .from(plantings)
     .where(and(eq(plantings.officeId, officeId), eq(plantings.farmId, farmId), eq(plantings.id, plantingId)));
   const [material] = await tx
-    .select({ nPct: materials.nPct, p2o5Pct: materials.p2o5Pct, k2oPct: materials.k2oPct })
+    .select({
+      kind: materials.kind,
+      analysis: materials.analysis,
+      nPct: materials.nPct,
+      p2o5Pct: materials.p2o5Pct,
+      k2oPct: materials.k2oPct,
+    })
     .from(materials)
     .where(and(eq(materials.officeId, officeId), eq(materials.farmId, farmId), eq(materials.id, materialId)));
+  const { analysis, ...whatItIs } = found(material, "material");
   const id = globalThis.crypto.randomUUID();
   await tx.insert(applications).values({
     officeId,
@@ -38,7 +45,8 @@ export async function writeApplication(
     plantingId,
     bedId: found(planting, "planting").bedId,
     materialId,
-    ...found(material, "material"),
+    ...whatItIs,
+    composted: analysis.composted ?? null,
     lot,
     amountKg,
     areaM2,

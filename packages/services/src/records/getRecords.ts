@@ -2,9 +2,11 @@ import { type Records, recordRoutes } from "@pith/contract";
 import {
   applications,
   beds,
+  drainReadings,
   fieldNotes,
   harvests,
   plantings,
+  plantTests,
   soilTests,
   soilWaterReadings,
   waterings,
@@ -17,6 +19,8 @@ import { requireFarm } from "../farms/requireFarm.ts";
 import { soilTestPart } from "../states/parts.ts";
 import { readTexts } from "../texts.ts";
 import { queryOf } from "../wellFormed.ts";
+import { listDeliveries } from "./deliveries.ts";
+import { plantTestView } from "./plantTests.ts";
 import { waterTestView } from "./waterTests.ts";
 
 /** As many of each as a season of a large farm holds. */
@@ -39,7 +43,9 @@ export async function getRecords(ctx: Ctx, farmId: string, rawQuery: unknown): P
         );
       place = found(row, "planting");
     }
-    const ofPlanting = (t: typeof fieldNotes | typeof applications | typeof harvests) =>
+    const ofPlanting = (
+      t: typeof fieldNotes | typeof applications | typeof harvests | typeof plantTests | typeof drainReadings,
+    ) =>
       and(
         eq(t.officeId, officeId),
         eq(t.farmId, farmId),
@@ -182,6 +188,30 @@ export async function getRecords(ctx: Ctx, farmId: string, rawQuery: unknown): P
           .orderBy(desc(soilWaterReadings.at), desc(soilWaterReadings.id))
           .limit(MOST)
       ).map(({ id, bedId, at, kind, depthCm, value }) => ({ id, bedId, at, kind, depthCm, value })),
+      deliveries: (await listDeliveries(tx, { officeId, farmId })).slice(0, MOST),
+      plantTests: (
+        await tx
+          .select()
+          .from(plantTests)
+          .where(ofPlanting(plantTests))
+          .orderBy(desc(plantTests.sampledOn), desc(plantTests.id))
+          .limit(MOST)
+      ).map(plantTestView),
+      drainReadings: (
+        await tx
+          .select()
+          .from(drainReadings)
+          .where(ofPlanting(drainReadings))
+          .orderBy(desc(drainReadings.onDay), desc(drainReadings.id))
+          .limit(MOST)
+      ).map(({ id, plantingId, onDay, ecDSPerM, ph, drainedPct }) => ({
+        id,
+        plantingId,
+        on: onDay,
+        ecDSPerM,
+        ph,
+        drainedPct,
+      })),
     };
   });
 }

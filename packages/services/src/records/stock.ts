@@ -11,7 +11,7 @@ export async function moveStock(tx: Tx, at: OfFarm, materialId: string, byKg: nu
     .update(materials)
     .set({
       // Sums of decimal kilograms may end a hair below zero: that is an empty bag and not a wrong count.
-      stockKg: sql`case when ${materials.stockKg} + ${byKg}::float8 < -1e-9 then null
+      stockKg: sql`case when ${materials.stockKg} is null or ${materials.stockKg} + ${byKg}::float8 < -1e-9 then null
         else greatest(0, ${materials.stockKg} + ${byKg}::float8) end`,
     })
     .where(

@@ -11,11 +11,14 @@ import {
 } from "@pith/rules";
 import { type FarmFacts, MOST_PLANT_TEMPERATURES, type SiteFacts, WEATHER_DAYS } from "./facts.ts";
 import {
+  applicationPart,
   bedPart,
+  drainReadingPart,
   feedingPart,
   materialPart,
   notePart,
   plantingPart,
+  plantTestPart,
   present,
   sitePart,
   soilTestPart,
@@ -32,8 +35,12 @@ const MOST_RECORDS = 2000;
 const MOST_UNANSWERED = 200;
 const MOST_SOIL_WATER = 5000;
 const MOST_WATER_TESTS = 50;
+const MOST_PLANT_TESTS = 50;
+const MOST_DRAIN_READINGS = 400;
 /** Heat is reckoned ahead; the last weeks show what the nights were. */
 const STRUCTURE_WEATHER_DAYS = 30;
+/** As much as a state can hold. */
+const MOST_GIVEN_MM = 3000;
 
 type PlantingRow = FarmFacts["plantings"][number];
 type BedView = FarmFacts["beds"][number];
@@ -77,18 +84,22 @@ export function plantingState(facts: FarmFacts, planting: PlantingRow): Planting
     applications: facts.applications
       .filter((a) => a.plantingId === planting.id && a.onDay <= site.today)
       .slice(-MOST_RECORDS)
-      .map(({ onDay, materialId, nPct, p2o5Pct, k2oPct, amountKg, areaM2 }) => ({
-        on: onDay,
-        materialId,
-        nPct,
-        p2o5Pct,
-        k2oPct,
-        amountKg,
-        areaM2,
-      })),
+      .map(applicationPart),
     unanswered: unansweredOf(facts, planting.id, site),
-    water: nitrateIn(waterTests),
+    water: waterOf(facts, bed, planting, waterTests, site.today),
     waterTests: some(waterTests),
+    plantTests: some(
+      facts.plantTests
+        .filter((t) => t.plantingId === planting.id && t.sampledOn <= site.today)
+        .slice(0, MOST_PLANT_TESTS)
+        .map(plantTestPart),
+    ),
+    drainReadings: some(
+      facts.drainReadings
+        .filter((r) => r.plantingId === planting.id && r.onDay <= site.today)
+        .slice(0, MOST_DRAIN_READINGS)
+        .map(drainReadingPart),
+    ),
     waterings: bed.valveId === null ? undefined : some(wateringsOf(facts, bed.valveId, start, site.today)),
   }) as PlantingState;
 }
@@ -171,16 +182,29 @@ export function structureState(facts: FarmFacts, structure: FarmFacts["structure
   }) as StructureState;
 }
 
-/** What the rules read about one bed. */
+/** What the rules read about one bed, with the shed it is limed from and when its plants go out. */
 export function bedState(facts: FarmFacts, bed: BedView): BedState {
   const { site } = placeOf(facts, bed.id);
-  return {
-    kind: "bed",
+  const dates = facts.plantings
+    .filter((p) => p.bedId === bed.id)
+    .flatMap((p) => p.setOutOn ?? p.plannedSetOutOn ?? [])
+    .sort();
+  return present({
+    kind: "bed" as const,
     ...head(facts),
     site: sitePart(site.row),
     bed: bedPart(bed),
     soilTests: soilTestsOf(facts, bed, site.today),
-  };
+    shed: some(facts.materials.map(materialPart)),
+    applications: some(
+      facts.applications
+        .filter((a) => a.bedId === bed.id && a.onDay <= site.today)
+        .slice(-MOST_RECORDS)
+        .map(applicationPart),
+    ),
+    // The next to go out; where none does, the last that went.
+    setOutOn: dates.find((d) => d >= site.today) ?? dates.at(-1),
+  }) as BedState;
 }
 
 /** Where a bed lies. Keys of the schema hold that both are there. */
@@ -214,10 +238,33 @@ function waterTestsOf(facts: FarmFacts, siteId: string, valveId: string | null, 
   return meant.slice(0, MOST_WATER_TESTS).map(waterTestPart);
 }
 
-/** The newest measured nitrate in the water a planting gets. */
-function nitrateIn(tests: { nitrateNMgPerL?: number | undefined }[]): PlantingState["water"] {
+/** Nitrate in the water a planting gets, as newest measured, and how much of it its bed had since setting out. */
+function waterOf(
+  facts: FarmFacts,
+  bed: BedView,
+  planting: PlantingRow,
+  tests: { nitrateNMgPerL?: number | undefined }[],
+  today: string,
+): PlantingState["water"] {
   const nitrateNMgPerL = tests.find((t) => t.nitrateNMgPerL !== undefined)?.nitrateNMgPerL;
-  return nitrateNMgPerL === undefined ? undefined : { nitrateNMgPerL };
+  const givenMm = givenTo(facts, bed, planting, today);
+  if (nitrateNMgPerL === undefined && givenMm === undefined) return undefined;
+  return present({ nitrateNMgPerL, givenMm }) as PlantingState["water"];
+}
+
+/** Depth on the cropped land of every bed of the valve [mm]; a litre on a square metre is a millimetre. */
+function givenTo(facts: FarmFacts, bed: BedView, planting: PlantingRow, today: string): number | undefined {
+  const valve = facts.valves.find((v) => v.id === bed.valveId);
+  if (!valve || planting.setOutOn === null || planting.setOutOn > today) return undefined;
+  const since = planting.setOutOn;
+  const given = facts.waterings.filter((w) => w.valveId === valve.id && w.onDay >= since && w.onDay <= today);
+  // Nothing written down is not the same as nothing given.
+  if (given.length === 0) return undefined;
+  const litres = given.reduce((sum, w) => sum + (w.litres ?? ((w.minutes ?? 0) / 60) * valve.flowLPerH), 0);
+  const areaM2 = facts.beds
+    .filter((b) => b.valveId === valve.id)
+    .reduce((sum, b) => sum + b.lengthM * b.spacingM, 0);
+  return Math.min(MOST_GIVEN_MM, litres / areaM2);
 }
 
 const soilTestsOf = (facts: FarmFacts, bed: BedView, today: string) =>

@@ -1,10 +1,12 @@
 import {
   advisories,
   applications,
+  drainReadings,
   fieldNotes,
   offices,
   plantings,
   plantTemperatures,
+  plantTests,
   sites,
   soilTests,
   soilWaterReadings,
@@ -70,6 +72,10 @@ export interface FarmFacts {
   materials: Awaited<ReturnType<typeof listMaterials>>;
   notes: (typeof fieldNotes.$inferSelect)[];
   applications: (typeof applications.$inferSelect)[];
+  /** Newest first. */
+  plantTests: (typeof plantTests.$inferSelect)[];
+  /** Newest first. */
+  drainReadings: (typeof drainReadings.$inferSelect)[];
   waterings: (typeof waterings.$inferSelect)[];
   soilTests: (typeof soilTests.$inferSelect)[];
   structures: (typeof structures.$inferSelect)[];
@@ -124,6 +130,20 @@ export async function readFacts(tx: Tx, at: OfFarm, asOf: string): Promise<FarmF
           .from(applications)
           .where(and(eq(applications.officeId, officeId), inArray(applications.plantingId, ids)))
           .orderBy(asc(applications.onDay), asc(applications.id)),
+    plantTests: none
+      ? []
+      : await tx
+          .select()
+          .from(plantTests)
+          .where(and(eq(plantTests.officeId, officeId), inArray(plantTests.plantingId, ids)))
+          .orderBy(desc(plantTests.sampledOn), asc(plantTests.id)),
+    drainReadings: none
+      ? []
+      : await tx
+          .select()
+          .from(drainReadings)
+          .where(and(eq(drainReadings.officeId, officeId), inArray(drainReadings.plantingId, ids)))
+          .orderBy(desc(drainReadings.onDay), asc(drainReadings.id)),
     waterings: await tx
       .select()
       .from(waterings)

@@ -1,8 +1,11 @@
 import type {
+  applications,
   beds,
+  drainReadings,
   forecasts,
   materials,
   plantings,
+  plantTests,
   sites,
   soilTests,
   soilWaterReadings,
@@ -11,12 +14,15 @@ import type {
   weatherDays,
 } from "@pith/db";
 import type {
+  Application,
   Bed,
+  DrainReading,
   FieldNote,
   Forecast,
   Material,
   Planting,
   PlantingState,
+  PlantTest,
   Site,
   SoilTest,
   SoilWaterReading,
@@ -71,7 +77,7 @@ export const bedPart = (row: BedRow & Periods): Bed =>
     covers: row.covers.map(({ cover, from, to }) => present({ cover, from, to })),
     mulches: row.mulches.map(({ mulch, from, to }) => present({ mulch, from, to })),
     certification: row.certification,
-    containers: row.containers,
+    containers: row.containers && present(row.containers),
   }) as Bed;
 
 /** What a request may leave out. */
@@ -120,22 +126,82 @@ export const structurePart = (row: Omit<Row<typeof structures>, "siteId" | "name
     heatedTo: row.heatedTo,
   }) as Structure;
 
-export const feedingPart = ({ materialId, method, credits }: Row<typeof plantings>["feeding"]) =>
-  present({ materialId, method, credits }) as PlantingState["feeding"];
-
-export const materialPart = (row: Omit<Row<typeof materials>, "name">): Material =>
+export const feedingPart = ({
+  materialId,
+  method,
+  credits,
+  organicOnly,
+  fertigation,
+}: Row<typeof plantings>["feeding"]) =>
   present({
+    materialId,
+    method,
+    credits,
+    organicOnly,
+    fertigation: fertigation && present(fertigation),
+  }) as PlantingState["feeding"];
+
+/** What a request may leave out. */
+type MaterialDetail =
+  | "analysis"
+  | "certifiedProof"
+  | "certifiedProofUntil"
+  | "labelMostKgPerHa"
+  | "canBuy"
+  | "bagKg";
+
+export function materialPart({
+  analysis = {},
+  ...row
+}: Omit<Row<typeof materials>, "name" | MaterialDetail> & {
+  [K in MaterialDetail]?: Row<typeof materials>[K] | undefined;
+}): Material {
+  const { manureOf, composted, dryMatterPct, ammoniumNPct, ...contents } = analysis;
+  return present({
     id: row.id,
     kind: row.kind,
     nPct: row.nPct,
     p2o5Pct: row.p2o5Pct,
     k2oPct: row.k2oPct,
+    ...contents,
+    manure: manureOf
+      ? present({ animal: manureOf, composted: composted ?? false, dryMatterPct, ammoniumNPct })
+      : undefined,
     soluble: row.soluble,
     bulkDensityKgPerL: row.bulkDensityKgPerL,
     certifiedUse: row.certifiedUse,
+    certifiedProofUntil: row.certifiedProofUntil,
+    labelMostKgPerHa: row.labelMostKgPerHa,
     stockKg: row.stockKg,
     pricePerKg: row.pricePerKg,
+    canBuy: row.canBuy,
+    bagKg: row.bagKg,
   }) as Material;
+}
+
+export const applicationPart = (row: typeof applications.$inferSelect): Application =>
+  present({
+    on: row.onDay,
+    materialId: row.materialId,
+    kind: row.kind,
+    composted: row.composted,
+    nPct: row.nPct,
+    p2o5Pct: row.p2o5Pct,
+    k2oPct: row.k2oPct,
+    amountKg: row.amountKg,
+    areaM2: row.areaM2,
+  }) as Application;
+
+export const plantTestPart = ({
+  id,
+  sampledOn,
+  kind,
+  stage,
+  values,
+}: typeof plantTests.$inferSelect): PlantTest => ({ id, sampledOn, kind, stage, values }) as PlantTest;
+
+export const drainReadingPart = (row: typeof drainReadings.$inferSelect): DrainReading =>
+  present({ on: row.onDay, ecDSPerM: row.ecDSPerM, ph: row.ph, drainedPct: row.drainedPct }) as DrainReading;
 
 export const notePart = ({ onDay, kind, value }: { onDay: string; kind: string; value: number | null }) =>
   present({ on: onDay, kind, value }) as FieldNote;
@@ -184,7 +250,7 @@ export const soilWaterPart = ({
 
 /** The result column holds the measured part as the rules read it; laboratory and reference are not read. */
 export const soilTestPart = (row: Row<typeof soilTests>): SoilTest => {
-  const { waterPh, bufferPh, organicMatterPct, cecCmolPerKg, acidityCmolPerKg, ec, values } =
+  const { waterPh, bufferPh, organicMatterPct, cecCmolPerKg, acidityCmolPerKg, freeLime, ec, values } =
     row.result as Partial<SoilTest>;
   return present({
     id: row.id,
@@ -196,6 +262,7 @@ export const soilTestPart = (row: Row<typeof soilTests>): SoilTest => {
     organicMatterPct,
     cecCmolPerKg,
     acidityCmolPerKg,
+    freeLime,
     ec: ec && present(ec),
     values: (values ?? []).map((v) => present(v)),
   }) as SoilTest;
