@@ -12,6 +12,7 @@ export type MeasureUnit =
   | "g"
   | "kg"
   | "mL"
+  | "scoop-mL"
   | "L"
   | "L/h"
   | "minutes"

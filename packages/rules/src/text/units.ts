@@ -10,6 +10,8 @@ const POUND_KG = 0.45359237;
 const OUNCE_G = 28.349523125;
 const US_GALLON_L = 3.785411784;
 const US_FLUID_OUNCE_ML = 29.5735295625;
+/** Eight fluid ounces. */
+const US_CUP_ML = 8 * US_FLUID_OUNCE_ML;
 const ACRE_M2 = 4046.8564224;
 const SQUARE_FOOT_M2 = FOOT_M * FOOT_M;
 const SHORT_TON_KG = 2000 * POUND_KG;
@@ -36,6 +38,7 @@ const METRIC: Record<MeasureUnit, Shown> = {
   g: same("g"),
   kg: same("kg"),
   mL: same("mL"),
+  "scoop-mL": same("mL"),
   L: same("L"),
   "L/h": same("L/h"),
   minutes: same("min"),
@@ -71,6 +74,7 @@ const US: Record<MeasureUnit, Shown> = {
   g: times("oz (weight)", 1 / OUNCE_G),
   kg: times("lb", 1 / POUND_KG),
   mL: times("US fl oz", 1 / US_FLUID_OUNCE_ML),
+  "scoop-mL": times("US cups", 1 / US_CUP_ML),
   L: times("US gal", 1 / US_GALLON_L),
   "L/h": times("US gal/h", 1 / US_GALLON_L),
   "kg/ha": times("lb/acre", ACRE_M2 / 10_000 / POUND_KG),
