@@ -1,5 +1,16 @@
-import { type Advice, type Answer, adviseState, type BedState, type FieldProblem, render } from "@pith/rules";
+import {
+  type Advice,
+  type Answer,
+  adviseState,
+  type BedState,
+  BedStateSchema,
+  type FieldProblem,
+  render,
+} from "@pith/rules";
+import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { classifyBy } from "../../packages/rules/src/guides/classify.ts";
+import { guides } from "../../packages/rules/src/guides/register.ts";
 import { bedState, soilTest } from "./waterAndFood.ts";
 
 const answer = (state: BedState): Answer => {
@@ -157,6 +168,279 @@ test("a test of four years ago is read and flagged; the newest of several is tak
   const both = advice(bedState({ soilTests: [old, soilTest()] }));
   expect(keys(both)).toContain("soil-reading.ph.fit");
   expect(both.limits.map((l) => l.key)).not.toContain("soil-reading.limit.old");
+});
+
+const OWN: NonNullable<BedState["guides"]>[number] = {
+  id: "county-olsen",
+  title: "County trial guide",
+  region: "Alder County",
+  source: { key: "office-guide", locator: "County trials 2019 to 2023, table 4" },
+  status: "office",
+  unit: "mg/kg",
+  medium: "mineral-soil",
+  nutrients: {
+    P: {
+      extractant: "olsen",
+      decimals: 0,
+      classes: [
+        { class: "low", low: 0, high: 12, response: "responds" },
+        { class: "high", low: 13, high: null, response: "unlikely" },
+      ],
+    },
+  },
+  recommendations: {
+    crop: "bell peppers",
+    grid: [{ nutrient: "P", form: "P2O5", unit: "kg/ha", rates: [{ class: "low", low: 60, high: 90 }] }],
+  },
+};
+const said = (a: Advice) => a.steps.map((s) => render(s.text, { language: "en", units: "metric" }));
+
+describe("an office's own guide", () => {
+  const state = (settings: BedState["settings"], mgPerKg = 12) =>
+    bedState({ soilTests: [soilTest({ values: [p("olsen", mgPerKg)] })], guides: [OWN], settings });
+  test("not chosen, it stands beside the published one as the office's", () => {
+    const a = advice(state({}));
+    expect(a.working.find((l) => l.symbol === "P")?.source?.key).toBe("uc-pepper-fertility");
+    expect(said(a).join(" ")).toContain(
+      "your office’s own guide of the same extractant, County trial guide: low",
+    );
+  });
+  test("chosen, it reads, says whose it is and where it comes from, and shows its own rate", () => {
+    const a = advice(state({ soilGuide: "county-olsen" }));
+    expect(classOf(a, "P")).toBe("low");
+    expect(keys(a)).toContain("soil-reading.standing.office");
+    expect(a.limits.find((l) => l.key === "soil-reading.limit.office")?.params.source).toBe(
+      OWN.source.locator,
+    );
+    expect(said(a)).toContain(
+      "County trial guide gives 60 kg/ha to 90 kg/ha of P2O5 at this class, for bell peppers. Feeding weighs it.",
+    );
+    expect(a.ranges?.find((r) => r.id === "P")?.guide).toEqual({
+      id: "county-olsen",
+      title: "County trial guide",
+      status: "office",
+    });
+  });
+  test("chosen for an extractant it is not made for, it refuses, naming the extractant and the guides that fit", () => {
+    const found = problems(
+      withTest({ waterPh: undefined, values: [p("mehlich-3", 30)] }, { soilGuide: "ca-olsen-pepper" }),
+    );
+    expect(found).toEqual([
+      {
+        field: "soilTests.0.values.0.extractant",
+        message: "does not fit California pepper, Olsen phosphorus, which is for olsen",
+        accepted: "mehlich-3 is read by nj-mehlich-3",
+        received: "mehlich-3",
+      },
+    ]);
+  });
+  test("a gap in it is refused at the door", () => {
+    const gap = structuredClone(OWN);
+    const upper = gap.nutrients.P?.classes[1];
+    if (upper) upper.low = 20;
+    const parsed = BedStateSchema.safeParse({ ...state({}), guides: [gap] });
+    expect(parsed.error?.issues[0]?.path).toEqual(["guides", 0, "nutrients", "P", "classes", 1, "low"]);
+  });
+  test("organic soil is read by an office's guide made for it, and pH is not judged there", () => {
+    const organic = { ...OWN, id: "county-muck", medium: "organic-soil" as const };
+    const test_ = soilTest({ medium: "organic-soil", values: [p("olsen", 12)] });
+    const a = advice(bedState({ soilTests: [test_], guides: [organic] }));
+    expect(classOf(a, "P")).toBe("low");
+    expect(keys(a)).toContain("soil-reading.ph-other-medium");
+    expect(a.ranges?.map((r) => r.id)).toEqual(["P"]);
+  });
+});
+
+describe("guides nobody read in their publication", () => {
+  test("a value that only they cover is not read, and they are named", () => {
+    const mg = { nutrient: "Mg", extractant: "mehlich-1", mgPerKg: 20 } as const;
+    expect(keys(advice(withTest({ values: [mg] })))).not.toContain("soil-reading.refused.only-unverified");
+    const k = { nutrient: "K", extractant: "bray-1", mgPerKg: 120 } as const;
+    const a = advice(withTest({ values: [k] }));
+    expect(a.amounts).toMatchObject({ read: 0, refused: 1 });
+    expect(said(a).join(" ")).toContain("Wisconsin demand level 3, loamy soils (unverified)");
+  });
+  test("chosen, memory is called memory beside the value and in the limits", () => {
+    const a = advice(withTest({ values: [p("mehlich-3", 20)] }, { soilGuide: "mid-atlantic-peppers" }));
+    expect(keys(a)).toContain("soil-reading.standing.memory");
+    expect(a.limits.map((l) => l.key)).toContain("soil-reading.limit.unverified");
+    expect(a.evidence).toContain("soil-reading.unverified");
+    // 40 lb/A is low; SN-235 prints 200 lb P2O5/A for it.
+    const rate = a.steps.find((s) => s.text.key === "soil-reading.rate")?.text.params.low;
+    expect(rate).toEqual({ value: expect.closeTo(200 * 1.12085, 1), unit: "kg/ha" });
+  });
+});
+
+describe("as the laboratory printed it, among the guide's classes", () => {
+  test("60 lb/A of Mehlich-3 P: medium, 23 to 35.5 mg/kg, with the printed number beside", () => {
+    const value = { ...p("mehlich-3", 30), reported: { value: 60, unit: "lb/A" } };
+    const a = advice(withTest({ values: [value] }));
+    const range = a.ranges?.find((r) => r.id === "P");
+    expect(range).toMatchObject({
+      unit: "mg/kg",
+      value: 30,
+      reported: { value: 60, unit: "lb/A" },
+      class: 2,
+    });
+    expect(range?.classes.map((c) => [c.low, c.high])).toEqual([
+      [0, 12],
+      [12.5, 22.5],
+      [23, 35.5],
+      [36, 68.5],
+      [69, null],
+    ]);
+    expect(said(a).join(" ")).toContain("medium at 30 mg/kg (the laboratory printed 60 lb/A) by Mehlich-3");
+    expect(a.working.find((l) => l.symbol === "P")?.expression).toContain("printed 60 lb/A");
+  });
+  test("pH has its range too: 6.5 is in the target of 6.3 to 6.8", () => {
+    const range = advice(withTest({ waterPh: 6.5 })).ranges?.find((r) => r.id === "pH");
+    expect(range?.classes[range.class]).toMatchObject({ low: 6.3, high: 6.8 });
+  });
+  test("K 275 lb/A in Georgia stands in two printed classes, and that is said (SN-206)", () => {
+    const k = { nutrient: "K", extractant: "mehlich-1", mgPerKg: 137.5 } as const;
+    expect(keys(advice(withTest({ values: [k] })))).toContain("soil-reading.shared-bound");
+    expect(keys(advice(withTest({ values: [{ ...k, mgPerKg: 137 }] })))).not.toContain(
+      "soil-reading.shared-bound",
+    );
+  });
+});
+
+describe("older tests", () => {
+  const older = (over: Partial<BedState["soilTests"][number]>) =>
+    soilTest({ id: "old", sampledOn: "2023-04-10", waterPh: 6.1, ...over });
+  const both = (over: Partial<BedState["soilTests"][number]>) =>
+    advice(bedState({ soilTests: [soilTest({ values: [p("mehlich-3", 30)] }), older(over)] }));
+  test("of the same extractant stand beside the newest, with their class then", () => {
+    const a = both({ values: [p("mehlich-3", 20)] });
+    expect(said(a)).toContain(
+      "Phosphorus by Mehlich-3 over 2 tests: 20 mg/kg (low) on April 10 2023, now 30 mg/kg (medium).",
+    );
+    expect(said(a)).toContain("pH over 2 tests: 6.1 on April 10 2023, now 6.5.");
+    const chart = a.charts.find((c) => c.id === "trend-P");
+    expect(chart?.series[0]?.points).toEqual([
+      ["2023-04-10", 20],
+      ["2025-04-10", 30],
+    ]);
+    // New Jersey sees a response up to 45 lb/A.
+    expect(chart?.series[1]?.points.map(([, y]) => y)).toEqual([22.5, 22.5]);
+  });
+  test("of another extractant, medium or depth do not, and that is said", () => {
+    for (const over of [
+      { values: [p("olsen", 20)] },
+      { values: [p("mehlich-3", 20)], depthCm: 60 },
+      { values: [p("mehlich-3", 20)], medium: "organic-soil" as const },
+    ]) {
+      const a = both(over);
+      expect(a.charts).toEqual([]);
+      expect(a.steps.find((s) => s.text.key === "soil-reading.trend-left-out")?.text.params.values).toBe(1);
+    }
+  });
+  test("a nitrate quick test does not hide the full test of spring", () => {
+    const quick = soilTest({
+      id: "quick",
+      sampledOn: "2025-06-10",
+      waterPh: undefined,
+      values: [{ nutrient: "NO3-N", extractant: "kcl", mgPerKg: 18 }],
+    });
+    const a = advice(bedState({ soilTests: [quick, soilTest()] }));
+    expect(a.window.from).toBe("2025-04-10");
+    expect(a.amounts.read).toBe(4);
+  });
+});
+
+describe("the exchange capacity", () => {
+  const cation = (nutrient: "K" | "Mg" | "Ca" | "Na", lbPerAcre: number) =>
+    ({ nutrient, extractant: "mehlich-1", mgPerKg: lbPerAcre / 2 }) as const;
+  const clemson = {
+    bufferPh: { method: "adams-evans" as const, value: 7.7 },
+    values: [cation("K", 221), cation("Mg", 28), cation("Ca", 400), cation("Na", 12)],
+  };
+  test("SN-124 (Clemson): Adams-Evans buffer 7.70 gives acidity 2.40, capacity 3.83, saturation 37 %", () => {
+    const a = advice(withTest(clemson));
+    const line = (symbol: string) => Number(a.working.find((l) => l.symbol === symbol)?.value);
+    expect(line("H")).toBeCloseTo(2.4, 9);
+    expect(Math.abs(line("CEC") - 3.83)).toBeLessThanOrEqual(0.01);
+    expect(Math.abs((100 * (line("CEC") - line("H"))) / line("CEC") - 37)).toBeLessThanOrEqual(0.5);
+    expect(a.estimated.map((e) => e.input)).toContain("acidityCmolPerKg");
+  });
+  test("shares stand against the laboratory's ranges (SN-205): Ca 26 and Mg 3 % below, K 7.4 % above", () => {
+    const step = advice(withTest(clemson)).steps.find((s) => s.text.key === "soil-reading.saturation");
+    expect(step?.text.params).toEqual({ ca: "below", mg: "below", k: "above" });
+  });
+  test("without acidity the shares are judged by nobody", () => {
+    expect(keys(advice(withTest({ ...clemson, bufferPh: undefined })))).not.toContain(
+      "soil-reading.saturation",
+    );
+  });
+  test.each([
+    ["loam", 9.9, true],
+    ["loam", 10, false],
+    ["loam", 15, false],
+    ["loam", 15.1, true],
+    ["sandy-loam", 30, false],
+  ] as const)("SN-126: on %s a capacity of %s is unusual: %s", (texture, cecCmolPerKg, unusual) => {
+    const state = withTest({ cecCmolPerKg });
+    const a = advice({ ...state, bed: { ...state.bed, soil: { texture } } });
+    expect(keys(a).includes("soil-reading.cec.unusual")).toBe(unusual);
+  });
+});
+
+test("Georgia's sheet: calcium low at pH 6.6 gets gypsum, magnesium low without lime due its rate (SN-221 to SN-223)", () => {
+  const of = (nutrient: "Ca" | "Mg", lbPerAcre: number) =>
+    ({ nutrient, extractant: "mehlich-1", mgPerKg: lbPerAcre / 2 }) as const;
+  const keysAt = (waterPh: number) =>
+    keys(advice(withTest({ waterPh, values: [of("Ca", 750), of("Mg", 50)] })));
+  expect(keysAt(6.6)).toEqual(
+    expect.arrayContaining(["soil-reading.rate-gypsum", "soil-reading.rate-magnesium"]),
+  );
+  expect(keysAt(6.2)).toContain("soil-reading.rate-dolomitic");
+  expect(keysAt(6.2)).not.toContain("soil-reading.rate-gypsum");
+});
+
+test("much potassium beside little magnesium is said (SN-407)", () => {
+  const of = (nutrient: "K" | "Mg", mgPerKg: number) =>
+    ({ nutrient, extractant: "mehlich-3", mgPerKg }) as const;
+  const step = (k: number, mg: number) => keys(advice(withTest({ values: [of("K", k), of("Mg", mg)] })));
+  expect(step(200, 20)).toContain("soil-reading.potassium-hinders");
+  expect(step(100, 20)).not.toContain("soil-reading.potassium-hinders");
+});
+
+test("what is at risk: the published chance in the very low class (SN-219), else common practice, none where nothing is short", () => {
+  const harm = (mgPerKg: number) => advice(withTest({ values: [p("mehlich-3", mgPerKg)] })).stakes;
+  expect(harm(10).harm).toBeCloseTo(0.9 * 0.2, 9);
+  expect(harm(20).harm).toBeCloseTo(0.5 * 0.2, 9);
+  expect(harm(50).harm).toBe(0);
+  const a = advice(withTest({ values: [p("mehlich-3", 10)] }));
+  expect(a.working.filter((l) => l.symbol === "c" || l.symbol === "l").map((l) => l.source?.key)).toEqual([
+    "nmsu-a141",
+    "common-practice",
+  ]);
+});
+
+test("a higher content never falls into a lower class, whatever shipped guide reads it", () => {
+  const cases = [...guides.values()].flatMap((g) =>
+    Object.entries(g.nutrients).map(([nutrient, r]) => ({
+      g,
+      nutrient: nutrient as "P",
+      extractant: r.extractant,
+    })),
+  );
+  fc.assert(
+    fc.property(
+      fc.constantFrom(...cases),
+      fc.double({ min: 0, max: 2000, noNaN: true }),
+      fc.double({ min: 0, max: 500, noNaN: true }),
+      ({ g, nutrient, extractant }, low, more) => {
+        const at = (mgPerKg: number) => {
+          const found = classifyBy(g, extractant, nutrient, mgPerKg, { waterPh: 6.5, cecCmolPerKg: 10 });
+          if ("problem" in found) throw new Error(found.problem.message);
+          expect(found.lowMgPerKg).toBeLessThanOrEqual(mgPerKg + 1);
+          return found.at;
+        };
+        expect(at(low + more)).toBeGreaterThanOrEqual(at(low));
+      },
+    ),
+  );
 });
 
 test("the same state gives the same bytes, and every message can be said", () => {

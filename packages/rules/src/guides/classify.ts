@@ -21,6 +21,8 @@ export interface Classification extends ClassBounds {
   optimum: "below" | "at" | "above" | null;
   /** The number that was compared, in the guide's unit (or index) and printed precision. */
   compared: number;
+  /** The class's own bounds as printed, in the unit of `compared`. */
+  printed: { low: number; high: number | null; unit: string };
   /** It lies on a bound that the sheet prints in the next class too. */
   onSharedBound: boolean;
   guide: Guide;
@@ -90,6 +92,7 @@ export function classifyBy(
     response: entry.response,
     optimum: entry.optimum ?? null,
     compared,
+    printed: { low: entry.low, high: entry.high, unit: reading.index?.name ?? guide.unit },
     onSharedBound: entry.topIsShared === true && compared === entry.high,
     guide,
     respondsToMgPerKg: classes[printed.findLastIndex((c) => c.response === "responds")]?.highMgPerKg ?? null,

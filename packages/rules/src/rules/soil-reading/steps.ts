@@ -86,11 +86,14 @@ function phOf({ test }: SoilReading, { ph }: Trends): Message[] {
   return said;
 }
 
-function bounds(c: Classification): Record<string, Param> {
+/** The class as the guide prints it: its own numbers, not ones that rounding has moved. */
+function bounds({ compared, printed }: Classification): Record<string, Param> {
   return {
-    low: measure(c.lowMgPerKg, "mg/kg"),
-    high: c.highMgPerKg === null ? "" : measure(c.highMgPerKg, "mg/kg"),
-    open: c.highMgPerKg === null ? "yes" : "no",
+    compared,
+    unit: printed.unit,
+    low: printed.low,
+    high: printed.high ?? "",
+    open: printed.high === null ? "yes" : "no",
   };
 }
 

@@ -3,7 +3,7 @@ export const soilReading: Record<string, string> = {
   "soil-reading.decision":
     "{short, plural, =0 {No nutrient reads short} one {# nutrient reads short} other {# nutrients read short}} of {read} read{refused, plural, =0 {} one {; # value could not be read} other {; # values could not be read}}.",
   "soil-reading.value":
-    "{nutrient}: {class} at {content}{printed, select, yes { (the laboratory printed {reported, number} {reportedUnit})} other {}} by {extractant} ({guide}; this class {open, select, yes {starts at {low}} other {runs from {low} to {high}}}). {response}",
+    "{nutrient}: {class} at {content}{printed, select, yes { (the laboratory printed {reported, number} {reportedUnit})} other {}} by {extractant} ({guide}: {compared, number} {unit}, in the class {open, select, yes {from {low, number} up} other {{low, number} to {high, number}}}). {response}",
   "soil-reading.value-beside":
     "{nutrient} in {own, select, yes {your office’s own guide} other {another guide}} of the same extractant, {guide}: {class}. {response}",
   "soil-reading.sample":
