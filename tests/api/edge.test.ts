@@ -17,6 +17,7 @@ let database: TestDatabase;
 let edge: Miniflare;
 let office: { id: string };
 let userId: string;
+let farmId: string;
 let siteId: string;
 let service: Awaited<ReturnType<typeof startService>>;
 
@@ -26,6 +27,7 @@ beforeAll(async () => {
   const db = openDatabase(database.appUrl, { max: 1 });
   office = await makeOffice(db);
   const farm = await makeFarm(db, office, { name: "Edge farm" });
+  farmId = farm.id;
   siteId = (await makeSite(db, farm, { forecastSource: "met-norway" })).id;
   userId = crypto.randomUUID();
   await makeAgent(db, office, { userId });
@@ -180,4 +182,33 @@ test("a forecast is pulled on the edge too: a redirect is not followed, an answe
   await asOffice(db, office.id, (tx) => tx.update(weatherSources).set({ nextDueAt: null }));
   await db.close();
   expect((await pull()).sites).toMatchObject([{ siteId, outcome: "stored", message: null }]);
+});
+
+test("a file is read line by line on the edge: its connection outlives the handler, and the next request has its own", async () => {
+  const signIn = await post(
+    "/v1/auth/sign-in/email",
+    { email: EMAIL, password: PASSWORD },
+    { origin: ORIGIN },
+  );
+  const cookie = signIn.headers
+    .getSetCookie()
+    .map((c) => c.split(";")[0])
+    .join("; ");
+  const days = Array.from({ length: 600 }, (_, i) => new Date(Date.UTC(2024, 0, 1 + i)).toISOString());
+  const csv = `date,tMaxC\n${days.map((day) => `${day.slice(0, 10)},12`).join("\n")}\n`;
+  const files = `/v1/offices/${office.id}/farms/${farmId}/imports`;
+  const lines = async (path: string, body: unknown) => {
+    const response = await post(path, body, { cookie, accept: "application/x-ndjson" });
+    const text = await response.text();
+    return text
+      .trim()
+      .split("\n")
+      .map((line) => JSON.parse(line) as Record<string, unknown>);
+  };
+  const read = await lines(files, { kind: "weather", fileName: "days.csv", siteId, csv });
+  expect(read.filter((l) => l.phase === "reading").map((l) => l.done)).toEqual([0, 250, 500, 600]);
+  const { result } = read.at(-1) as { result: { id: string; acceptedCount: number } };
+  expect(result.acceptedCount).toBe(600);
+  const saved = await lines(`${files}/${result.id}/save`, {});
+  expect(saved.at(-1)).toMatchObject({ result: { status: "saved", acceptedCount: 600 } });
 });
