@@ -27,12 +27,11 @@ export function cationsOf(test: SoilTest): Cations | undefined {
       naMgPerKg: of("Na"),
       acidityCmolPerKg: acidity?.cmolPerKg,
     });
-    return {
-      ...sum,
+    return Object.assign(sum, {
       extractant,
       acidityFrom: acidity?.from ?? null,
       acidityCmolPerKg: acidity?.cmolPerKg ?? null,
-    };
+    });
   }
   return undefined;
 }

@@ -12,12 +12,11 @@ export function rangesOf({ test, read }: SoilReading): Range[] {
 
 function rangeOf({ value, read }: ReadValue): Range {
   const { id, title, status } = read.guide;
-  return {
+  const range: Range = {
     id: value.nutrient,
     name: say(`soil-reading.nutrient.${value.nutrient}`),
     unit: "mg/kg",
     value: value.mgPerKg,
-    ...(value.reported && { reported: value.reported }),
     classes: read.classes.map((c) => ({
       name: say(`soil-reading.class.${c.class}`),
       low: c.lowMgPerKg,
@@ -26,4 +25,6 @@ function rangeOf({ value, read }: ReadValue): Range {
     class: read.at,
     guide: { id, title, status },
   };
+  if (value.reported) range.reported = value.reported;
+  return range;
 }

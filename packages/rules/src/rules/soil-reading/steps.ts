@@ -1,9 +1,8 @@
 import { daysBetween } from "../../core/days.ts";
 import type { Step } from "../../core/rule.ts";
-import type { Classification } from "../../guides/classify.ts";
 import type { Soil } from "../../states/parts.ts";
 import { usualCec } from "../../tables/exchangeCapacity.ts";
-import { type Message, measure, onDay, type Param, say, wordOf } from "../../text/message.ts";
+import { type Message, measure, onDay, say, wordOf } from "../../text/message.ts";
 import { PH_RANGE, PH_TARGET, phBand } from "./acidity.ts";
 import { saturationOf } from "./cations.ts";
 import { ratesSaid } from "./rates.ts";
@@ -86,17 +85,6 @@ function phOf({ test }: SoilReading, { ph }: Trends): Message[] {
   return said;
 }
 
-/** The class as the guide prints it: its own numbers, not ones that rounding has moved. */
-function bounds({ compared, printed }: Classification): Record<string, Param> {
-  return {
-    compared,
-    unit: printed.unit,
-    low: printed.low,
-    high: printed.high ?? "",
-    open: printed.high === null ? "yes" : "no",
-  };
-}
-
 function valueSaid({ value, read, beside }: ReadValue, trends: Trends): Message[] {
   const nutrient = nutrientWord(value.nutrient);
   const said = [
@@ -110,7 +98,12 @@ function valueSaid({ value, read, beside }: ReadValue, trends: Trends): Message[
       class: classWord(read.class),
       response: wordOf(`soil-reading.response.${read.response}`),
       guide: read.guide.title,
-      ...bounds(read),
+      // The class by the guide's own numbers, not by ones that rounding has moved.
+      compared: read.compared,
+      unit: read.printed.unit,
+      low: read.printed.low,
+      high: read.printed.high ?? "",
+      open: read.printed.high === null ? "yes" : "no",
     }),
   ];
   if (read.guide.status !== "seen") {
