@@ -3,7 +3,8 @@ import { refuse } from "./errors.ts";
 
 const MS_PER_DAY = 86_400_000;
 const MS_PER_HOUR = 3_600_000;
-const PLAIN_DAY = /^(?:1[89]|2[01])\d\d-(?:0[1-9]|1[0-2])-(?:0[1-9]|1\d|2[0-8])$/;
+/** What is a calendar day at a glance: of the years 1800 to 2199, and of the days that every month has. */
+export const PLAIN_DAY = /^(?:1[89]|2[01])\d\d-(?:0[1-9]|1[0-2])-(?:0[1-9]|1\d|2[0-8])$/;
 
 /** Whole days since 1970-01-01 of a calendar day `YYYY-MM-DD`. Integers, so that loops over seasons stay fast. */
 export function epochDay(day: string): number {

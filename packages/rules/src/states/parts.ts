@@ -1,6 +1,6 @@
 import { z } from "zod";
-import { isTimeZone } from "../core/days.ts";
-import { day, flag, int, num, word } from "../core/fields.ts";
+import { isTimeZone, PLAIN_DAY } from "../core/days.ts";
+import { boundsOf, day, flag, int, lookedOver, num, word } from "../core/fields.ts";
 import { POTTING_MEDIA } from "./food.ts";
 import { keepStation, knownStation } from "./knownStations.ts";
 
@@ -51,6 +51,29 @@ const outOfOrder = { path: ["tMaxC"], error: "must not be below tMinC" };
 export const WeatherDaySchema = z.strictObject(weatherFields).refine(inOrder, outOfOrder);
 export type WeatherDay = z.infer<typeof WeatherDaySchema>;
 
+const MOST_WEATHER_DAYS = 800;
+const weatherBounds = boundsOf(weatherFields);
+
+/** Days of weather, oldest first or not. A season of them is most of what a state holds besides its station's years. */
+export const WeatherDaysSchema = lookedOver(
+  z.array(WeatherDaySchema).max(MOST_WEATHER_DAYS),
+  (raw) => Array.isArray(raw) && raw.length <= MOST_WEATHER_DAYS && raw.every(looksLikeADay),
+);
+
+function looksLikeADay(raw: unknown): boolean {
+  if (typeof raw !== "object" || raw === null) return false;
+  const fields = raw as Record<string, unknown>;
+  for (const name in fields) {
+    const value = fields[name];
+    if (name === "date") continue;
+    const bounds = weatherBounds[name];
+    if (!bounds || typeof value !== "number" || !(value >= bounds.min && value <= bounds.max)) return false;
+  }
+  const { date } = fields;
+  if (typeof date !== "string") return false;
+  return (PLAIN_DAY.test(date) || weatherFields.date.safeParse(date).success) && inOrder(fields);
+}
+
 /** One hour of a forecast in the open; `at` is when the hour begins. */
 export const ForecastHourSchema = z.strictObject({
   at: z.iso.datetime({ offset: true }),
@@ -86,16 +109,8 @@ const YEAR_OF_TEMPERATURES = z
   .min(365)
   .max(366);
 
-/**
- * A year of daily temperatures. Thirty years of a station are 22,000 numbers: they are looked over by one plain loop, and
- * the schema, which costs more than a whole rule, only speaks where something is wrong and has to be named.
- */
-const yearOfTemperatures = z.custom<(number | null)[]>().superRefine((raw, context) => {
-  if (looksLikeAYear(raw)) return;
-  for (const issue of YEAR_OF_TEMPERATURES.safeParse(raw).error?.issues ?? []) {
-    context.addIssue({ ...issue });
-  }
-});
+/** A year of daily temperatures. Thirty years of a station are 22,000 numbers. */
+const yearOfTemperatures = lookedOver(YEAR_OF_TEMPERATURES, looksLikeAYear);
 
 function looksLikeAYear(raw: unknown): boolean {
   if (!Array.isArray(raw) || raw.length < 365 || raw.length > 366) return false;

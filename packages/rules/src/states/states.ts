@@ -25,7 +25,7 @@ import {
   UnansweredSchema,
   WateringSchema,
   WaterTestSchema,
-  WeatherDaySchema,
+  WeatherDaysSchema,
 } from "./parts.ts";
 import { StructureSchema } from "./structure.ts";
 
@@ -77,7 +77,7 @@ export const PlantingStateSchema = z.strictObject({
   bed: BedSchema,
   planting: PlantingSchema,
   notes: z.array(FieldNoteSchema).max(2000),
-  weather: z.array(WeatherDaySchema).max(800),
+  weather: WeatherDaysSchema,
   plantTemperatures: z.array(PlantTemperatureSchema).max(20_000),
   forecast: ForecastSchema.optional(),
   climatology: ClimatologySchema.optional(),
@@ -140,7 +140,7 @@ export const ValveStateSchema = z.strictObject({
     .min(1)
     .max(100),
   /** From the day the soil was last known to be full, or from setting out. */
-  weather: z.array(WeatherDaySchema).max(800),
+  weather: WeatherDaysSchema,
   forecast: ForecastSchema.optional(),
   climatology: ClimatologySchema.optional(),
   /** Of the water this valve gives, newest first. */
@@ -173,7 +173,7 @@ export const StructureStateSchema = z.strictObject({
   ...head,
   site: SiteSchema,
   structure: StructureSchema,
-  weather: z.array(WeatherDaySchema).max(800),
+  weather: WeatherDaysSchema,
   forecast: ForecastSchema.optional(),
   climatology: ClimatologySchema.optional(),
 });

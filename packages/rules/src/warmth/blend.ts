@@ -37,7 +37,7 @@ export function membersAhead(
   forecast?: Forecast,
 ): Members {
   const last = lastDrawn.get(climatology);
-  if (last && last.today === today && last.length === length && last.forecast === forecast) {
+  if (last && last.today === today && last.length === length && saysTheSame(last.forecast, forecast)) {
     return last.members;
   }
   const members = drawMembers(climatology, today, length, forecast);
@@ -51,6 +51,18 @@ const lastDrawn = new WeakMap<
   { today: string; length: number; forecast: Forecast | undefined; members: Members }
 >();
 
+/** Whether two forecasts have the same extremes on the same days: each state comes with a forecast of its own making. */
+function saysTheSame(one: Forecast | undefined, other: Forecast | undefined): boolean {
+  if (!one || !other) return one === other;
+  return (
+    one.days.length === other.days.length &&
+    one.days.every(({ date, tMinC, tMaxC }, i) => {
+      const day = other.days[i];
+      return day?.date === date && day.tMinC === tMinC && day.tMaxC === tMaxC;
+    })
+  );
+}
+
 function drawMembers(
   climatology: ClimatologyYears,
   today: string,
@@ -58,8 +70,9 @@ function drawMembers(
   forecast: Forecast | undefined,
 ): Members {
   const first = epochDay(today);
-  const rows = (rowOf: (epoch: number, days: number) => Float64Array) =>
-    climatology.years.map((year) => rowOf(sameDayIn(year, today) - 1, length + 2).slice());
+  const { years } = climatology;
+  const rows = (rowOf: ClimatologyYears["tMinRow"]) =>
+    years.map((year) => rowOf(sameDayIn(year, today) - 1, length + 2).slice());
   const members = {
     tMinC: { rows: rows(climatology.tMinRow), rowOf: climatology.tMinRow },
     tMaxC: { rows: rows(climatology.tMaxRow), rowOf: climatology.tMaxRow },
@@ -71,11 +84,12 @@ function drawMembers(
     if (lead < 0 || lead >= length || r === 0) continue;
     const pull = (key: keyof typeof members, value: number | undefined) => {
       if (value === undefined) return false;
-      const normal = normalOf(climatology.years, members[key].rowOf, coming.date);
+      const { rows, rowOf } = members[key];
+      const normal = normalOf(years, rowOf, coming.date);
       if (Number.isNaN(normal)) return false;
-      for (const member of members[key].rows) {
-        member[lead + 1] =
-          normal + r * (value - normal) + Math.sqrt(1 - r * r) * ((member[lead + 1] as number) - normal);
+      for (const row of rows) {
+        row[lead + 1] =
+          normal + r * (value - normal) + Math.sqrt(1 - r * r) * ((row[lead + 1] as number) - normal);
       }
       return true;
     };
@@ -83,7 +97,7 @@ function drawMembers(
     const max = pull("tMaxC", coming.tMaxC);
     if (min || max) forecastDays += 1;
   }
-  return { years: climatology.years, tMinC: members.tMinC.rows, tMaxC: members.tMaxC.rows, forecastDays };
+  return { years, tMinC: members.tMinC.rows, tMaxC: members.tMaxC.rows, forecastDays };
 }
 
 function normalOf(years: number[], rowOf: ClimatologyYears["tMinRow"], day: string): number {

@@ -3,6 +3,7 @@ import type { Bed, FieldNote, Site, WeatherDay } from "../states/parts.ts";
 import { coverOver } from "./coverOver.ts";
 import { degreeHoursBelow, doseShape } from "./dose.ts";
 import { siteShift } from "./siteShift.ts";
+import { weatherByDay } from "./weatherByDay.ts";
 
 /** What the cold of the last fortnight left on grown plants. */
 export interface ColdCheck {
@@ -31,7 +32,7 @@ export function coldCheckOf(input: {
   floorC: number;
 }): ColdCheck {
   const { weather, site, bed, today, floorC } = input;
-  const byDay = new Map(weather.map((w) => [w.date, w]));
+  const byDay = weatherByDay(weather);
   const shiftC = siteShift(site, 1).shiftC;
   const minimumOn = (day: string): number => {
     const tMinC = byDay.get(day)?.tMinC;

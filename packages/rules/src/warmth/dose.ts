@@ -4,7 +4,11 @@ import { dayShape, fallTo } from "../quantities/climate/hourlyTemperatures.ts";
 interface Piece {
   sorted: Float64Array;
   before: Float64Array;
+  /** How many shares lie below each sixty-fourth of 1, from which the search for a line begins. */
+  below: Uint8Array;
 }
+
+const STEPS = 64;
 
 /** A day's three pieces, put in the order in which a floor takes its hours: one place and calendar day, every year. */
 export interface DoseShape {
@@ -44,7 +48,11 @@ function pieceOf(shares: Float64Array): Piece {
   const sorted = shares.sort();
   const before = new Float64Array(sorted.length + 1);
   for (let i = 0; i < sorted.length; i++) before[i + 1] = (before[i] as number) + (sorted[i] as number);
-  return { sorted, before };
+  const below = Uint8Array.from(
+    { length: STEPS + 1 },
+    (_, i) => sorted.filter((at) => at < i / STEPS).length,
+  );
+  return { sorted, before, below };
 }
 
 /**
@@ -74,18 +82,18 @@ export function degreeHoursBelow(
   const before = Number.isNaN(previousTMaxC) ? highest : previousTMaxC;
   const { atSunset } = shape;
   return (
-    below(shape.morning, floorC - tMinC, fallTo(tMinC, tMinC, before, atSunset)) +
-    below(shape.day, floorC - tMinC, highest - tMinC) +
-    below(shape.night, floorC - after, fallTo(after, tMinC, highest, atSunset))
+    roomBelow(shape.morning, floorC - tMinC, fallTo(tMinC, tMinC, before, atSunset)) +
+    roomBelow(shape.day, floorC - tMinC, highest - tMinC) +
+    roomBelow(shape.night, floorC - after, fallTo(after, tMinC, highest, atSunset))
   );
 }
 
 /** Σ max(0, room - k share) over a piece, where `room` is the floor less the piece's base. */
-function below({ sorted, before }: Piece, room: number, k: number): number {
+function roomBelow({ sorted, before, below }: Piece, room: number, k: number): number {
   const hours = sorted.length;
   if (k === 0) return room > 0 ? hours * room : 0;
   const line = room / k;
-  let under = 0;
+  let under = line > 0 ? (below[line < 1 ? Math.floor(line * STEPS) : STEPS] as number) : 0;
   while (under < hours && (sorted[under] as number) < line) under += 1;
   if (k > 0) return under * room - k * (before[under] as number);
   return (hours - under) * room - k * ((before[hours] as number) - (before[under] as number));

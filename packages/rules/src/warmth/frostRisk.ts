@@ -55,11 +55,16 @@ function sampleOf(minimaC: ArrayLike<number>, frostC: number): { hits: number; n
   return { hits, n, t: spread > 0 ? (frostC - mean) / spread : certain };
 }
 
-const quantiles = new Map<string, number>();
+/** By accepted risk, then by degrees of freedom: hundreds of dates ask for the same one. */
+const quantiles = new Map<number, number[]>();
 
 function quantileOf(p: number, degreesOfFreedom: number): number {
-  const asked = `${p} ${degreesOfFreedom}`;
-  const known = quantiles.get(asked) ?? tDistribution.quantile(p, degreesOfFreedom);
-  if (quantiles.size < 1000) quantiles.set(asked, known);
-  return known;
+  let ofP = quantiles.get(p);
+  if (!ofP) {
+    if (quantiles.size >= 100) quantiles.clear();
+    ofP = [];
+    quantiles.set(p, ofP);
+  }
+  ofP[degreesOfFreedom] ??= tDistribution.quantile(p, degreesOfFreedom);
+  return ofP[degreesOfFreedom];
 }

@@ -1,7 +1,8 @@
 import { addDays, dayOf, daysBetween } from "../core/days.ts";
 import { refuse } from "../core/errors.ts";
-import { DAYS_NEEDED, type DateDose, doseReader } from "../rules/set-out/doseCurve.ts";
+import { type DateDose, doseReader } from "../rules/set-out/doseCurve.ts";
 import { FEWEST_YEARS, type Line, lineOf, READY_LEAVES } from "../rules/set-out/line.ts";
+import { DAYS_NEEDED } from "../rules/set-out/nights.ts";
 import type { Climatology } from "../states/parts.ts";
 import { membersAhead } from "./blend.ts";
 import { type ClimatologyYears, climatologyYears, NORMAL_YEARS, sameDayIn } from "./climatologyYears.ts";

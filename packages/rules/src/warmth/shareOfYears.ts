@@ -1,11 +1,11 @@
 /** A probability learned from `n` years, with the interval that so few years leave. */
 export interface ShareOfYears {
-  hits: number;
-  n: number;
+  readonly hits: number;
+  readonly n: number;
   /** Centre of the interval: a share of 0 in 8 years is not proof of 0. */
-  estimate: number;
-  low: number;
-  high: number;
+  readonly estimate: number;
+  readonly low: number;
+  readonly high: number;
 }
 
 /** Standard normal quantile of a two-sided 80 % interval. */
@@ -22,6 +22,15 @@ const Z_80 = 1.2815515655446004;
  * @param n years looked at, at least 1
  */
 export function shareOfYears(hits: number, n: number): ShareOfYears {
+  known[n] ??= [];
+  known[n][hits] ??= intervalOf(hits, n);
+  return known[n][hits];
+}
+
+/** Thirty years have thirty-one shares, and hundreds of dates ask for them. */
+const known: ShareOfYears[][] = [];
+
+function intervalOf(hits: number, n: number): ShareOfYears {
   const z2 = Z_80 * Z_80;
   const estimate = (hits + z2 / 2) / (n + z2);
   const half = (Z_80 * Math.sqrt((hits * (n - hits)) / n + z2 / 4)) / (n + z2);
@@ -35,4 +44,21 @@ export function quantileOfSorted(sorted: ArrayLike<number>, p: number): number {
   const low = sorted[below] ?? Number.NaN;
   const high = sorted[Math.min(below + 1, sorted.length - 1)] ?? Number.NaN;
   return low + (high - low) * (at - below);
+}
+
+/** So few values are put in order by hand in a third of the time that the library's sort takes to begin. */
+const FEW = 40;
+
+export function putInOrder(values: Float64Array): Float64Array {
+  if (values.length > FEW) return values.sort();
+  for (let i = 1; i < values.length; i++) {
+    const value = values[i] as number;
+    let at = i;
+    while (at > 0 && (values[at - 1] as number) > value) {
+      values[at] = values[at - 1] as number;
+      at -= 1;
+    }
+    values[at] = value;
+  }
+  return values;
 }

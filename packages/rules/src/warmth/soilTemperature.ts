@@ -3,8 +3,9 @@ import type { SourceRef } from "../core/working.ts";
 import type { Bed, FieldNote, WeatherDay } from "../states/parts.ts";
 import { mulchOn } from "../states/standing.ts";
 import { MULCH_WARMTH } from "../tables/mulchWarmth.ts";
-import { type ClimatologyYears, type Extremes, sameDayIn } from "./climatologyYears.ts";
-import { quantileOfSorted } from "./shareOfYears.ts";
+import { type ClimatologyYears, sameDayIn } from "./climatologyYears.ts";
+import { putInOrder, quantileOfSorted } from "./shareOfYears.ts";
+import { weatherByDay } from "./weatherByDay.ts";
 
 /** Soil at 10 cm in the morning, mean of three days [C]. */
 export interface SoilReading {
@@ -77,18 +78,16 @@ function measuredSoil(notes: FieldNote[], today: string): SoilReading | null {
 
 /** Modelled from the days before today; nothing where one of the last twenty lacks an extreme. */
 function modelledSoil(weather: WeatherDay[], bed: Bed, today: string): SoilReading | null {
-  const byDay = new Map(weather.map((d) => [d.date, d]));
-  const days: Extremes[] = [];
+  const byDay = weatherByDay(weather);
+  const tMinC: number[] = [];
+  const tMaxC: number[] = [];
   for (let back = SPIN_UP_DAYS; back >= 1; back--) {
     const day = byDay.get(addDays(today, -back));
     if (day?.tMinC === undefined || day.tMaxC === undefined) return null;
-    days.push({ tMinC: day.tMinC, tMaxC: day.tMaxC });
+    tMinC.push(day.tMinC);
+    tMaxC.push(day.tMaxC);
   }
-  const [morningC = Number.NaN] = mornings(
-    days.length,
-    (i) => days[i]?.tMinC ?? Number.NaN,
-    (i) => days[i]?.tMaxC ?? Number.NaN,
-  );
+  const [morningC = Number.NaN] = mornings(tMinC, tMaxC);
   return { morningC: morningC + mulchC(bed, today), how: "modelled", days: SPIN_UP_DAYS };
 }
 
@@ -136,13 +135,28 @@ function calibrationOf({ notes, weather, bed }: Soil, today: string): SoilCalibr
 
 /** The middle of the years' modelled mornings on each of the coming days; NaN where no year has the days before it. */
 function normalSoilAhead(years: ClimatologyYears, bed: Bed, today: string, days: number): number[] {
+  const bare = bareNormals(years, today, days);
+  return bed.mulches.length === 0
+    ? bare
+    : bare.map((middle, lead) => middle + mulchC(bed, addDays(today, lead)));
+}
+
+/** The plantings of one site are advised one after the other on the same years. */
+const lastNormals = new WeakMap<ClimatologyYears, { today: string; days: number; normals: number[] }>();
+
+function bareNormals(years: ClimatologyYears, today: string, days: number): number[] {
+  const last = lastNormals.get(years);
+  if (last?.today === today && last.days === days) return last.normals;
+  const normals = bareSoil(years, today, days);
+  lastNormals.set(years, { today, days, normals });
+  return normals;
+}
+
+function bareSoil(years: ClimatologyYears, today: string, days: number): number[] {
+  const length = SPIN_UP_DAYS + days - 1;
   const byYear = years.years.map((year) => {
     const start = sameDayIn(year, today) - SPIN_UP_DAYS;
-    return mornings(
-      SPIN_UP_DAYS + days - 1,
-      (i) => years.tMinOn(start + i),
-      (i) => years.tMaxOn(start + i),
-    );
+    return mornings(years.tMinRow(start, length), years.tMaxRow(start, length));
   });
   const values = new Float64Array(byYear.length);
   return Array.from({ length: days }, (_, lead) => {
@@ -151,9 +165,7 @@ function normalSoilAhead(years: ClimatologyYears, bed: Bed, today: string, days:
       const soilC = morning[lead] as number;
       if (!Number.isNaN(soilC)) values[n++] = soilC;
     }
-    if (n === 0) return Number.NaN;
-    const middle = quantileOfSorted(values.subarray(0, n).sort(), 0.5);
-    return bed.mulches.length === 0 ? middle : middle + mulchC(bed, addDays(today, lead));
+    return n === 0 ? Number.NaN : quantileOfSorted(putInOrder(values.subarray(0, n)), 0.5);
   });
 }
 
@@ -186,15 +198,15 @@ export const soilModelSource = KATTERER;
  * The three-day mean of the morning soil after each day from the twentieth on; NaN while one of the last twenty days
  * is missing.
  */
-function mornings(length: number, tMinOn: (i: number) => number, tMaxOn: (i: number) => number): number[] {
+function mornings(tMinC: ArrayLike<number>, tMaxC: ArrayLike<number>): number[] {
   const out: number[] = [];
   let soil = Number.NaN;
   let whole = 0;
   let [last, second, third] = [Number.NaN, Number.NaN, Number.NaN];
-  for (let i = 0; i < length; i++) {
-    const tMinC = tMinOn(i);
-    const tMaxC = tMaxOn(i);
-    const surface = soilSurfaceC((tMinC + tMaxC) / 2);
+  for (let i = 0; i < tMinC.length; i++) {
+    const min = tMinC[i] as number;
+    const max = tMaxC[i] as number;
+    const surface = soilSurfaceC((min + max) / 2);
     if (Number.isNaN(surface)) {
       whole = 0;
       soil = Number.NaN;
@@ -203,7 +215,7 @@ function mornings(length: number, tMinOn: (i: number) => number, tMaxOn: (i: num
       whole += 1;
       third = second;
       second = last;
-      last = soil - morningBelowMean(tMinC, tMaxC);
+      last = soil - morningBelowMean(min, max);
     }
     if (i >= SPIN_UP_DAYS - 1) {
       out.push(whole >= SPIN_UP_DAYS ? (third + second + last) / MORNINGS : Number.NaN);

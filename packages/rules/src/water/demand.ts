@@ -5,6 +5,7 @@ import { et0Daily } from "../quantities/climate/et0Daily.ts";
 import { saturationVapourPressureKpa } from "../quantities/climate/saturationVapourPressure.ts";
 import { windAt2mMPerS } from "../quantities/climate/windAt2m.ts";
 import type { Site, WeatherDay } from "../states/parts.ts";
+import { weatherByDay } from "../warmth/weatherByDay.ts";
 
 /** What the air asked for and what fell on one day. */
 export interface DemandDay {
@@ -125,7 +126,7 @@ export function demandOf(
   to: string,
   underPlastic: (day: string) => boolean = () => false,
 ): Demand | undefined {
-  const byDay = new Map(weather.map((w) => [w.date, w]));
+  const byDay = weatherByDay(weather);
   const estimates = new Working();
   const dates = Array.from({ length: daysBetween(from, to) + 1 }, (_, i) => addDays(from, i));
   const measured = dates.map((day) => et0OfDay(byDay.get(day), site, estimates, underPlastic(day)));

@@ -36,7 +36,7 @@ interface Above {
 }
 
 /** Baskerville and Emin 1969: a sine between the extremes. */
-function sineAbove(tMinC: number, tMaxC: number, thresholdC: number): Above {
+export function sineAbove(tMinC: number, tMaxC: number, thresholdC: number): Above {
   const mean = (tMaxC + tMinC) / 2;
   const amplitude = (tMaxC - tMinC) / 2;
   if (tMaxC <= thresholdC) return { degreeDays: 0, share: 0 };

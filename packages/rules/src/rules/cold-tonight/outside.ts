@@ -9,6 +9,7 @@ import type { ForecastHour } from "../../states/parts.ts";
 import type { PlantingState } from "../../states/states.ts";
 import { localHourReader } from "../../warmth/localHours.ts";
 import { HOUR_MS, type Night } from "../../warmth/nightOf.ts";
+import { weatherByDay } from "../../warmth/weatherByDay.ts";
 
 /** What the forecast says of the open air tonight, at the station. */
 export interface Outside {
@@ -87,24 +88,25 @@ function mean(values: (number | undefined)[]): number | null {
 }
 
 function byDays(state: PlantingState, night: Night): Outside | null {
-  const days = new Map([...state.weather, ...(state.forecast?.days ?? [])].map((d) => [d.date, d]));
   const forecast = new Map((state.forecast?.days ?? []).map((d) => [d.date, d]));
+  const weather = weatherByDay(state.weather);
+  const dayOn = (day: string) => forecast.get(day) ?? weather.get(day);
   const morning = forecast.get(night.morningDay);
   if (morning?.tMinC === undefined) return null;
   const sky = forecast.get(night.eveningDay) ?? morning;
   const courseOn = (day: string): number[] | null => {
-    const d = days.get(day);
-    const tMinC = d?.tMinC ?? days.get(addDays(day, 1))?.tMinC;
+    const d = dayOn(day);
+    const tMinC = d?.tMinC ?? dayOn(addDays(day, 1))?.tMinC;
     if (tMinC === undefined) return null;
-    const tMaxC = d?.tMaxC ?? days.get(addDays(day, -1))?.tMaxC;
+    const tMaxC = d?.tMaxC ?? dayOn(addDays(day, -1))?.tMaxC;
     if (tMaxC === undefined) return null;
     return hourlyTemperaturesC({
       latitudeDeg: state.site.latitudeDeg,
       dayOfYear: dayOfYear(day),
       tMinC,
       tMaxC: Math.max(tMaxC, tMinC),
-      previousTMaxC: Math.max(days.get(addDays(day, -1))?.tMaxC ?? tMaxC, tMinC),
-      nextTMinC: days.get(addDays(day, 1))?.tMinC,
+      previousTMaxC: Math.max(dayOn(addDays(day, -1))?.tMaxC ?? tMaxC, tMinC),
+      nextTMinC: dayOn(addDays(day, 1))?.tMinC,
     });
   };
   const courses = new Map([night.eveningDay, night.morningDay].map((day) => [day, courseOn(day)]));

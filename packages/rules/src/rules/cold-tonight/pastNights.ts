@@ -4,6 +4,7 @@ import type { Cover } from "../../states/parts.ts";
 import { coversOn } from "../../states/standing.ts";
 import type { PlantingState } from "../../states/states.ts";
 import { HOUR_MS, type Night, nightBefore } from "../../warmth/nightOf.ts";
+import { weatherByDay } from "../../warmth/weatherByDay.ts";
 
 /** Readings at the plants, oldest first. */
 export interface Reading {
@@ -73,7 +74,7 @@ export function pastNights(
 ): PastNight[] {
   const first = readings[0];
   if (!first) return [];
-  const weather = new Map(state.weather.map((d) => [d.date, d]));
+  const weather = weatherByDay(state.weather);
   const standing = covers.join();
   const nights: PastNight[] = [];
   const { setOutOn } = state.planting;

@@ -6,13 +6,14 @@ import type { ClimatologyYears } from "../../warmth/climatologyYears.ts";
 import { type CoverOver, coverOver } from "../../warmth/coverOver.ts";
 import { type SiteShift, siteShift } from "../../warmth/siteShift.ts";
 import { type SoilReading, soilAhead, soilNow } from "../../warmth/soilTemperature.ts";
-import { DAYS_NEEDED, type DateDose, doseReader, type Parts } from "./doseCurve.ts";
+import { type DateDose, doseReader, type Parts } from "./doseCurve.ts";
 import { earliestLead, isWithin, type Reading, steadyFrom } from "./earliest.ts";
 import { ESTABLISHMENT_DAYS, HORIZON_DAYS, type Line, lineOf, SOIL_FLOOR_C } from "./line.ts";
+import { DAYS_NEEDED, EXTREME_DAYS } from "./nights.ts";
 
 /** One way of setting out: the bed as it stands, in the open, or with a protection put up. */
 export interface Way {
-  curve: DateDose[];
+  curve: readonly Readonly<DateDose>[];
   within: boolean[];
   /** First steady date from the wanted day on. */
   earliest: number | null;
@@ -56,7 +57,7 @@ export function assess(state: PlantingState, years: ClimatologyYears): Assessmen
     state.bed.covers.length === 0
       ? []
       : Array.from(
-          { length: DAYS_NEEDED + 2 },
+          { length: EXTREME_DAYS },
           (_, i) => coverOver(state.bed, addDays(today, i - 1)).offsetC ?? 0,
         );
   const standing = (lead: number) => coverShift[lead + 1] ?? 0;
@@ -129,9 +130,8 @@ function widen(
   colder: DateDose["beyond"] | undefined,
 ): DateDose["beyond"] {
   if (!middle) return null;
-  return {
-    ...middle,
-    low: Math.min(middle.low, warmer?.low ?? middle.low),
-    high: Math.max(middle.high, colder?.high ?? middle.high),
-  };
+  const { hits, n, estimate } = middle;
+  const low = Math.min(middle.low, warmer?.low ?? middle.low);
+  const high = Math.max(middle.high, colder?.high ?? middle.high);
+  return { hits, n, estimate, low, high };
 }

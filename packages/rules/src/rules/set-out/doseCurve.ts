@@ -1,9 +1,18 @@
 import { dayOf, dayOfYear, epochDay } from "../../core/days.ts";
 import type { Members } from "../../warmth/blend.ts";
-import { type DoseShape, degreeHoursBelow, doseShape } from "../../warmth/dose.ts";
+import { type DoseShape, doseShape } from "../../warmth/dose.ts";
 import { frostRisk, frostWithin } from "../../warmth/frostRisk.ts";
-import { quantileOfSorted, type ShareOfYears, shareOfYears } from "../../warmth/shareOfYears.ts";
+import { putInOrder, quantileOfSorted, type ShareOfYears, shareOfYears } from "../../warmth/shareOfYears.ts";
 import { ESTABLISHMENT_DAYS, FEWEST_YEARS, FROST_C, HORIZON_DAYS, type Line } from "./line.ts";
+import {
+  DAYS_NEEDED,
+  EXTREME_DAYS,
+  type Nights,
+  nightsAt,
+  type StationNights,
+  stationNights,
+  windowDose,
+} from "./nights.ts";
 
 /** Tenth, middle and ninetieth of a hundred springs. */
 interface Spread {
@@ -32,37 +41,6 @@ export interface DateDose {
   nights: Spread | null;
 }
 
-/** Days of weather that the last date's window needs. */
-export const DAYS_NEEDED = HORIZON_DAYS + ESTABLISHMENT_DAYS;
-
-/** Each year's cold, day by day from today: what the dates' windows are read from. */
-interface Nights {
-  /** With a day before the first and a day after the last. */
-  tMinC: Float64Array;
-  tMaxC: Float64Array;
-  degreeHours: Float64Array;
-  /** Sum of the days before each, a missing day counted as nothing. */
-  doseBefore: Float64Array;
-  /** Days before each that have no dose, and nights before each below the floor. */
-  missingBefore: Uint8Array;
-  nightsBefore: Uint8Array;
-  /** Lowest minimum of the window that begins on each date. */
-  coldestC: Float64Array;
-}
-
-/** Written anew for each shift, and for each planting after the last is read: making such rows costs as much as filling them. */
-const rows: Nights[] = [];
-
-const emptyNights = (): Nights => ({
-  tMinC: new Float64Array(DAYS_NEEDED + 2),
-  tMaxC: new Float64Array(DAYS_NEEDED + 2),
-  degreeHours: new Float64Array(DAYS_NEEDED),
-  doseBefore: new Float64Array(DAYS_NEEDED + 1),
-  missingBefore: new Uint8Array(DAYS_NEEDED + 1),
-  nightsBefore: new Uint8Array(DAYS_NEEDED + 1),
-  coldestC: new Float64Array(HORIZON_DAYS + 1),
-});
-
 /** Room for one date's figures of each year, used again for the next date. */
 type Scratch = Record<"nights" | "degreeHours" | "coldestC", Float64Array>;
 
@@ -73,7 +51,7 @@ type Scratch = Record<"nights" | "degreeHours" | "coldestC", Float64Array>;
 export type Parts = "decision" | "risk" | "risk-and-spread";
 
 /** Turns a shift of the nights (site, cover) into the curve of the next 90 days. */
-type DoseReader = (nightShiftC: (lead: number) => number, parts: Parts) => DateDose[];
+type DoseReader = (nightShiftC: (lead: number) => number, parts: Parts) => readonly Readonly<DateDose>[];
 
 /**
  * The distribution of the cold dose over the establishment window, for each of the next 90 days.
@@ -82,6 +60,24 @@ type DoseReader = (nightShiftC: (lead: number) => number, parts: Parts) => DateD
  * The shift given to the reader is what the site and its cover add to the station's minimum on the day of that lead [C].
  */
 export function doseReader(members: Members, today: string, latitudeDeg: number, line: Line): DoseReader {
+  const site = sites.get(members) ?? { station: stationNights(members), drawn: [] };
+  sites.set(members, site);
+  const { station, drawn } = site;
+  const asked = askedOf(latitudeDeg, line);
+  let draw: DoseReader | undefined;
+  return (nightShiftC, parts) => {
+    for (let day = 0; day < EXTREME_DAYS; day++) asked[day] = nightShiftC(day - 1);
+    const known = drawn.find((one) => one.parts === parts && areSame(one.asked, asked));
+    if (known) return known.curve;
+    draw ??= curveDrawer(station, today, latitudeDeg, line);
+    const curve = draw(nightShiftC, parts);
+    if (drawn.length >= MOST_CURVES) drawn.shift();
+    drawn.push({ asked: asked.slice(), parts, curve });
+    return curve;
+  };
+}
+
+function curveDrawer(station: StationNights, today: string, latitudeDeg: number, line: Line): DoseReader {
   const firstDayOfYear = dayOfYear(today);
   // The day's length repeats yearly, so counting past the year's end does no harm.
   const shapes = Array.from({ length: DAYS_NEEDED }, (_, lead) =>
@@ -89,91 +85,45 @@ export function doseReader(members: Members, today: string, latitudeDeg: number,
   );
   const first = epochDay(today);
   const days = Array.from({ length: HORIZON_DAYS + 1 }, (_, lead) => dayOf(first + lead));
-  const shiftC = new Float64Array(DAYS_NEEDED + 2);
-  const room = () => new Float64Array(members.years.length);
+  const room = () => new Float64Array(station.years);
   const scratch: Scratch = { nights: room(), degreeHours: room(), coldestC: room() };
-  while (rows.length < members.years.length) rows.push(emptyNights());
-  const years = rows.slice(0, members.years.length);
   return (nightShiftC, parts) => {
-    for (let i = 0; i < shiftC.length; i++) shiftC[i] = nightShiftC(i - 1);
-    years.forEach((year, y) => {
-      const station = { tMinC: members.tMinC[y] as Float64Array, tMaxC: members.tMaxC[y] as Float64Array };
-      fillNights(year, station, shapes, line.floorC, shiftC);
-    });
-    return days.map((day, lead) => dateDose(years, day, lead, line, scratch, parts));
+    const nights = nightsAt(station, line.floorC, nightShiftC);
+    return days.map((day, lead) => dateDose(nights, shapes, day, lead, line, scratch, parts));
   };
 }
 
-function fillNights(
-  year: Nights,
-  station: Pick<Nights, "tMinC" | "tMaxC">,
-  shapes: readonly DoseShape[],
-  floorC: number,
-  shiftC: Float64Array,
-): void {
-  const { tMinC, tMaxC, degreeHours, doseBefore, missingBefore, nightsBefore } = year;
-  const length = shapes.length;
-  for (let i = 0; i < length + 2; i++) {
-    const min = (station.tMinC[i] as number) + (shiftC[i] as number);
-    tMinC[i] = min;
-    // On a dull day a lifted minimum may pass the maximum, which then goes with it.
-    tMaxC[i] = Math.max(station.tMaxC[i] as number, min);
-  }
-  for (let lead = 0; lead < length; lead++) {
-    const minimum = tMinC[lead + 1] as number;
-    const dose = degreeHoursBelow(
-      floorC,
-      shapes[lead] as DoseShape,
-      minimum,
-      tMaxC[lead + 1] as number,
-      tMaxC[lead] as number,
-      tMinC[lead + 2] as number,
-    );
-    const missing = Number.isNaN(dose);
-    degreeHours[lead] = dose;
-    doseBefore[lead + 1] = (doseBefore[lead] as number) + (missing ? 0 : dose);
-    missingBefore[lead + 1] = (missingBefore[lead] as number) + (missing ? 1 : 0);
-    nightsBefore[lead + 1] = (nightsBefore[lead] as number) + (minimum < floorC ? 1 : 0);
-  }
-  fillColdest(year.coldestC, tMinC);
+/** A curve, and all that was asked of it besides its members: the shifts of the nights, the place and the line. */
+interface Drawn {
+  asked: Float64Array;
+  parts: Parts;
+  curve: readonly Readonly<DateDose>[];
 }
 
-/** Days that may still be a window's coldest, in order; written anew for each year. */
-const queue = new Int32Array(DAYS_NEEDED);
+/** The plantings of one site that wait to go out share their nights and mostly their line. */
+const sites = new WeakMap<Members, { station: StationNights; drawn: Drawn[] }>();
+const MOST_CURVES = 32;
 
-/** Lowest minimum of each date's window, in one pass: what is warmer than a later day can never be the lowest again. */
-function fillColdest(coldest: Float64Array, tMinC: Float64Array): void {
-  const length = tMinC.length - 2;
-  let head = 0;
-  let tail = 0;
-  for (let day = 0; day < length; day++) {
-    const minimum = tMinC[day + 1] as number;
-    // Missing minima are never the lowest; windows that hold one are left out.
-    if (!Number.isNaN(minimum)) {
-      while (tail > head && (tMinC[(queue[tail - 1] as number) + 1] as number) >= minimum) tail -= 1;
-      queue[tail++] = day;
-    }
-    const start = day - ESTABLISHMENT_DAYS + 1;
-    if (start < 0) continue;
-    while (head < tail && (queue[head] as number) < start) head += 1;
-    if (start < coldest.length) {
-      coldest[start] =
-        head < tail ? (tMinC[(queue[head] as number) + 1] as number) : Number.POSITIVE_INFINITY;
-    }
+/** Room for the shifts, then the place and the line. */
+function askedOf(latitudeDeg: number, line: Line): Float64Array {
+  const dates = HORIZON_DAYS + 1;
+  const asked = new Float64Array(EXTREME_DAYS + 3 + 2 * dates);
+  asked.set([latitudeDeg, line.floorC, line.frostRisk], EXTREME_DAYS);
+  for (let lead = 0; lead < dates; lead++) {
+    const { nights, degreeHours } = line.allowedOn(lead);
+    asked.set([nights, degreeHours], EXTREME_DAYS + 3 + 2 * lead);
   }
+  return asked;
 }
 
-/** Differences of running sums carry a rounding of their own; this near the line the window is summed day by day. */
-const TOO_NEAR_C_H = 1e-6;
-
-function windowDose(year: Nights, lead: number): number {
-  let sum = 0;
-  for (let i = lead; i < lead + ESTABLISHMENT_DAYS; i++) sum += year.degreeHours[i] as number;
-  return sum;
+function areSame(one: Float64Array, other: Float64Array): boolean {
+  for (let i = 0; i < one.length; i++) if (one[i] !== other[i]) return false;
+  return true;
 }
 
 function dateDose(
-  years: Nights[],
+  all: Nights,
+  shapes: readonly DoseShape[],
   day: string,
   lead: number,
   line: Line,
@@ -182,29 +132,37 @@ function dateDose(
 ): DateDose {
   const spreads = parts === "risk-and-spread";
   const allowed = line.allowedOn(lead);
-  const end = lead + ESTABLISHMENT_DAYS;
   const { nights, degreeHours, coldestC } = scratch;
+  const first = lead * all.years;
+  const last = first + ESTABLISHMENT_DAYS * all.years;
   let n = 0;
   let beyond = 0;
   let oneNight = 0;
-  for (const year of years) {
-    if (year.missingBefore[end] !== year.missingBefore[lead]) continue;
-    const nightsBelow = (year.nightsBefore[end] as number) - (year.nightsBefore[lead] as number);
-    const running = (year.doseBefore[end] as number) - (year.doseBefore[lead] as number);
-    const near = Math.abs(running - allowed.degreeHours) < TOO_NEAR_C_H;
-    const sum = spreads || near ? windowDose(year, lead) : running;
+  for (let year = 0; year < all.years; year++) {
+    const from = first + year;
+    const to = last + year;
+    if (all.missingBefore[to] !== all.missingBefore[from]) continue;
+    const before = all.nightsBefore[from] as number;
+    const nightsBelow = (all.nightsBefore[to] as number) - before;
+    // Without a night below the floor, the one after the window's last evening counted too, no hour is.
+    const cold = (all.nightsBefore[to + all.years] as number) !== before;
+    const tooMany = nightsBelow > allowed.nights;
+    // Too many nights are beyond whatever their hours, which are then only reckoned to be shown.
+    const sum = cold && (spreads || !tooMany) ? windowDose(all, shapes, lead, year, line.floorC) : 0;
     nights[n] = nightsBelow;
     degreeHours[n] = sum;
-    coldestC[n] = year.coldestC[lead] as number;
+    coldestC[n] = all.coldestC[from] as number;
     n += 1;
-    if (nightsBelow > allowed.nights || sum > allowed.degreeHours) beyond += 1;
+    if (tooMany || sum > allowed.degreeHours) beyond += 1;
     if (nightsBelow > 0) oneNight += 1;
   }
   if (n < FEWEST_YEARS) {
     const unknown = { beyond: null, frost: null, oneNight: null, degreeHours: null, nights: null };
     return { day, lead, n, ...unknown, frosts: 0, frostWithin: false };
   }
-  const minimaC = coldestC.subarray(0, n);
+  // A part of a row costs more to make than to read, and mostly all years are whole.
+  const known = (figures: Float64Array) => (n === figures.length ? figures : figures.subarray(0, n));
+  const minimaC = known(coldestC);
   const frost = parts === "decision" ? null : frostRisk(minimaC, FROST_C);
   const frosts = frost
     ? { hits: frost.hits, within: frost.estimate <= line.frostRisk }
@@ -218,26 +176,9 @@ function dateDose(
     frosts: frosts.hits,
     frostWithin: frosts.within,
     oneNight: parts === "decision" ? null : shareOfYears(oneNight, n),
-    degreeHours: spreads ? spread(degreeHours.subarray(0, n)) : null,
-    nights: spreads ? spread(nights.subarray(0, n)) : null,
+    degreeHours: spreads ? spread(known(degreeHours)) : null,
+    nights: spreads ? spread(known(nights)) : null,
   };
-}
-
-/** So few values are put in order by hand in a third of the time that the library's sort takes to begin. */
-const FEW = 40;
-
-function putInOrder(values: Float64Array): Float64Array {
-  if (values.length > FEW) return values.sort();
-  for (let i = 1; i < values.length; i++) {
-    const value = values[i] as number;
-    let at = i;
-    while (at > 0 && (values[at - 1] as number) > value) {
-      values[at] = values[at - 1] as number;
-      at -= 1;
-    }
-    values[at] = value;
-  }
-  return values;
 }
 
 /** Sorts the values where they lie. */

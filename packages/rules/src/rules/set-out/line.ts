@@ -50,21 +50,20 @@ export function lineOf(settings: Settings, notes: FieldNote[], today: string): L
   const hardened = notes.some((n) => n.kind === "hardened" && n.on <= today);
   const leaves = latestValue(notes, "true-leaves", today);
   const small = leaves !== null && leaves < READY_LEAVES;
+  const allowed = (stage: Allowed["stage"]): Allowed => ({
+    nights: settings.setOutAllowedNights ?? DEFAULT_ALLOWED[stage].nights,
+    degreeHours: settings.setOutAllowedDegreeHours ?? DEFAULT_ALLOWED[stage].degreeHours,
+    stage,
+  });
+  const tender = allowed("tender");
+  const sturdy = allowed("sturdy");
   return {
     floorC: settings.coldFloorC ?? 12,
     acceptedRisk: settings.setOutAcceptedRisk ?? 0.2,
     frostRisk: settings.setOutFrostRisk ?? 0.05,
     hardened,
     leaves,
-    allowedOn(lead) {
-      const stage = small || (!hardened && lead < HARDENING_DAYS) ? "tender" : "sturdy";
-      const usual = DEFAULT_ALLOWED[stage];
-      return {
-        nights: settings.setOutAllowedNights ?? usual.nights,
-        degreeHours: settings.setOutAllowedDegreeHours ?? usual.degreeHours,
-        stage,
-      };
-    },
+    allowedOn: (lead) => (small || (!hardened && lead < HARDENING_DAYS) ? tender : sturdy),
   };
 }
 

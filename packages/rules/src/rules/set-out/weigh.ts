@@ -1,5 +1,5 @@
 import { addDays, dayOf, epochDay } from "../../core/days.ts";
-import { degreeDaysC } from "../../quantities/climate/degreeDays.ts";
+import { sineAbove } from "../../quantities/climate/degreeDays.ts";
 import type { PlantingState } from "../../states/states.ts";
 import { PROTECTIONS, type Protection } from "../../tables/covers.ts";
 import { PROTECTION_COSTS } from "../../tables/protectionCosts.ts";
@@ -121,16 +121,18 @@ export function heatFrom(
 ): number[] {
   const first = epochDay(day);
   const starts = years.years.map((year) => sameDayIn(year, day));
+  const minima = starts.map((start) => years.tMinRow(start, days));
+  const maxima = starts.map((start) => years.tMaxRow(start, days));
   const sums = [0];
   for (let i = 0; i < days; i++) {
     const lift = nightLiftC(first + i);
     let sum = 0;
     let n = 0;
-    for (const start of starts) {
-      const tMinC = years.tMinOn(start + i) + lift;
-      const tMaxC = Math.max(years.tMaxOn(start + i), tMinC);
+    for (let year = 0; year < starts.length; year++) {
+      const tMinC = (minima[year]?.[i] as number) + lift;
+      const tMaxC = Math.max(maxima[year]?.[i] as number, tMinC);
       if (Number.isNaN(tMaxC)) continue;
-      sum += degreeDaysC({ tMinC, tMaxC, baseC, method: "single-sine" });
+      sum += sineAbove(tMinC, tMaxC, baseC).degreeDays;
       n += 1;
     }
     sums.push((sums[i] as number) + (n === 0 ? 0 : sum / n));
