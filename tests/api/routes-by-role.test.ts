@@ -102,6 +102,25 @@ const drainReading = () => ({
   ph: 6.1,
   drainedPct: 15,
 });
+const ownGuide = (guideId: string) => ({
+  id: guideId,
+  title: "Aldertarn County vegetables",
+  region: "Aldertarn County",
+  source: { key: "office-guide", locator: "Table of the county's growers, 2024" },
+  status: "office",
+  unit: "mg/kg",
+  medium: "mineral-soil",
+  nutrients: {
+    P: {
+      extractant: "mehlich-3",
+      decimals: 0,
+      classes: [
+        { class: "low", low: 0, high: 30, response: "responds" },
+        { class: "high", low: 31, high: null, response: "unlikely" },
+      ],
+    },
+  },
+});
 let minute = 0;
 const soilWater = () => ({
   bedId: here.bedId,
@@ -360,6 +379,37 @@ const rows: Record<string, Row> = {
     with: async (who) => id(await added(who, "harvests", harvest())),
   },
 
+  "GET /v1/guides/{guideId}": {
+    ...open,
+    with: async () => ({ params: { guideId: "nj-mehlich-3" } }),
+    says: (body) => expect(body).toMatchObject({ id: "nj-mehlich-3", status: "seen", unit: "lb/A" }),
+  },
+  [`GET ${of}/guides`]: {
+    ...agentOnly(200),
+    says: ({ held, own }: { held: { id: string }[]; own: object[] }) => {
+      expect(held.map((g) => g.id)).toContain("nj-mehlich-3");
+      expect(own).toEqual([]);
+    },
+  },
+  [`POST ${of}/guides`]: {
+    ...agentOnly(201),
+    with: async () => ({ body: { guide: ownGuide("own-a") } }),
+    says: (body) =>
+      expect(body).toEqual({
+        id: expect.any(String),
+        addedAt: expect.any(String),
+        guide: ownGuide("own-a"),
+      }),
+  },
+  [`DELETE ${of}/guides/{id}`]: {
+    ...agentOnly(200),
+    with: async () => {
+      const { body } = await api
+        .as(api.agent)
+        .post(`/v1/offices/${here.officeId}/guides`, { guide: ownGuide(`own-${minute++}`) });
+      return id(body.id);
+    },
+  },
   [`POST ${ofFarm}/deliveries`]: {
     ...both(201),
     with: async () => ({ body: delivery() }),

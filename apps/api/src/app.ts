@@ -12,6 +12,7 @@ import { inOffice, signedIn } from "./middleware/person.ts";
 import { asProblem, problem, problemOf } from "./problems.ts";
 import { adviceRoutesOf } from "./routes/advice.ts";
 import { farmRoutesOf } from "./routes/farms.ts";
+import { guideRoutesOf } from "./routes/guides.ts";
 import { importRoutesOf } from "./routes/imports.ts";
 import { openRoutesOf } from "./routes/open.ts";
 import { recordRoutesOf } from "./routes/records.ts";
@@ -60,6 +61,7 @@ export function createApp(deps: AppDeps): App {
   openRoutesOf(app);
   farmRoutesOf(app);
   recordRoutesOf(app);
+  guideRoutesOf(app);
   importRoutesOf(app, deps.log);
   adviceRoutesOf(app);
   weatherRoutesOf(app);

@@ -15,6 +15,8 @@ export type {
   Valve,
 } from "./routes/farms.ts";
 export * as farmRoutes from "./routes/farms.ts";
+export type { Guides, OwnGuide } from "./routes/guides.ts";
+export * as guideRoutes from "./routes/guides.ts";
 export type { Column, Import, ImportLine } from "./routes/imports.ts";
 export * as importRoutes from "./routes/imports.ts";
 export type { Claim, Me, Source } from "./routes/open.ts";

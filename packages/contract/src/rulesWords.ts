@@ -6,6 +6,7 @@ export {
   COVERS,
   FUELS,
   GLAZINGS,
+  GuideSchema,
   INNER_LAYERS,
   MARKET_TYPES,
   MATERIAL_KINDS,

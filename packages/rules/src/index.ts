@@ -10,7 +10,7 @@ export type { Estimated, SourceRef, WorkingLine } from "./core/working.ts";
 export { claims, claimsOf, sources } from "./evidence/register.ts";
 export type { Claim, Grade, Source } from "./evidence/types.ts";
 export { checkGuide } from "./guides/check.ts";
-export { type GuideListing, guideListings, listGuide } from "./guides/register.ts";
+export { type GuideListing, guideListings, guides, listGuide } from "./guides/register.ts";
 export { type Guide, GuideSchema } from "./guides/schema.ts";
 export { quantities } from "./quantities/index.ts";
 export { rules } from "./rules/index.ts";

@@ -15,6 +15,7 @@ export { addPlanting, changePlanting } from "./farms/plantings.ts";
 export { addSite, changeSite } from "./farms/sites.ts";
 export { addStructure, changeStructure } from "./farms/structures.ts";
 export { addValve, changeValve } from "./farms/valves.ts";
+export { addGuide, getGuide, listGuides, retireGuide } from "./guides/guides.ts";
 export {
   discardImport,
   forgetLabMapping,

@@ -79,6 +79,7 @@ export function plantingState(facts: FarmFacts, planting: PlantingRow): Planting
     forecast: site.forecast,
     climatology: site.climatology,
     soilTests: soilTestsOf(facts, bed, site.today),
+    guides: some(facts.guides),
     feeding: feedingPart(planting.feeding),
     shed: [],
     applications: facts.applications
@@ -195,6 +196,7 @@ export function bedState(facts: FarmFacts, bed: BedView): BedState {
     site: sitePart(site.row),
     bed: bedPart(bed),
     soilTests: soilTestsOf(facts, bed, site.today),
+    guides: some(facts.guides),
     shed: some(facts.materials.map(materialPart)),
     applications: some(
       facts.applications

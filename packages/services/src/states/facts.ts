@@ -21,6 +21,7 @@ import {
   addDays,
   type Climatology,
   type Forecast,
+  type Guide,
   localDay,
   type Settings,
   SettingsSchema,
@@ -30,6 +31,7 @@ import { and, asc, desc, eq, gte, inArray, isNull, lte, ne, sql } from "drizzle-
 import { listBeds } from "../farms/listBeds.ts";
 import { listMaterials } from "../farms/listMaterials.ts";
 import type { OfFarm } from "../farms/ofFarm.ts";
+import { ownGuides } from "../guides/ownGuides.ts";
 import { latestForecast } from "../weather/latestForecast.ts";
 import { forecastPart, weatherPart } from "./parts.ts";
 
@@ -64,6 +66,8 @@ export interface FarmFacts {
   farmId: string;
   asOf: string;
   settings: Settings;
+  /** The office's own, in use. */
+  guides: Guide[];
   sites: Map<string, SiteFacts>;
   valves: (typeof valves.$inferSelect)[];
   beds: Awaited<ReturnType<typeof listBeds>>;
@@ -107,6 +111,7 @@ export async function readFacts(tx: Tx, at: OfFarm, asOf: string): Promise<FarmF
     farmId,
     asOf,
     settings: SettingsSchema.parse(office?.settings ?? {}),
+    guides: (await ownGuides(tx, officeId)).map(({ guide }) => guide as Guide),
     sites: await readSites(tx, at, asOf, since),
     valves: await tx
       .select()
