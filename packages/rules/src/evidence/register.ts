@@ -1,5 +1,6 @@
 import { coldRecordClaims } from "./claims/cold-record.ts";
 import { coldTonightClaims } from "./claims/cold-tonight.ts";
+import { containerClaims } from "./claims/containers.ts";
 import { feedingClaims } from "./claims/feeding.ts";
 import { hardeningClaims } from "./claims/hardening.ts";
 import { hotterClaims } from "./claims/hotter.ts";
@@ -13,6 +14,7 @@ import { settingDepthClaims } from "./claims/setting-depth.ts";
 import { soilReadingClaims } from "./claims/soil-reading.ts";
 import { sowByClaims } from "./claims/sow-by.ts";
 import { tooHotClaims } from "./claims/too-hot.ts";
+import { woodAshClaims } from "./claims/wood-ash.ts";
 import { aciditySources } from "./sources/acidity.ts";
 import { coldSources } from "./sources/cold.ts";
 import { containerSources } from "./sources/containers.ts";
@@ -57,8 +59,10 @@ export const claims: ReadonlyMap<string, Claim> = new Map(
     ...tooHotClaims,
     ...soilReadingClaims,
     ...limeClaims,
+    ...woodAshClaims,
     ...feedingClaims,
     ...manureTimingClaims,
+    ...containerClaims,
   ].map((c) => [c.id, c]),
 );
 

@@ -1,12 +1,13 @@
 import type { Rule } from "../core/rule.ts";
 import { coldRecordRule } from "./cold-record/index.ts";
 import { coldTonightRule } from "./cold-tonight/index.ts";
+import { containersRule } from "./containers/index.ts";
 import { feedingRule } from "./feeding/index.ts";
 import { hardeningRule } from "./hardening/index.ts";
 import { hotterRule } from "./hotter/index.ts";
 import { irrigateRule } from "./irrigate/index.ts";
-import { manureTimingRule } from "./manure-timing/index.ts";
 import { limeRule } from "./lime/index.ts";
+import { manureTimingRule } from "./manure-timing/index.ts";
 import { nightHeatRule } from "./night-heat/index.ts";
 import { saltRule } from "./salt/index.ts";
 import { setOutRule } from "./set-out/index.ts";
@@ -14,6 +15,7 @@ import { settingDepthRule } from "./setting-depth/index.ts";
 import { soilReadingRule } from "./soil-reading/index.ts";
 import { sowByRule } from "./sow-by/index.ts";
 import { tooHotRule } from "./too-hot/index.ts";
+import { woodAshRule } from "./wood-ash/index.ts";
 
 /** Every rule, in the order of the catalogue. The cast holds because a rule is only handed states of its own subject. */
 export const rules = [
@@ -30,6 +32,8 @@ export const rules = [
   soilReadingRule,
   limeRule,
   feedingRule,
+  woodAshRule,
   manureTimingRule,
+  containersRule,
   settingDepthRule,
 ] as Rule[];

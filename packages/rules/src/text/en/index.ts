@@ -1,6 +1,7 @@
 import { coldRecord } from "./cold-record.ts";
 import { coldTonight } from "./cold-tonight.ts";
 import { common } from "./common.ts";
+import { containers } from "./containers.ts";
 import { feeding } from "./feeding.ts";
 import { hardening } from "./hardening.ts";
 import { hotter } from "./hotter.ts";
@@ -16,6 +17,7 @@ import { settingDepth } from "./setting-depth.ts";
 import { soilReading } from "./soil-reading.ts";
 import { sowBy } from "./sow-by.ts";
 import { tooHot } from "./too-hot.ts";
+import { woodAsh } from "./wood-ash.ts";
 
 /** All English text of the rules, by key. */
 export const en: Record<string, string> = {
@@ -35,6 +37,8 @@ export const en: Record<string, string> = {
   ...tooHot,
   ...soilReading,
   ...lime,
+  ...woodAsh,
   ...feeding,
   ...manureTiming,
+  ...containers,
 };
