@@ -425,4 +425,11 @@ export const soilSources: Source[] = [
     url: "https://kentcoopextension.blogspot.com/2008/08/",
     status: "seen",
   },
+  {
+    id: "penn-state-fertigation",
+    cite: "Bogash S. Penn State Extension. Fertigation of vegetables (nutrients before planting and by drip).",
+    kind: "extension",
+    url: "https://docslib.org/doc/7940904",
+    status: "seen",
+  },
 ];

@@ -2,28 +2,50 @@ import type { Step } from "../../core/rule.ts";
 import { ratioOn } from "../../food/curve.ts";
 import { type FeedingPlan, missedN } from "../../food/plan.ts";
 import type { PlantingState } from "../../states/states.ts";
-import { type Measure, type Message, measure, onDay, say, wordOf } from "../../text/message.ts";
-import { isSlow, type MaterialPlan } from "./material.ts";
+import { type Message, measure, onDay, say, wordOf } from "../../text/message.ts";
+import { amount } from "./amount.ts";
+import { doseSaid } from "./doseSteps.ts";
+import type { FeedingReading, Frame } from "./reading.ts";
+import { tankSaid } from "./tankSteps.ts";
+import { testsSaid } from "./testSteps.ts";
 
 const kgPerHa = (value: number) => measure(value, "kg/ha");
 /** Smaller differences than this are not worth a sentence [kg/ha]. */
 const WORTH_SAYING_KG_PER_HA = 1;
+/** More reasons than these hide what to do. */
+const MOST_LEFT_OUT_SAID = 6;
 
-/** First what to do and from which bag, then what else the bed wants, then where the season stands. */
-export function stepsOf(state: PlantingState, plan: FeedingPlan, material: MaterialPlan | undefined): Step[] {
+/** First what to do and from which bags, then what else the bed wants, then where the season stands. */
+export function stepsOf(state: PlantingState, r: FeedingReading, frame: Frame): Step[] {
+  const { plan } = r;
   const said = [
-    ...(material ? doseSaid(state, material) : noMaterialSaid(state, plan)),
-    ...(material ? bagSaid(plan, material) : []),
-    ...mineralSaid(plan, material),
+    ...(r.schedule.materials.length > 0 ? doseSaid(state, r) : noMaterialSaid(state, r)),
+    ...tankSaid(state, r, frame.today),
+    ...testsSaid(state, r, frame.today),
+    ...bagsSaid(r, frame),
+    ...mineralSaid(r),
     ...ratioSaid(plan),
     ...needSaid(plan),
   ];
   return said.map((text) => ({ text }));
 }
 
-function noMaterialSaid(state: PlantingState, plan: FeedingPlan): Message[] {
-  if (plan.leftN + (plan.leftP2o5 ?? 0) + (plan.leftK2o ?? 0) === 0) return [];
-  return [say(state.feeding.materialId === undefined ? "feeding.step.choose" : "feeding.step.fits-nothing")];
+function noMaterialSaid(state: PlantingState, { demand, schedule }: FeedingReading): Message[] {
+  if (schedule.short.length === 0 && demand.needs.every((n) => n.leastKgPerHa === 0)) return [];
+  const kindOf = (id: string) => state.shed.find((m) => m.id === id)?.kind ?? "other";
+  const chosen = state.feeding.materialId;
+  return [
+    say(chosen === undefined ? "feeding.step.choose" : "feeding.step.fits-nothing"),
+    ...demand.leftOut
+      .filter((l) => l.why !== "another-chosen")
+      .slice(0, MOST_LEFT_OUT_SAID)
+      .map((l) =>
+        say("feeding.step.left-out", {
+          material: wordOf(`material.${kindOf(l.materialId)}`),
+          why: wordOf(`feeding.left-out.${l.why}`),
+        }),
+      ),
+  ];
 }
 
 /** Where the season stands. What each credit is stands in the working. */
@@ -32,86 +54,92 @@ function needSaid(plan: FeedingPlan): Message[] {
   // Without this the sums would leave a rest that nobody explains.
   const missed = missedN(plan);
   return [
+    ...(missed >= WORTH_SAYING_KG_PER_HA ? [say("feeding.step.missed", { missed: kgPerHa(missed) })] : []),
+    ...(plan.capped ? [say("feeding.step.ceiling", { most: kgPerHa(plan.seasonN) })] : []),
     say(credited ? "feeding.step.need-credited" : "feeding.step.need", {
       low: kgPerHa(plan.need.low),
       high: kgPerHa(plan.need.high),
+      creditLow: kgPerHa(plan.creditsTotal.low),
+      creditMid: kgPerHa(plan.creditsTotal.mid),
+      creditHigh: kgPerHa(plan.creditsTotal.high),
       season: kgPerHa(plan.seasonN),
+      seasonLow: kgPerHa(plan.season.low),
+      seasonHigh: kgPerHa(plan.season.high),
       given: kgPerHa(plan.givenN),
       left: kgPerHa(plan.leftN),
     }),
-    ...(missed >= WORTH_SAYING_KG_PER_HA ? [say("feeding.step.missed", { missed: kgPerHa(missed) })] : []),
-    ...(plan.capped ? [say("feeding.step.ceiling", { most: kgPerHa(plan.seasonN) })] : []),
   ];
 }
 
-function doseSaid(state: PlantingState, m: MaterialPlan): Message[] {
-  const { dose } = m;
-  if (!dose || dose.kg === 0) return [];
-  const material = wordOf(`material.${m.material.kind}`);
-  if (!m.dueNow) {
-    return [
-      say("feeding.step.next", { material, day: onDay(dose.on), bed: amount(dose.kg), weeks: dose.weeks }),
-      ...slowSaid(m),
-    ];
-  }
-  const { bed, planting } = state;
-  const grams = dose.kg * 1000;
-  const shared = { material, bed: amount(dose.kg), area: kgPerHa(dose.kgPerHa), weeks: dose.weeks };
+/** The bags over the rest of the season: what they give, what is left of them, what they bring too much or too little of. */
+function bagsSaid(r: FeedingReading, frame: Frame): Message[] {
+  const { plan, schedule } = r;
+  if (schedule.materials.length === 0) return shortSaid(r);
+  const { n, p2o5, k2o } = schedule.brings;
+  const hectares = r.demand.areaM2 / 10_000;
   return [
-    bed.containers
-      ? say("feeding.step.dose-container", { ...shared, each: measure(grams / bed.containers.count, "g") })
-      : say("feeding.step.dose-bed", {
-          ...shared,
-          row: measure(grams / (bed.lengthM * planting.rowsPerBed), "g/m"),
-          plant: measure(grams / planting.plants, "g/plant"),
-        }),
-    ...(m.dry ? [say("feeding.step.dry", { weeks: m.dry.weeks, bed: amount(m.dry.kg) })] : []),
-    ...slowSaid(m),
-  ];
-}
-
-const slowSaid = (m: MaterialPlan): Message[] =>
-  isSlow(m.material.kind)
-    ? [say("feeding.step.slow", { material: wordOf(`material.${m.material.kind}`) })]
-    : [];
-
-/** The bag over the rest of the season: what it gives, what is left of it, what it brings too much or too little of. */
-function bagSaid(plan: FeedingPlan, m: MaterialPlan): Message[] {
-  const { n, p2o5, k2o } = m.brings;
-  return [
-    say("feeding.step.season", {
-      material: wordOf(`material.${m.material.kind}`),
-      bed: amount(m.seasonKg),
-      area: kgPerHa(m.seasonKgPerHa),
-      until: onDay(plan.dates.end),
-    }),
-    ...stockSaid(m),
-    ...(p2o5 + k2o > 0
+    ...schedule.materials.flatMap((m) => [
+      say("feeding.step.season", {
+        material: wordOf(`material.${m.material.kind}`),
+        bed: amount(m.kg),
+        area: kgPerHa(m.kg / hectares),
+        until: onDay(plan.dates.end),
+      }),
+      ...stockSaid(m, r, frame),
+    ]),
+    ...(p2o5 + k2o > 0 || schedule.materials.length > 1
       ? [say("feeding.step.brings", { n: kgPerHa(n), p2o5: kgPerHa(p2o5), k2o: kgPerHa(k2o) })]
       : []),
-    ...overSaid("n", m.over.n),
-    ...overSaid("p2o5", m.over.p2o5),
-    ...overSaid("k2o", m.over.k2o),
-    ...(m.over.n <= -WORTH_SAYING_KG_PER_HA
-      ? [say("feeding.step.short", { nutrient: wordOf("feeding.nutrient.n"), short: kgPerHa(-m.over.n) })]
-      : []),
+    ...overSaid("n", n - plan.leftN),
+    ...overSaid("p2o5", plan.leftP2o5 === null ? null : p2o5 - plan.leftP2o5),
+    ...overSaid("k2o", plan.leftK2o === null ? null : k2o - plan.leftK2o),
+    ...shortSaid(r),
   ];
 }
 
-function stockSaid(m: MaterialPlan): Message[] {
-  if (m.stockLeftKg === undefined) return [say("feeding.step.stock-unknown")];
-  if (m.shortfallKg > 0)
-    return [say("feeding.step.shortfall", { short: amount(m.shortfallKg), have: amount(m.takenKg) })];
-  return [say("feeding.step.stock-left", { left: amount(m.stockLeftKg) })];
+function stockSaid(
+  { material, kg, fromStockKg }: FeedingReading["schedule"]["materials"][number],
+  r: FeedingReading,
+  frame: Frame,
+): Message[] {
+  const name = wordOf(`material.${material.kind}`);
+  if (material.stockKg === undefined) return [say("feeding.step.stock-unknown", { material: name })];
+  if (kg - fromStockKg > ROUNDING_KG) {
+    return [
+      say("feeding.step.to-buy", {
+        material: name,
+        buy: amount(kg - fromStockKg),
+        have: amount(fromStockKg),
+      }),
+    ];
+  }
+  if (frame.chosen?.id === material.id && r.shortfallKg > ROUNDING_KG) {
+    return [say("feeding.step.shortfall", { short: amount(r.shortfallKg), have: amount(fromStockKg) })];
+  }
+  return [say("feeding.step.stock-left", { material: name, left: amount(material.stockKg - fromStockKg) })];
 }
+
+/** The solver's rounding of an amount on a bed. */
+const ROUNDING_KG = 1e-4;
+
+/** Phosphate and potash that are short are said with what the soil test asks for. */
+const shortSaid = ({ schedule }: FeedingReading): Message[] =>
+  schedule.short
+    .filter((s) => s.nutrient !== "P2O5" && s.nutrient !== "K2O")
+    .map((s) =>
+      say("feeding.step.short", {
+        nutrient: wordOf(`feeding.nutrient.${s.nutrient.toLowerCase()}`),
+        short: kgPerHa(s.kgPerHa),
+      }),
+    );
 
 function overSaid(nutrient: "n" | "p2o5" | "k2o", over: number | null): Message[] {
   if (over === null || over < WORTH_SAYING_KG_PER_HA) return [];
   return [say(`feeding.step.over-${nutrient}`, { over: kgPerHa(over) })];
 }
 
-/** What the soil test asks for, and how much of it this material leaves to another. */
-function mineralSaid(plan: FeedingPlan, m: MaterialPlan | undefined): Message[] {
+/** What the soil test asks for, and how much of it the shed leaves to another material. */
+function mineralSaid({ plan, schedule }: FeedingReading): Message[] {
   return (["p2o5", "k2o"] as const).map((nutrient) => {
     const need = plan[nutrient];
     const name = wordOf(`feeding.nutrient.${nutrient}`);
@@ -122,13 +150,15 @@ function mineralSaid(plan: FeedingPlan, m: MaterialPlan | undefined): Message[] 
       });
     }
     const left = (nutrient === "p2o5" ? plan.leftP2o5 : plan.leftK2o) ?? 0;
-    const short = m ? Math.max(0, -(m.over[nutrient] ?? 0)) : 0;
+    const short = schedule.short.find((s) => s.nutrient.toLowerCase() === nutrient)?.kgPerHa ?? 0;
     const elsewhere = short >= WORTH_SAYING_KG_PER_HA ? "-elsewhere" : "";
-    return say(`feeding.step.mineral-${need.response}${elsewhere}`, {
+    const how = need.guide ? (need.guide.status === "memory" ? "guide-unverified" : "guide") : need.response;
+    return say(`feeding.step.mineral-${how}${how === "unlikely" ? "" : elsewhere}`, {
       nutrient: name,
       season: kgPerHa(need.kgPerHa),
       left: kgPerHa(left),
       short: kgPerHa(short),
+      guide: need.guide?.title ?? "",
     });
   });
 }
@@ -144,6 +174,3 @@ function ratioSaid(plan: FeedingPlan): Message[] {
     }),
   ];
 }
-
-/** Grams where a scale for kilograms would not show it. */
-export const amount = (kg: number): Measure => (kg < 1 ? measure(kg * 1000, "g") : measure(kg, "kg"));

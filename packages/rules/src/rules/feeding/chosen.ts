@@ -1,0 +1,53 @@
+import { refuse } from "../../core/errors.ts";
+import { isRawManure, whyNot } from "../../food/mayUse.ts";
+import type { Material } from "../../states/food.ts";
+import type { PlantingState } from "../../states/states.ts";
+
+/** The material somebody chose to feed from; undefined where nobody did. Refuses what may not be used here. */
+export function chosenMaterial(state: PlantingState, today: string): Material | undefined {
+  const { materialId, method } = state.feeding;
+  if (materialId === undefined) return undefined;
+  const field = "feeding.materialId";
+  const material = state.shed.find((m) => m.id === materialId);
+  if (!material) {
+    const held = state.shed.map((m) => m.id).join(", ");
+    refuse(field, "is not in the shed", held === "" ? "a material of the shed" : held, materialId);
+  }
+  const why = whyNot(state, material, today);
+  const ground = state.bed.certification === "none" ? "organic materials only" : state.bed.certification;
+  switch (why) {
+    case undefined:
+      return material;
+    case "not-certified": {
+      const message = `is ${material.certifiedUse} on this bed (${ground})`;
+      return refuse(field, message, "a material allowed or restricted on certified ground", materialId);
+    }
+    case "proof-expired": {
+      const message = `has a proof that ended on ${material.certifiedProofUntil} (${ground})`;
+      return refuse(field, message, "a material whose proof still holds", materialId);
+    }
+    case "raw-manure":
+      if (method === "drip") break;
+      return refuse(
+        field,
+        state.bed.certification === "none"
+          ? "raw manure on a standing crop would be too near to harvest (the 120 days of 7 CFR 205.203(c), taken for all ground)"
+          : "raw manure on certified ground would be too near to harvest (7 CFR 205.203(c))",
+        "composted manure, or another material",
+        materialId,
+      );
+    case "not-soluble":
+      break;
+    default: {
+      const message = "moves the soil's pH and is not dosed by this rule";
+      return refuse(field, message, "a fertiliser; what limes or sours is judged by soil pH", materialId);
+    }
+  }
+  const what = isRawManure(material) ? "raw manure" : "a material that does not dissolve";
+  return refuse(
+    "feeding.method",
+    `${what} may not go through drip lines`,
+    "broadcast, banded or watered-in",
+    method,
+  );
+}

@@ -1,0 +1,72 @@
+import { isSlow } from "../../food/schedule.ts";
+import type { PlantingState } from "../../states/states.ts";
+import { type Message, measure, onDay, say, wordOf } from "../../text/message.ts";
+import { amount } from "./amount.ts";
+import type { FeedingReading } from "./reading.ts";
+
+/** What to give, material by material, in every measure a grower may have at hand. */
+export function doseSaid(state: PlantingState, r: FeedingReading): Message[] {
+  const { dose } = r;
+  if (!dose) return [];
+  const hectares = r.demand.areaM2 / 10_000;
+  const split = r.rain !== undefined && r.rain.giveOn === undefined;
+  const said = dose.parts.flatMap(({ material, kg }): Message[] => {
+    const name = wordOf(`material.${material.kind}`);
+    const now = r.dueNow && r.rain?.giveOn === undefined;
+    if (!now) {
+      return [
+        say("feeding.step.next", { material: name, day: onDay(dose.on), bed: amount(kg), weeks: dose.weeks }),
+      ];
+    }
+    const shared = {
+      material: name,
+      bed: amount(kg),
+      area: measure(kg / hectares, "kg/ha"),
+      square: measure((kg * 1000) / r.demand.areaM2, "g/m2"),
+      weeks: dose.weeks,
+    };
+    return [perPlace(state, kg * 1000, shared), ...scoopSaid(material.bulkDensityKgPerL, kg, name)];
+  });
+  return [
+    ...(split ? [say("feeding.step.split", rainParams(r))] : []),
+    ...(r.rain?.giveOn === undefined ? [] : [say("feeding.step.wait", rainParams(r))]),
+    ...said,
+    ...(r.dueNow && r.dry && !r.rain
+      ? r.dry.parts.map(({ material, kg }) =>
+          say("feeding.step.dry", {
+            material: wordOf(`material.${material.kind}`),
+            weeks: r.dry?.weeks ?? 1,
+            bed: amount(kg),
+          }),
+        )
+      : []),
+    ...dose.parts
+      .filter((p) => isSlow(p.material.kind))
+      .map((p) => say("feeding.step.slow", { material: wordOf(`material.${p.material.kind}`) })),
+  ];
+}
+
+const rainParams = ({ dose, rain }: FeedingReading) => ({
+  rain: measure(rain?.rainMm ?? 0, "mm"),
+  excess: measure(rain?.excessMm ?? 0, "mm"),
+  low: measure(rain?.lossKgPerHa.low ?? 0, "kg/ha"),
+  high: measure(rain?.lossKgPerHa.high ?? 0, "kg/ha"),
+  day: onDay(dose?.on ?? ""),
+});
+
+function perPlace(state: PlantingState, grams: number, shared: Message["params"]): Message {
+  const { bed, planting } = state;
+  return bed.containers
+    ? say("feeding.step.dose-container", { ...shared, each: measure(grams / bed.containers.count, "g") })
+    : say("feeding.step.dose-bed", {
+        ...shared,
+        row: measure(grams / (bed.lengthM * planting.rowsPerBed), "g/m"),
+        plant: measure(grams / planting.plants, "g/plant"),
+      });
+}
+
+/** By volume, where somebody weighed how much a litre of it is. */
+function scoopSaid(kgPerL: number | undefined, kg: number, material: { word: string }): Message[] {
+  if (kgPerL === undefined) return [];
+  return [say("feeding.step.scoop", { material, volume: measure((kg / kgPerL) * 1000, "scoop-mL") })];
+}

@@ -1,0 +1,74 @@
+import type { Table } from "../../core/rule.ts";
+import type { FeedingDates } from "../../food/curve.ts";
+import { injectorWeek, latestWaterTest } from "../../food/fertigation.ts";
+import { tankFills } from "../../food/tanks.ts";
+import type { PlantingState } from "../../states/states.ts";
+import { say, wordOf } from "../../text/message.ts";
+import { type FeedingReading, injectorOf } from "./reading.ts";
+
+const stageOn = ({ buds, set }: FeedingDates, day: string) =>
+  say(`feeding.stage.${day < buds ? "early" : day < set ? "mid" : "fruit-set"}`);
+
+/**
+ * The season that is left, week by week: stage, nutrients on cropped land, each material on this bed, and through an injector
+ * which tank, what the water holds and what the meter reads.
+ */
+export function weeklyTable(state: PlantingState, r: FeedingReading, today: string): Table[] {
+  const { plan, schedule, water } = r;
+  if (schedule.materials.length === 0) return [];
+  const fertigation = injectorOf(state);
+  const materials = schedule.materials.map((m) => m.material);
+  const fills = fertigation ? tankFills(materials, fertigation.tanks) : [];
+  const waterEc = latestWaterTest(state.waterTests, today)?.ecDSPerM ?? 0;
+  const p2o5 = (i: number) =>
+    schedule.materials.reduce((sum, m) => sum + ((m.weeksKg[i] ?? 0) * m.material.p2o5Pct) / 100, 0) /
+    (r.demand.areaM2 / 10_000);
+  return [
+    {
+      id: "feeding-weeks",
+      title: say("feeding.table.title"),
+      columns: [
+        { name: say("feeding.table.week") },
+        { name: say("feeding.table.stage") },
+        { name: say("feeding.table.n"), unit: "kg/ha" },
+        { name: say("feeding.table.p2o5"), unit: "kg/ha" },
+        { name: say("feeding.table.k2o"), unit: "kg/ha" },
+        ...materials.map((m) => ({
+          name: fertigation
+            ? say("feeding.table.material-tank", {
+                material: wordOf(`material.${m.kind}`),
+                tank: fills.find((f) => f.materials.includes(m))?.tank ?? "A",
+              })
+            : say("feeding.table.material", { material: wordOf(`material.${m.kind}`) }),
+          unit: "kg" as const,
+        })),
+        ...(fertigation
+          ? [
+              { name: say("feeding.table.ppm"), unit: "mg/L" as const },
+              { name: say("feeding.table.ec-low"), unit: "dS/m" as const },
+              { name: say("feeding.table.ec-high"), unit: "dS/m" as const },
+            ]
+          : []),
+      ],
+      rows: plan.weeksN.map(({ from }, i) => [
+        from,
+        stageOn(plan.dates, from),
+        schedule.weeksN[i] ?? 0,
+        p2o5(i),
+        schedule.weeksK2o[i] ?? 0,
+        ...schedule.materials.map((m) => m.weeksKg[i] ?? 0),
+        ...(fertigation && water ? injected(i) : []),
+      ]),
+    },
+  ];
+
+  function injected(i: number): (number | null)[] {
+    const parts = schedule.materials
+      .map((m) => ({ material: m.material, kg: m.weeksKg[i] ?? 0 }))
+      .filter((p) => p.kg > 0);
+    const answer = fertigation && water && injectorWeek(fertigation, parts, water);
+    if (answer?.kind !== "week") return [null, null, null];
+    const { nMgPerL, feedEc } = answer.week;
+    return [nMgPerL, feedEc ? feedEc.low + waterEc : null, feedEc ? feedEc.high + waterEc : null];
+  }
+}
