@@ -25,6 +25,7 @@ const table = (
 const FIVE = ["very-low", "low", "medium", "high", "very-high"];
 const FOUR = ["low", "medium", "high", "very-high"];
 const THREE = ["low", "medium", "high"];
+const WISCONSIN = ["low", "optimum", "high"];
 const ranges = (names: string[], bounds: (readonly [number, number | null])[]): Cell[] =>
   bounds.map(([from, to], i) => [names[i] ?? "", from, to] as const);
 
@@ -238,5 +239,36 @@ export const printedClasses: PrintedClass[] = [
         ],
       },
     ).map((cell) => ({ ...cell, also: { cecCmolPerKg } })),
+  ),
+  // The copy prints low, optimum and high; the ends outside them are named by us and not checked.
+  ...table(
+    { id: "SN-213", guide: "wi-loamy", extractant: "bray-1", perMgPerKg: 1 },
+    {
+      P: ranges(WISCONSIN, [
+        [15, 30],
+        [31, 45],
+        [46, 75],
+      ]),
+      K: ranges(WISCONSIN, [
+        [80, 140],
+        [141, 200],
+        [201, 220],
+      ]),
+    },
+  ),
+  ...table(
+    { id: "SN-214", guide: "wi-sandy", extractant: "bray-1", perMgPerKg: 1 },
+    {
+      P: ranges(WISCONSIN, [
+        [18, 35],
+        [36, 50],
+        [51, 80],
+      ]),
+      K: ranges(WISCONSIN, [
+        [50, 100],
+        [101, 150],
+        [151, 165],
+      ]),
+    },
   ),
 ];

@@ -69,6 +69,8 @@ const nutrientForms: PublishedRow[] = [
   form("SN-107", VT, ["K2SO4", "S"], 0.184, 0.00018),
   form("SN-107", VT, ["KCl", "K"], 0.5244, 0.00052),
   form("SN-107", VT, ["K2SO4", "K"], 0.4487, 0.00045),
+  form("SN-109", "NCDA text quoted on an index page", ["P", "P2O5"], 2.29, 2.29 * 0.005),
+  form("SN-109", "NCDA text quoted on an index page", ["K", "K2O"], 1.2, 1.2 * 0.005),
   form("SN-630", VT, ["MgCO3", "CaCO3"], 1.1867, 0.0012),
   {
     ...form("SN-108", `${VT}, muriate of 49.8 % K`, ["K", "K2O"], 60, 0.05),
@@ -104,6 +106,11 @@ const soilTestMass: PublishedRow[] = [
   {
     ...slice("SN-115", [100, 6.667 * 2.54, 1324], "lbPerAcre", 200, 0.001),
     source: "trade rule ppm x 2 for a slice of 2,000,000 lb",
+  },
+  {
+    // Printed as about 2,000,000 for a slice of 6 to 7 in.
+    ...slice("SN-116", [1e6, 6.5 * 2.54, 1360], "lbPerAcre", 2_000_000, 0.01),
+    source: "soil-test explainer page, nominal",
   },
   slice("SN-117", [100, 6 * 2.54, 1330], "lbPerAcre", 180.8, 0.001),
   slice("SN-117", [100, 12 * 2.54, 1330], "lbPerAcre", 361.7, 0.001),
@@ -148,6 +155,10 @@ const cationExchange: PublishedRow[] = [
   cec("SN-122", CLEMSON, { mgMgPerKg: 240 / 2 }, "cecCmolPerKg", 1, 0.02),
   cec("SN-122", CLEMSON, { caMgPerKg: 400 / 2 }, "cecCmolPerKg", 1, 0.005),
   cec("SN-122", CLEMSON, { naMgPerKg: 460 / 2 }, "cecCmolPerKg", 1, 0.005),
+  // A private laboratory rounds to tens: 780, 240, 400 lb/A.
+  cec("SN-123", "private laboratory's divisors", { kMgPerKg: 780 / 2 }, "cecCmolPerKg", 1, 5 / 780),
+  cec("SN-123", "private laboratory's divisors", { mgMgPerKg: 240 / 2 }, "cecCmolPerKg", 1, 5 / 240),
+  cec("SN-123", "private laboratory's divisors", { caMgPerKg: 400 / 2 }, "cecCmolPerKg", 1, 5 / 400),
   cec("SN-124", CLEMSON, clemson, "cecCmolPerKg", 3.83, 0.01),
   // 37 % base saturation leaves 63 % acidity.
   cec("SN-124", CLEMSON, clemson, "acidityPct", 63, 0.5),
@@ -237,6 +248,92 @@ const limeRows: PublishedRow[] = [
   ),
 ];
 
+const of = (
+  id: string,
+  source: string,
+  quantity: string,
+  inputs: Record<string, unknown>,
+  output: string,
+  expected: number,
+  tolerance: number,
+  unit = 1,
+): PublishedRow => ({ id, source, quantity, inputs, output, unit, expected, tolerance });
+
+const credit = (source: string, soil: string, months: number, expected: number) =>
+  of("SN-602", source, "lime-credit", { limeKgPerHa: 100, months, soil }, "creditKgPerHa", expected, 1e-9);
+const ENV = { passing20Pct: 98, passing60Pct: 75, passing100Pct: 55, neutralisingValuePct: 92 };
+const RHS = "Royal Horticultural Society, 15 cm, pH 7.0-7.5 to 6.0-6.5";
+const rhs = (soil: string) => ({ method: "rhs", soil, soilPh: 7.25, targetPh: 6.25 });
+const GARDEN = "gardening page, lb/1000 sq ft for one pH unit";
+const perUnit = (soil: string, lb: number) =>
+  of(
+    "SN-643",
+    GARDEN,
+    "sulfur-requirement",
+    { method: "per-ph-unit", soil, soilPh: 7.5, targetPh: 6.5 },
+    "sulfurKgPerHa",
+    lb,
+    1e-9,
+    LB_PER_1000_SQ_FT_KG_PER_M2 * 10_000,
+  );
+
+const limeAndSulfurRows: PublishedRow[] = [
+  // The whole acidity of 1.2 is 0.625 of the way from 5.0 to 6.6: the formula itself.
+  lime("SN-602", `${NCDA}, 1.2 x 0.625`, mehlich, "caco3KgPerHa", 0.75, 1e-9, SHORT_TON_PER_ACRE),
+  credit(`${NCDA}, 8 % a month`, "mineral", 6, 52),
+  credit(`${NCDA}, 16 % a month`, "organic", 6, 4),
+  credit(`${NCDA}, 16 % a month`, "mineral-organic", 6, 4),
+  credit(`${NCDA}, not below none`, "mineral", 13, 0),
+  of("SN-626", "Cornell CCA", "effective-neutralising-value", ENV, "finenessPct", 80.2, 0.1),
+  of("SN-626", "Cornell CCA", "effective-neutralising-value", ENV, "envPct", 73.8, 0.1),
+  of("SN-641", `${RHS}, sand 135 g/m2`, "sulfur-requirement", rhs("sand"), "sulfurKgPerHa", 135, 0, 10),
+  of("SN-641", `${RHS}, clay 270 g/m2`, "sulfur-requirement", rhs("clay"), "sulfurKgPerHa", 270, 0, 10),
+  of("SN-641", `${RHS}, iron`, "sulfur-requirement", rhs("sand"), "ferrousSulfateKgPerHa", 1080, 0, 10),
+  of("SN-641", `${RHS}, iron`, "sulfur-requirement", rhs("clay"), "ferrousSulfateKgPerHa", 2160, 0, 10),
+  perUnit("sand", 10),
+  perUnit("loam", 15),
+  perUnit("clay", 20),
+  // 1 lb of sulfur, of the 1350 kg/ha on sand.
+  of("SN-645", ATOMIC, "sulfur-requirement", rhs("sand"), "caco3EquivalentKgPerHa", 3.12, 0.0156, 1350),
+];
+
+// 21 lb total N and 8 lb NH4-N in a short ton of 2000 lb; a pound in it is half a kilogram in a tonne.
+const manure = {
+  nPct: 1.05,
+  ammoniumNPct: 0.4,
+  animal: "cattle",
+  dryMatterPct: 25,
+  onSurface: true,
+  yearsAfter: 0,
+};
+const MONTANA = "Montana State University nutrient plan, step 5, lb/ton";
+const EC_BLOG = "Delaware extension blog 2008, per 100 ppm N";
+
+const manureAndFeedRows: PublishedRow[] = [
+  of("SN-901", MONTANA, "manure-nitrogen", manure, "organicKgPerT", 13, 0.065, 0.5),
+  of("SN-901", MONTANA, "manure-nitrogen", manure, "availableKgPerT", 8.53, 0.043, 0.5),
+  of("SN-901", `${MONTANA}: factor`, "manure-nitrogen", manure, "releasePct", 25, 0),
+  of("SN-808", `${EC_BLOG}: 20-20-20, one maker`, "feed-ec", { ppmN: 100 }, "feedLowDsPerM", 0.41, 1e-9),
+  of(
+    "SN-808",
+    `${EC_BLOG}: 15-0-15, the other maker`,
+    "feed-ec",
+    { ppmN: 100 },
+    "feedHighDsPerM",
+    0.76,
+    1e-9,
+  ),
+  of(
+    "SN-813",
+    "feed on top of clear water of 0.5 dS/m",
+    "feed-ec",
+    { ppmN: 200, ecPerPpmN: 0.0064, waterEcDsPerM: 0.5 },
+    "measuredLowDsPerM",
+    1.78,
+    1e-9,
+  ),
+];
+
 const ash = (
   id: string,
   source: string,
@@ -312,6 +409,9 @@ const productRows: PublishedRow[] = [
   product("SN-705", "vegetable fertilising page, 4 lb K2O", [10, 6, 4], "K2O", 4, 100, 1e-9),
   product("SN-706", "reference page, 5 lb N", [21, 0, 0], "N", 5, 23.8, 0.119),
   product("SN-706", "reference page, 2.27 kg N", [21, 0, 0], "N", 2.27, 10.8, 0.054),
+  product("SN-703", "extension text quoted; 3.8 printed", [26, 5, 10], "N", 1, 3.8, 3.8 * 0.02),
+  product("SN-703", "a 50-lb bag on the 13,200 sq ft printed", [26, 5, 10], "N", 13.2, 50, 50 * 0.02),
+  product("SN-707", "wanted over grade, 12 lb of 24 %", [24, 0, 0], "N", 12, 50, 1e-9),
   product("SN-709", "0-0-50", [0, 0, 50], "K2O", 100, 200, 1),
   product("SN-709", "13-0-44", [13, 0, 44], "K2O", 100, 227.3, 1.14),
 ];
@@ -478,6 +578,21 @@ const plantRows: PublishedRow[] = [
   plants("SN-1005", BAILEY, inches(3, 12), 174_240),
   plants("SN-1005", BAILEY, inches(2, 3), 1_045_440),
   plants("SN-1005", BAILEY, inches(4, 10), 156_816),
+  ...(
+    [
+      [27, 10_927],
+      [40, 16_187],
+      [60, 24_281],
+    ] as const
+  ).map(([thousands, perAcre]) => ({
+    ...plants(
+      "SN-1008",
+      `Batal and Smittle 1981, ${thousands},000 plants/ha; the page prints 3 % more`,
+      { rowSpacingM: 1, plantSpacingM: 10 / thousands },
+      perAcre,
+    ),
+    tolerance: 0.5,
+  })),
   plants("SN-1006", "double row on 6-ft beds, 12 in", bed(1), 14_520),
   plants("SN-1006", "double row on 6-ft beds, 18 in", bed(1.5), 9680),
 ];
@@ -487,6 +602,8 @@ export const publishedRows: PublishedRow[] = [
   ...soilTestMass,
   ...cationExchange,
   ...limeRows,
+  ...limeAndSulfurRows,
+  ...manureAndFeedRows,
   ...ashRows,
   ...productRows,
   ...injectorRows,

@@ -73,7 +73,8 @@ export function magnesiumBy(guide: Guide, mgClass: SoilTestClass, limeIsDue: boo
 export function gypsumBy(guide: Guide, caMgPerKg: number, waterPh: number): Mended | undefined {
   const rule = guide.recommendations?.gypsum;
   if (!rule || waterPh < rule.phAtLeast) return undefined;
-  if (caMgPerKg * UNIT_PER_MG_PER_KG[guide.unit] >= rule.caBelow) return undefined;
+  // To the whole number, as sheets print contents and bounds.
+  if (Math.round(caMgPerKg * UNIT_PER_MG_PER_KG[guide.unit]) >= rule.caBelow) return undefined;
   const { low, high } = rateKgPerHa(rule.rate);
   return { kind: "gypsum", lowKgPerHa: low, highKgPerHa: high };
 }
