@@ -1,0 +1,183 @@
+import type { Working } from "../../core/working.ts";
+import { feedingDates } from "../../food/curve.ts";
+import { whyNot } from "../../food/mayUse.ts";
+import { feedEcQuantity } from "../../quantities/soil/feedConductivity.ts";
+import { injectorQuantity } from "../../quantities/soil/injector.ts";
+import type { Fertigation, Material, WhyLeftOut } from "../../states/food.ts";
+import type { Potted } from "./door.ts";
+import type { PotWater } from "./water.ts";
+
+/**
+ * Nitrogen in the feed, water's own included [mg/L]: 120 throughout gave no less marketable yield than 175, which drained 250 %
+ * more nitrate. The same trial's 60, 90, 120 by stage bore less weight than 175. Source: Florida rockwool peppers (SN-306).
+ */
+export const TARGET_PPM_N = 120;
+export const TARGET_SOURCE = { key: "florida-rockwool-pepper", locator: "abstract (SN-306)" } as const;
+/** By stage: up to set, early fruit, late fruit. */
+const LEAN_PPM_N = { vegetative: 60, "early-fruit": 90, "late-fruit": 120 } as const;
+export type FruitStage = keyof typeof LEAN_PPM_N;
+
+/** The highest stock strength printed on a published label: 4 lb per US gallon (SN-812) [g/L]. */
+export const STOCK_STOP_G_PER_L = 480;
+
+/** Litres that one container gets a day, and all of them. */
+export interface Given {
+  potLPerDay: number;
+  allLPerDay: number;
+}
+
+/** The material that the feed is made from, or why none is named. */
+type FeedChoice =
+  | { kind: "found"; material: Material }
+  | { kind: "several" }
+  | { kind: "unfit"; material: Material; why: WhyLeftOut | "no-nitrogen" }
+  | { kind: "none" };
+
+/** What goes into the water. */
+export interface Feed {
+  stage: FruitStage;
+  leanPpmN: number;
+  /** Of the water itself; undefined where nobody tested it. */
+  waterPpmN: number | undefined;
+  /** To be added. */
+  ppmN: number;
+  ec: { low: number; high: number; measuredLow: number | null; measuredHigh: number | null };
+  nGPerPotWeek: number;
+  choice: FeedChoice;
+  /** Of the chosen material. */
+  product:
+    | {
+        material: Material;
+        gPerPotWeek: number;
+        gPer10L: number;
+        k2oPpm: number;
+        injector:
+          | { gPerLStock: number; gramsInStock: number; tankL: number; ratio: number; days: number }
+          | undefined;
+      }
+    | undefined;
+}
+
+/** The feed for containers that get so much water. */
+export function feedOf(potted: Potted, water: PotWater, given: Given, w: Working): Feed {
+  const { state } = potted;
+  const stage = stageOf(potted);
+  const waterPpmN = water.nitrateNMgPerL;
+  w.line("N_target", "nitrogen in the feed", "120 throughout", TARGET_PPM_N, "mg/L", TARGET_SOURCE);
+  const ppmN = w.line(
+    "N_add",
+    "of it to be added",
+    `max(0, N_target - water's own), water's own = ${waterPpmN ?? "not tested, none taken off"}`,
+    Math.max(0, TARGET_PPM_N - (waterPpmN ?? 0)),
+    "mg/L",
+  );
+  const ec = feedEcQuantity.compute({
+    ppmN,
+    ...(water.ecDsPerM !== undefined && { waterEcDsPerM: water.ecDsPerM }),
+  });
+  w.include(ec);
+  const nGPerPotWeek = w.line(
+    "N_pot",
+    "nitrogen a container gets in a week",
+    `7 x N_add x V / 1000, V = ${given.potLPerDay} L a day`,
+    (7 * ppmN * given.potLPerDay) / 1000,
+    "g",
+  );
+  const choice = chooseMaterial(potted);
+  return {
+    stage,
+    leanPpmN: LEAN_PPM_N[stage],
+    waterPpmN,
+    ppmN,
+    ec: {
+      low: ec.value.feedLowDsPerM,
+      high: ec.value.feedHighDsPerM,
+      measuredLow: ec.value.measuredLowDsPerM,
+      measuredHigh: ec.value.measuredHighDsPerM,
+    },
+    nGPerPotWeek,
+    choice,
+    product:
+      choice.kind === "found" && ppmN > 0
+        ? productOf(choice.material, ppmN, nGPerPotWeek, given, state.feeding.fertigation, w)
+        : undefined,
+  };
+}
+
+/** Fruit is early from set on, late from the first picking on. */
+function stageOf({ state, today, setOutOn }: Potted): FruitStage {
+  const picked = state.notes.some((n) => n.kind === "first-pick" && n.on >= setOutOn && n.on <= today);
+  if (picked) return "late-fruit";
+  return feedingDates(setOutOn, state.notes, today).set <= today ? "early-fruit" : "vegetative";
+}
+
+/** The one material with nitrogen that dissolves and may be used: the one chosen, allotted, or alone in the shed. */
+function chooseMaterial({ state, today }: Potted): FeedChoice {
+  const { materialId, allotted } = state.feeding;
+  const why = (m: Material): WhyLeftOut | "no-nitrogen" | undefined =>
+    whyNot(state, m, today) ?? (m.soluble ? (m.nPct > 0 ? undefined : "no-nitrogen") : "not-soluble");
+  const chosen = state.shed.find((m) => m.id === materialId);
+  if (chosen) {
+    const unfit = why(chosen);
+    return unfit ? { kind: "unfit", material: chosen, why: unfit } : { kind: "found", material: chosen };
+  }
+  const fit = state.shed.filter((m) => why(m) === undefined);
+  const share = (m: Material) => m.nPct * (allotted?.materials.find((a) => a.materialId === m.id)?.kg ?? 0);
+  const [most] = fit.filter((m) => share(m) > 0).toSorted((a, b) => share(b) - share(a));
+  if (most) return { kind: "found", material: most };
+  const [only, another] = fit;
+  if (!only) return { kind: "none" };
+  return another ? { kind: "several" } : { kind: "found", material: only };
+}
+
+function productOf(
+  material: Material,
+  ppmN: number,
+  nGPerPotWeek: number,
+  given: Given,
+  fertigation: Fertigation | undefined,
+  w: Working,
+): NonNullable<Feed["product"]> {
+  const share = material.nPct / 100;
+  const gPerPotWeek = w.line(
+    "m_pot",
+    "of the material, a container a week",
+    `N_pot / ${share}`,
+    nGPerPotWeek / share,
+    "g",
+  );
+  const gPer10L = w.line(
+    "m_10L",
+    "of the material in 10 L of feed",
+    `10 N_add / 1000 / ${share}`,
+    ppmN / 100 / share,
+    "g",
+  );
+  return {
+    material,
+    gPerPotWeek,
+    gPer10L,
+    k2oPpm: (ppmN * material.k2oPct) / material.nPct,
+    injector: fertigation && injectorOf(material, ppmN, given, fertigation, w),
+  };
+}
+
+function injectorOf(material: Material, ppmN: number, given: Given, f: Fertigation, w: Working) {
+  const stock = injectorQuantity.compute({
+    targetPpm: ppmN,
+    nutrient: "N",
+    grade: material.nPct,
+    ratio: f.ratio,
+    stockLitres: f.tankL,
+  });
+  w.include(stock);
+  const days = w.line(
+    "t_tank",
+    "one tank feeds all containers for",
+    `${f.tankL} L x ${f.ratio} / ${given.allLPerDay} L a day`,
+    (f.tankL * f.ratio) / given.allLPerDay,
+    "days",
+  );
+  const { gPerLStock, gramsInStock } = stock.value;
+  return { gPerLStock, gramsInStock, tankL: f.tankL, ratio: f.ratio, days };
+}
