@@ -20,8 +20,9 @@ const config: NextConfig = {
   transpilePackages: ["@pith/contract", "@pith/rules"],
   poweredByHeader: false,
   reactStrictMode: true,
-  // A station's record of a century may hold 20 MB of text, and each quote in it is escaped on the way.
-  experimental: { serverActions: { bodySizeLimit: "36mb" } },
+  // A station's record of a century may hold 20 MB of text, and each quote in it is escaped on the way. What is larger
+  // than this is cut off where proxy.ts stands before a route.
+  experimental: { proxyClientMaxBodySize: "36mb" },
   headers: async () => [{ source: "/:path*", headers: securityHeaders }],
 };
 

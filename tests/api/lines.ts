@@ -24,8 +24,11 @@ export async function* linesOf(
   if (!type?.startsWith("application/x-ndjson")) throw new Error(`came as ${type}`);
   let rest = "";
   const decoder = new TextDecoder();
-  for await (const bytes of response.body) {
-    const lines = (rest + decoder.decode(bytes, { stream: true })).split("\n");
+  const reader = response.body.getReader();
+  for (;;) {
+    const { done, value } = await reader.read();
+    if (done) return;
+    const lines = (rest + decoder.decode(value, { stream: true })).split("\n");
     rest = lines.pop() ?? "";
     for (const line of lines) yield JSON.parse(line) as ImportLine;
   }

@@ -17,7 +17,7 @@ export type {
 export * as farmRoutes from "./routes/farms.ts";
 export type { Guides, OwnGuide } from "./routes/guides.ts";
 export * as guideRoutes from "./routes/guides.ts";
-export type { Column, Import, ImportLine } from "./routes/imports.ts";
+export type { Column, Import, ImportLine, LabMapping } from "./routes/imports.ts";
 export * as importRoutes from "./routes/imports.ts";
 export type { Claim, Me, Source } from "./routes/open.ts";
 export * as openRoutes from "./routes/open.ts";

@@ -1,34 +1,65 @@
 "use client";
 
 import type { Column, Import } from "@pith/contract";
-import { type FormEvent, useEffect, useRef, useState, useTransition } from "react";
+import { type FormEvent, useEffect, useRef, useState } from "react";
 import { Field } from "../forms/Form.tsx";
 import type { Choice, FieldView, FormState } from "../forms/plan.ts";
-import type { ImportRequest, Previewed } from "./actions.ts";
 import { decode } from "./decode.ts";
+import { longWork, type Progress } from "./longWork.ts";
 import { Preview } from "./Preview.tsx";
+import { Questions } from "./Questions.tsx";
 import { Settle } from "./Settle.tsx";
+import { Working } from "./Working.tsx";
 import type { ImportWords } from "./words.ts";
 
+/** What the import desk sends: the file's text and what was said about it. */
+interface ImportRequest {
+  kind: Import["kind"];
+  fileName: string;
+  csv: string;
+  siteId?: string;
+  bedId?: string;
+  issuedAt?: string;
+  depthCm?: number;
+  labName?: string;
+  columns?: Column[];
+}
+
 interface Props {
+  /** Where the farm's imports are: each has its page there. */
+  imports: string;
+  /** Laboratories whose columns are remembered. */
+  labs: string[];
   sites: Choice[];
   beds: Choice[];
   units: { depth: string; toCm: number };
   /** How large a file of each kind may be. */
   mostBytes: Record<Import["kind"], number>;
-  preview: (request: ImportRequest) => Promise<Previewed>;
-  save: (importId: string) => Promise<{ message: string }>;
+  statusOf: (importId: string) => Promise<string | null>;
   discard: (importId: string) => Promise<void>;
   words: ImportWords;
 }
 
 /** Chooses a file, shows how it is read, asks what it does not say, and only then saves. The text never leaves the page in between. */
-export function ImportDesk({ sites, beds, units, mostBytes, preview, save, discard, words }: Props) {
+export function ImportDesk({
+  imports,
+  labs,
+  sites,
+  beds,
+  units,
+  mostBytes,
+  statusOf,
+  discard,
+  words,
+}: Props) {
   const [kind, setKind] = useState<Import["kind"]>("soil-tests");
   const [state, setState] = useState<FormState>({ attempt: 0, message: null, problems: {}, typed: {} });
   const [request, setRequest] = useState<ImportRequest | null>(null);
   const [read, setRead] = useState<Import | null>(null);
-  const [busy, start] = useTransition();
+  const [busy, setBusy] = useState(false);
+  const [stopped, setStopped] = useState(false);
+  const [progress, setProgress] = useState<Progress | null>(null);
+  const stop = useRef<AbortController | null>(null);
   const form = useRef<HTMLFormElement>(null);
   const result = useRef<HTMLElement>(null);
 
@@ -45,15 +76,31 @@ export function ImportDesk({ sites, beds, units, mostBytes, preview, save, disca
     setState(({ attempt, typed }) => ({ attempt: attempt + 1, message, problems, typed }));
   };
   const look = async (wanted: ImportRequest) => {
+    const controller = new AbortController();
+    stop.current = controller;
     setRequest(wanted);
-    const answer = await preview(wanted);
-    if (!answer.done) return refuse(answer.message, answer.problems);
-    setState((before) => ({ ...before, message: null, problems: {} }));
-    setRead(answer.preview);
+    setProgress(null);
+    setStopped(false);
+    setBusy(true);
+    const ended = await longWork(`${imports}/read`, wanted, controller.signal, setProgress);
+    if (ended.how === "signed-out") return window.location.reload();
+    setBusy(false);
+    switch (ended.how) {
+      case "done":
+        setState((before) => ({ ...before, message: null, problems: {} }));
+        return setRead(ended.value);
+      case "stopped":
+        return setStopped(true);
+      case "refused":
+        return refuse(ended.message, ended.problems);
+      default:
+        return refuse(words.unreachable, {});
+    }
   };
 
   const submit = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
+    if (busy) return;
     const data = new FormData(event.currentTarget);
     const text = (name: string) => String(data.get(name) ?? "").trim();
     const typed = Object.fromEntries(
@@ -69,18 +116,22 @@ export function ImportDesk({ sites, beds, units, mostBytes, preview, save, disca
     if (depth !== "" && !Number.isFinite(Number(depth))) return refuse(null, { depthCm: words.notANumber });
     const issued = text("issuedAt");
     if (kind === "forecast" && issued === "") return refuse(null, { issuedAt: words.needed });
-    start(async () => {
-      await look({
+    void file.arrayBuffer().then((bytes) =>
+      look({
         kind,
         fileName: file.name,
-        csv: decode(await file.arrayBuffer()),
+        csv: decode(bytes),
         siteId: text("siteId") || undefined,
         bedId: text("bedId") || undefined,
         labName: text("labName") || undefined,
         depthCm: depth === "" ? undefined : Number(depth) * units.toCm,
         issuedAt: issued === "" ? undefined : new Date(issued).toISOString(),
-      });
-    });
+      }),
+    );
+  };
+
+  const again = (columns: Column[]) => {
+    if (request && !busy) void look({ ...request, columns });
   };
 
   const field = (name: string, label: string, more: Partial<FieldView> = {}) => (
@@ -159,7 +210,28 @@ export function ImportDesk({ sites, beds, units, mostBytes, preview, save, disca
               choices: [{ value: "", label: words.bedFromFile }, ...beds],
             })}
             {field("depthCm", words.depth, { kind: "number", unit: units.depth, hint: words.depthHint })}
-            {field("labName", words.lab)}
+            <div className="field">
+              <label htmlFor="f-labName">
+                {words.lab}
+                <span className="optional"> {words.optional}</span>
+              </label>
+              <input
+                id="f-labName"
+                name="labName"
+                list="known-labs"
+                maxLength={80}
+                autoComplete="off"
+                aria-describedby="f-labName-hint"
+              />
+              <datalist id="known-labs">
+                {labs.map((lab) => (
+                  <option key={lab} value={lab} />
+                ))}
+              </datalist>
+              <p id="f-labName-hint" className="hint">
+                {words.labHint}
+              </p>
+            </div>
           </>
         ) : (
           field("siteId", words.site, { kind: "choice", choices: sites, required: true })
@@ -171,88 +243,36 @@ export function ImportDesk({ sites, beds, units, mostBytes, preview, save, disca
           </button>
         </p>
       </form>
+      {busy && <Working progress={progress} stop={() => stop.current?.abort()} words={words} />}
+      {stopped && (
+        <p className="notice" role="status">
+          {words.stopped}
+        </p>
+      )}
       {read && request && (
         <section ref={result} tabIndex={-1} className="preview flow" aria-label={words.preview}>
           <h2>{read.fileName}</h2>
           {read.questions.length > 0 ? (
-            <Questions
-              read={read}
-              busy={busy}
-              words={words}
-              answer={(columns) => start(() => look({ ...request, columns }))}
-            />
+            <Questions key={read.id} read={read} busy={busy} words={words} answer={again} />
           ) : (
             <Settle
-              save={() => save(read.id)}
+              key={read.id}
+              page={`${imports}/${read.id}`}
+              statusOf={() => statusOf(read.id)}
               discard={() => discard(read.id)}
               nothing={read.acceptedCount === 0}
               words={words}
             />
           )}
-          <Preview read={read} words={words} />
+          <Preview
+            key={`${read.id} preview`}
+            read={read}
+            page={`${imports}/${read.id}`}
+            change={again}
+            words={words}
+          />
         </section>
       )}
     </>
-  );
-}
-
-interface QuestionsProps {
-  read: Import;
-  busy: boolean;
-  words: ImportWords;
-  answer: (columns: Column[]) => void;
-}
-
-/** What the file does not say itself: asked for each column, never guessed. */
-function Questions({ read, busy, words, answer }: QuestionsProps) {
-  const [open, setOpen] = useState<string[]>([]);
-  const submit = (event: FormEvent<HTMLFormElement>) => {
-    event.preventDefault();
-    const data = new FormData(event.currentTarget);
-    const said = read.questions.map((q, i) => ({ ...q, choice: String(data.get(`q${i}`) ?? "") }));
-    const left = said.filter((q) => q.choice === "").map((q) => q.ask);
-    setOpen(left);
-    if (left.length > 0) return;
-    answer(
-      read.columns.map((column) => ({
-        ...column,
-        ...Object.fromEntries(said.filter((q) => q.header === column.header).map((q) => [q.about, q.choice])),
-      })),
-    );
-  };
-  return (
-    <form className="form" onSubmit={submit} noValidate>
-      <h3>{words.questions}</h3>
-      <p>{words.questionsHelp}</p>
-      {read.questions.map((question, index) => (
-        <div key={question.ask} className="field">
-          <label htmlFor={`q${index}`}>{question.ask}</label>
-          <select
-            id={`q${index}`}
-            name={`q${index}`}
-            defaultValue=""
-            aria-invalid={open.includes(question.ask) ? true : undefined}
-            aria-describedby={open.includes(question.ask) ? `q${index}-problem` : undefined}
-          >
-            <option value="">{words.choose}</option>
-            {question.choices.map((choice) => (
-              <option key={choice} value={choice}>
-                {choice}
-              </option>
-            ))}
-          </select>
-          {open.includes(question.ask) && (
-            <p id={`q${index}-problem`} className="problem">
-              {words.needed}
-            </p>
-          )}
-        </div>
-      ))}
-      <p className="form-end">
-        <button type="submit" className="press" aria-disabled={busy}>
-          {busy ? words.reading : words.answer}
-        </button>
-      </p>
-    </form>
   );
 }

@@ -1,50 +1,47 @@
-import type { Import } from "@pith/contract";
-import type { ImportWords } from "./words.ts";
+"use client";
+
+import type { Column, Import } from "@pith/contract";
+import { useState } from "react";
+import { Accepted } from "./Accepted.tsx";
+import { Columns } from "./Columns.tsx";
+import { fill, type ImportWords } from "./words.ts";
+
+interface Props {
+  read: Import;
+  /** The import's own page, under which its lists can be fetched. */
+  page: string;
+  change?: (columns: Column[]) => void;
+  words: ImportWords;
+}
 
 /** What a file was read as: its columns, the rows that would be stored, and each refused row with its reason. */
-export function Preview({ read, words }: { read: Import; words: ImportWords }) {
+export function Preview({ read, page, change, words }: Props) {
+  const { refused, duplicates } = read;
   return (
     <div className="flow">
       <dl className="facts tallies">
         <dt>{words.acceptedTitle}</dt>
-        <dd className="number">{read.acceptedCount}</dd>
+        <dd className="number">{read.acceptedCount.toLocaleString("en")}</dd>
         <dt>{words.refusedTitle}</dt>
-        <dd className="number">{read.refusedCount}</dd>
+        <dd className="number">{read.refusedCount.toLocaleString("en")}</dd>
         <dt>{words.duplicates}</dt>
-        <dd className="number">{read.duplicateCount}</dd>
+        <dd className="number">{read.duplicateCount.toLocaleString("en")}</dd>
       </dl>
-      <h3>{words.columns}</h3>
-      <table className="ruled">
-        <caption className="unseen">{words.columns}</caption>
-        <thead>
-          <tr>
-            <th scope="col">{words.header}</th>
-            <th scope="col">{words.readAs}</th>
-            <th scope="col">{words.unit}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {read.columns.map((column) => (
-            <tr key={column.header}>
-              <th scope="row">{column.header}</th>
-              <td>
-                {column.field !== null ? (
-                  (words.fields[column.field] ?? column.field)
-                ) : (
-                  <span className="unknown">{words.leftOut}</span>
-                )}
-              </td>
-              <td className="number">{[column.unit, column.extractant].filter(Boolean).join(", ")}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <Columns read={read} change={change} words={words} />
       <h3>{words.refusedTitle}</h3>
-      {read.refused.length === 0 ? (
+      {refused.length === 0 ? (
         <p>{words.noneRefused}</p>
       ) : (
-        <Refused refused={read.refused} words={words} />
+        <>
+          <p>
+            <a className="tap" href={`${page}/refused.csv`} download={`refused-${read.fileName}.csv`}>
+              {fill(words.download, { count: refused.length.toLocaleString("en") })}
+            </a>
+          </p>
+          <Refused refused={refused} words={words} />
+        </>
       )}
+      {duplicates.length > 0 && <Duplicates duplicates={duplicates} words={words} />}
       <h3>{words.acceptedTitle}</h3>
       {read.accepted.length === 0 ? (
         <p>{words.noneAccepted}</p>
@@ -55,77 +52,73 @@ export function Preview({ read, words }: { read: Import; words: ImportWords }) {
   );
 }
 
+/** More than these are shown when they are asked for: thousands of table rows are slow to lay out on a phone. */
+const FIRST = 100;
+
+/** A list's first entries, and the rest once they are asked for. */
+function useFirst<T>(all: T[], words: ImportWords) {
+  const [whole, setWhole] = useState(false);
+  const shown = whole ? all : all.slice(0, FIRST);
+  const more =
+    shown.length < all.length ? (
+      <p>
+        <button type="button" className="quiet" onClick={() => setWhole(true)}>
+          {fill(words.showAll, { count: all.length.toLocaleString("en") })}
+        </button>
+      </p>
+    ) : null;
+  return { shown, more };
+}
+
 function Refused({ refused, words }: { refused: Import["refused"]; words: ImportWords }) {
+  const { shown, more } = useFirst(refused, words);
   return (
-    <table className="ruled refused">
-      <caption className="unseen">{words.refusedTitle}</caption>
-      <thead>
-        <tr>
-          <th scope="col" className="value">
-            {words.line}
-          </th>
-          <th scope="col">{words.column}</th>
-          <th scope="col">{words.value}</th>
-          <th scope="col">{words.reason}</th>
-        </tr>
-      </thead>
-      <tbody>
-        {refused.map(({ line, column, reason, value }) => (
-          <tr key={`${line} ${column} ${reason}`}>
-            <td className="value" data-head={words.line}>
-              {line}
-            </td>
-            <td>{column}</td>
-            <td className="number" data-head={value === null ? undefined : words.value}>
-              {value}
-            </td>
-            <td className="full">{reason}</td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
-  );
-}
-
-/** The first rows as they will be stored, one column for each field that any of them has. */
-function Accepted({ rows, words }: { rows: Import["accepted"]; words: ImportWords }) {
-  const names = [...new Set(rows.flatMap((row) => Object.keys(row)))].filter((name) => !/Id$/.test(name));
-  return (
-    <table className="ruled accepted">
-      <caption>{words.firstRows}</caption>
-      <thead>
-        <tr>
-          {names.map((name) => (
-            <th key={name} scope="col">
-              {name}
+    <>
+      <table className="ruled refused">
+        <caption className="unseen">{words.refusedTitle}</caption>
+        <thead>
+          <tr>
+            <th scope="col" className="value">
+              {words.line}
             </th>
-          ))}
-        </tr>
-      </thead>
-      <tbody>
-        {rows.map((row) => (
-          <tr key={JSON.stringify(row)}>
-            {names.map((name) => (
-              <td key={name} className="number" data-head={words.fields[name] ?? name}>
-                {cellText(row[name])}
-              </td>
-            ))}
+            <th scope="col">{words.column}</th>
+            <th scope="col">{words.value}</th>
+            <th scope="col">{words.reason}</th>
           </tr>
-        ))}
-      </tbody>
-    </table>
+        </thead>
+        <tbody>
+          {shown.map(({ line, column, reason, value }) => (
+            <tr key={`${line} ${column} ${reason}`}>
+              <td className="value" data-head={words.line}>
+                {line}
+              </td>
+              <td>{column}</td>
+              <td className="number" data-head={value === null ? undefined : words.value}>
+                {value}
+              </td>
+              <td className="full">{reason}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      {more}
+    </>
   );
 }
 
-function cellText(value: unknown): string {
-  if (value === undefined || value === null) return "";
-  if (typeof value === "number") return String(Number(value.toPrecision(6)));
-  if (Array.isArray(value)) return value.map((one) => cellText(one)).join("; ");
-  if (typeof value === "object") {
-    return Object.values(value)
-      .map((one) => cellText(one))
-      .filter((text) => text !== "")
-      .join(" ");
-  }
-  return String(value);
+function Duplicates({ duplicates, words }: { duplicates: Import["duplicates"]; words: ImportWords }) {
+  const { shown, more } = useFirst(duplicates, words);
+  return (
+    <details>
+      <summary>{words.whichDuplicates}</summary>
+      <ul className="plain number">
+        {shown.map(({ line, sameAs }) => (
+          <li key={line}>
+            {sameAs === null ? fill(words.isStored, { line }) : fill(words.repeats, { line, other: sameAs })}
+          </li>
+        ))}
+      </ul>
+      {more}
+    </details>
+  );
 }

@@ -1,25 +1,52 @@
 "use client";
 
-import { useState, useTransition } from "react";
+import { useRouter } from "next/navigation";
+import { useRef, useState, useTransition } from "react";
+import { longWork, type Progress } from "./longWork.ts";
+import { Working } from "./Working.tsx";
 import type { ImportWords } from "./words.ts";
 
 interface Props {
-  save: () => Promise<{ message: string }>;
+  /** The import's own page, under which it is saved. */
+  page: string;
+  /** What has become of it by now. */
+  statusOf: () => Promise<string | null>;
   discard: () => Promise<void>;
   /** There is nothing that could be stored. */
   nothing: boolean;
   words: ImportWords;
 }
 
-/** Saves the accepted rows, or puts the preview away. */
-export function Settle({ save, discard, nothing, words }: Props) {
-  const [refusal, setRefusal] = useState<string | null>(null);
-  const [busy, start] = useTransition();
+/** Saves the accepted rows and shows how far that is, or puts the preview away. */
+export function Settle({ page, statusOf, discard, nothing, words }: Props) {
+  const router = useRouter();
+  const [said, setSaid] = useState<{ text: string; refused: boolean } | null>(null);
+  const [saving, setSaving] = useState(false);
+  const [progress, setProgress] = useState<Progress | null>(null);
+  const [leaving, leave] = useTransition();
+  const stop = useRef<AbortController | null>(null);
+
+  const save = async () => {
+    if (saving || leaving) return;
+    const controller = new AbortController();
+    stop.current = controller;
+    setSaid(null);
+    setProgress(null);
+    setSaving(true);
+    const ended = await longWork(`${page}/save`, undefined, controller.signal, setProgress);
+    // It may have been too late to stop it, or the answer alone was lost: what stands is asked, not assumed.
+    const saved = ended.how === "done" || (ended.how !== "refused" && (await statusOf()) === "saved");
+    if (saved) return leave(() => router.push(`${page}?saved=import`));
+    if (ended.how === "signed-out") return window.location.reload();
+    setSaving(false);
+    if (ended.how === "stopped") setSaid({ text: words.stopped, refused: false });
+    else setSaid({ text: (ended.how === "refused" && ended.message) || words.unreachable, refused: true });
+  };
   return (
     <div>
-      {refusal && (
-        <p className="refusal" role="alert">
-          {refusal}
+      {said && (
+        <p className={said.refused ? "refusal" : "notice"} role={said.refused ? "alert" : "status"}>
+          {said.text}
         </p>
       )}
       <p className="form-end">
@@ -27,16 +54,19 @@ export function Settle({ save, discard, nothing, words }: Props) {
           <button
             type="button"
             className="press"
-            aria-disabled={busy}
-            onClick={() => start(async () => setRefusal((await save())?.message ?? null))}
+            aria-disabled={saving || leaving}
+            onClick={() => void save()}
           >
-            {busy ? words.saving : words.save}
+            {saving ? words.saving : words.save}
           </button>
         )}
-        <button type="button" className="quiet" onClick={() => start(discard)}>
-          {words.discard}
-        </button>
+        {!saving && (
+          <button type="button" className="quiet" onClick={() => leave(discard)}>
+            {words.discard}
+          </button>
+        )}
       </p>
+      {saving && <Working progress={progress} stop={() => stop.current?.abort()} words={words} />}
     </div>
   );
 }

@@ -1,4 +1,22 @@
+import { NUTRIENTS } from "@pith/rules";
 import { getTranslations } from "next-intl/server";
+
+/** Fields that a column of a file can be read into. */
+const COLUMN_FIELDS = {
+  soil: [
+    ...["sampledOn", "bed", "depthCm", "sampleRef", "labName", "medium", "extractant"],
+    ...["waterPh", "bufferPh", "organicMatterPct", "cecCmolPerKg", "acidityCmolPerKg", "freeLime", "ec"],
+    ...NUTRIENTS,
+  ],
+  weather: [
+    ...["date", "tMaxC", "tMinC", "rainMm", "rhMaxPct", "rhMinPct", "rhMeanPct", "dewPointC"],
+    ...["windMPerS", "windHeightM", "rsMjPerM2Day", "sunshineH"],
+  ],
+};
+
+/** A sentence of the catalogue with its places filled; the island has no catalogue to ask. */
+export const fill = (sentence: string, values: Record<string, string | number>): string =>
+  sentence.replace(/\{(\w+)\}/g, (_, name) => String(values[name] ?? ""));
 
 /** The words of the import desk, resolved on the server so that the island carries no catalogue. */
 export async function importWords() {
@@ -17,6 +35,7 @@ export async function importWords() {
     depth: t("depth"),
     depthHint: t("depthHint"),
     lab: t("lab"),
+    labHint: t("labHint"),
     issuedAt: t("issuedAt"),
     optional: t("optional"),
     read: t("read"),
@@ -35,6 +54,20 @@ export async function importWords() {
     header: t("header"),
     readAs: t("readAs"),
     unit: t("unit"),
+    asLastTime: t("asLastTime"),
+    asBefore: t.raw("asBefore") as string,
+    remembered: t.raw("remembered") as string,
+    willRemember: t.raw("willRemember") as string,
+    change: t("change"),
+    changeHelp: t("changeHelp"),
+    askAgain: t("askAgain"),
+    readAgain: t("readAgain"),
+    abouts: t.raw("abouts") as Record<string, string>,
+    aboutHelp: t.raw("aboutHelp") as Record<string, string>,
+    allAlike: t("allAlike"),
+    // Units, methods and bases that need more words than their name.
+    choices: t.raw("choices") as Record<string, string>,
+    columnFields: COLUMN_FIELDS,
     leftOut: t("leftOut"),
     acceptedTitle: t("acceptedTitle"),
     refusedTitle: t("refusedTitle"),
@@ -48,10 +81,26 @@ export async function importWords() {
     // Names of the fields a column can be read into; a nutrient is its own name.
     fields: t.raw("fields") as Record<string, string>,
     duplicates: t("duplicates"),
+    whichDuplicates: t("whichDuplicates"),
+    isStored: t.raw("isStored") as string,
+    repeats: t.raw("repeats") as string,
+    download: t.raw("download") as string,
+    showAll: t.raw("showAll") as string,
+    nutrient: t.raw("nutrient") as string,
+    nutrientPrinted: t.raw("nutrientPrinted") as string,
+    methodNotStated: t("methodNotStated"),
+    yes: t("yes"),
+    no: t("no"),
     preview: t("preview"),
     save: t("save"),
     saving: t("saving"),
     discard: t("discard"),
+    // Said while it works.
+    phases: t.raw("phases") as Record<string, string>,
+    rowsDone: t.raw("rowsDone") as string,
+    stop: t("stop"),
+    stopped: t("stopped"),
+    unreachable: t("unreachable"),
   };
 }
 export type ImportWords = Awaited<ReturnType<typeof importWords>>;

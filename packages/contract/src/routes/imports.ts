@@ -230,6 +230,7 @@ export const LabMappingSchema = z
     updatedAt: Instant,
   })
   .openapi("LabMapping");
+export type LabMapping = z.infer<typeof LabMappingSchema>;
 
 export const listLabMappings = createRoute({
   method: "get",

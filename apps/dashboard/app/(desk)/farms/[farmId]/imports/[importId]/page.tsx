@@ -2,7 +2,7 @@ import { importRoutes } from "@pith/contract";
 import type { Metadata } from "next";
 import Link from "next/link";
 import { getTranslations } from "next-intl/server";
-import { discard, save } from "../../../../../../features/imports/actions.ts";
+import { discard, statusOf } from "../../../../../../features/imports/actions.ts";
 import { Preview } from "../../../../../../features/imports/Preview.tsx";
 import { Settle } from "../../../../../../features/imports/Settle.tsx";
 import { importWords } from "../../../../../../features/imports/words.ts";
@@ -31,6 +31,7 @@ export default async function ImportedPage({
     importWords(),
   ]);
   const read = await call(importRoutes.getImport, { params: { officeId, farmId, importId } });
+  const page = `/farms/${farmId}/imports/${importId}`;
   const counts = {
     accepted: read.acceptedCount,
     refused: read.refusedCount,
@@ -63,13 +64,14 @@ export default async function ImportedPage({
             </p>
           ) : (
             <Settle
-              save={save.bind(null, farmId, importId)}
+              page={page}
+              statusOf={statusOf.bind(null, farmId, importId)}
               discard={discard.bind(null, farmId, importId)}
               nothing={read.acceptedCount === 0}
               words={words}
             />
           ))}
-        <Preview read={read} words={words} />
+        <Preview read={read} page={page} words={words} />
       </Row>
     </>
   );
