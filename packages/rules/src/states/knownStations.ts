@@ -40,8 +40,11 @@ export function keepStation(looked: Climatology): Climatology {
   return climatology;
 }
 
-const numbersOf = (values: (number | null)[]): Float64Array =>
-  Float64Array.from(values, (t) => t ?? Number.NaN);
+function numbersOf(values: (number | null)[]): Float64Array {
+  const numbers = new Float64Array(values.length);
+  for (let i = 0; i < values.length; i++) numbers[i] = values[i] ?? Number.NaN;
+  return numbers;
+}
 
 const isRecord = (raw: unknown): raw is Record<string, unknown> => typeof raw === "object" && raw !== null;
 

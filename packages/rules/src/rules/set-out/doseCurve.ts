@@ -60,51 +60,65 @@ type DoseReader = (nightShiftC: (lead: number) => number, parts: Parts) => reado
  * The shift given to the reader is what the site and its cover add to the station's minimum on the day of that lead [C].
  */
 export function doseReader(members: Members, today: string, latitudeDeg: number, line: Line): DoseReader {
-  const site = sites.get(members) ?? { station: stationNights(members), drawn: [] };
+  const site = sites.get(members) ?? { station: stationNights(members), nights: [], curves: [] };
   sites.set(members, site);
-  const { station, drawn } = site;
   const asked = askedOf(latitudeDeg, line);
-  let draw: DoseReader | undefined;
+  let dates: Dates | undefined;
   return (nightShiftC, parts) => {
     for (let day = 0; day < EXTREME_DAYS; day++) asked[day] = nightShiftC(day - 1);
-    const known = drawn.find((one) => one.parts === parts && areSame(one.asked, asked));
+    const known = site.curves.find((one) => one.parts === parts && areSame(one.asked, asked));
     if (known) return known.curve;
-    draw ??= curveDrawer(station, today, latitudeDeg, line);
-    const curve = draw(nightShiftC, parts);
-    if (drawn.length >= MOST_CURVES) drawn.shift();
-    drawn.push({ asked: asked.slice(), parts, curve });
+    const place = asked.subarray(0, EXTREME_DAYS + 2);
+    const before = site.nights.find((one) => areSame(one.asked, place));
+    const nights = before?.nights ?? nightsAt(site.station, line.floorC, nightShiftC);
+    if (!before) keep(site.nights, { asked: place.slice(), nights }, MOST_NIGHTS);
+    dates ??= datesFrom(today, latitudeDeg, site.station.years);
+    const { days, shapes, scratch } = dates;
+    const curve = days.map((day, lead) => dateDose(nights, shapes, day, lead, line, scratch, parts));
+    keep(site.curves, { asked: asked.slice(), parts, curve }, MOST_CURVES);
     return curve;
   };
 }
 
-function curveDrawer(station: StationNights, today: string, latitudeDeg: number, line: Line): DoseReader {
-  const firstDayOfYear = dayOfYear(today);
-  // The day's length repeats yearly, so counting past the year's end does no harm.
-  const shapes = Array.from({ length: DAYS_NEEDED }, (_, lead) =>
-    doseShape(latitudeDeg, ((firstDayOfYear + lead - 1) % 365) + 1),
-  );
+interface Dates {
+  days: string[];
+  shapes: DoseShape[];
+  scratch: Scratch;
+}
+
+function datesFrom(today: string, latitudeDeg: number, years: number): Dates {
   const first = epochDay(today);
-  const days = Array.from({ length: HORIZON_DAYS + 1 }, (_, lead) => dayOf(first + lead));
-  const room = () => new Float64Array(station.years);
-  const scratch: Scratch = { nights: room(), degreeHours: room(), coldestC: room() };
-  return (nightShiftC, parts) => {
-    const nights = nightsAt(station, line.floorC, nightShiftC);
-    return days.map((day, lead) => dateDose(nights, shapes, day, lead, line, scratch, parts));
+  const firstDayOfYear = dayOfYear(today);
+  const room = () => new Float64Array(years);
+  return {
+    days: Array.from({ length: HORIZON_DAYS + 1 }, (_, lead) => dayOf(first + lead)),
+    // The day's length repeats yearly, so counting past the year's end does no harm.
+    shapes: Array.from({ length: DAYS_NEEDED }, (_, lead) =>
+      doseShape(latitudeDeg, ((firstDayOfYear + lead - 1) % 365) + 1),
+    ),
+    scratch: { nights: room(), degreeHours: room(), coldestC: room() },
   };
 }
 
-/** A curve, and all that was asked of it besides its members: the shifts of the nights, the place and the line. */
-interface Drawn {
-  asked: Float64Array;
-  parts: Parts;
-  curve: readonly Readonly<DateDose>[];
+/** What one site's plantings share that wait to go out: the nights under a cover, and mostly the line and so the curve too. */
+interface Site {
+  station: StationNights;
+  /** By the shifts, the place and the floor. */
+  nights: { asked: Float64Array; nights: Nights }[];
+  /** By the same, the line and how much of it was wanted. */
+  curves: { asked: Float64Array; parts: Parts; curve: readonly Readonly<DateDose>[] }[];
 }
 
-/** The plantings of one site that wait to go out share their nights and mostly their line. */
-const sites = new WeakMap<Members, { station: StationNights; drawn: Drawn[] }>();
+const sites = new WeakMap<Members, Site>();
+const MOST_NIGHTS = 8;
 const MOST_CURVES = 32;
 
-/** Room for the shifts, then the place and the line. */
+function keep<T>(kept: T[], one: T, most: number): void {
+  if (kept.length >= most) kept.shift();
+  kept.push(one);
+}
+
+/** Room for the shifts, then the place and the floor, then the rest of the line. */
 function askedOf(latitudeDeg: number, line: Line): Float64Array {
   const dates = HORIZON_DAYS + 1;
   const asked = new Float64Array(EXTREME_DAYS + 3 + 2 * dates);
@@ -163,7 +177,8 @@ function dateDose(
   // A part of a row costs more to make than to read, and mostly all years are whole.
   const known = (figures: Float64Array) => (n === figures.length ? figures : figures.subarray(0, n));
   const minimaC = known(coldestC);
-  const frost = parts === "decision" ? null : frostRisk(minimaC, FROST_C);
+  if (parts !== "decision") all.frost[lead] ??= frostRisk(minimaC, FROST_C);
+  const frost = parts === "decision" ? null : (all.frost[lead] as ShareOfYears);
   const frosts = frost
     ? { hits: frost.hits, within: frost.estimate <= line.frostRisk }
     : frostWithin(minimaC, FROST_C, line.frostRisk);

@@ -1,5 +1,6 @@
 import type { Members } from "../../warmth/blend.ts";
 import { type DoseShape, degreeHoursBelow } from "../../warmth/dose.ts";
+import type { ShareOfYears } from "../../warmth/shareOfYears.ts";
 import { ESTABLISHMENT_DAYS, HORIZON_DAYS } from "./line.ts";
 
 /** Days of weather that the last date's window needs. */
@@ -27,6 +28,8 @@ export interface Nights extends StationNights {
   degreeHours: Float64Array;
   /** Nights before each below the floor. */
   nightsBefore: Uint8Array;
+  /** Of the window that begins on each day, once it has been asked for. */
+  frost: ShareOfYears[];
 }
 
 /** What of the nights hangs on the station alone, whatever the site and its covers add to them. */
@@ -50,26 +53,17 @@ function sideBySide(rows: Float64Array[]): Float64Array {
   return all;
 }
 
-const emptyNights = (years: number) => ({
-  years,
-  tMinC: new Float64Array(EXTREME_DAYS * years),
-  tMaxC: new Float64Array(EXTREME_DAYS * years),
-  degreeHours: new Float64Array(DAYS_NEEDED * years),
-  nightsBefore: new Uint8Array(EXTREME_DAYS * years),
-});
-
-/** Written anew for each shift, and for each planting after the last is read: making such rows costs as much as filling them. */
-let rows = emptyNights(0);
-
-/** The nights with what site and cover add to the minimum on the day of each lead [C]; to be read before the next are asked for. */
+/** The nights with what site and cover add to the minimum on the day of each lead [C]. */
 export function nightsAt(
   station: StationNights,
   floorC: number,
   nightShiftC: (lead: number) => number,
 ): Nights {
   const { years, missingBefore } = station;
-  if (rows.years !== years) rows = emptyNights(years);
-  const { tMinC, tMaxC, nightsBefore, degreeHours } = rows;
+  const tMinC = new Float64Array(EXTREME_DAYS * years);
+  const tMaxC = new Float64Array(EXTREME_DAYS * years);
+  const nightsBefore = new Uint8Array(EXTREME_DAYS * years);
+  const degreeHours = new Float64Array(DAYS_NEEDED * years).fill(Number.NaN);
   const firstShiftC = nightShiftC(-1);
   let steady = true;
   for (let day = 0; day < EXTREME_DAYS; day++) {
@@ -83,10 +77,9 @@ export function nightsAt(
       if (day > 0) nightsBefore[i] = (nightsBefore[i - years] as number) + (min < floorC ? 1 : 0);
     }
   }
-  degreeHours.fill(Number.NaN);
   // What is lifted by the same on every day keeps its coldest day.
   const coldestC = steady ? station.coldestC.map((c) => c + firstShiftC) : coldestOf(tMinC, years);
-  return { ...rows, missingBefore, coldestC };
+  return { years, tMinC, tMaxC, missingBefore, nightsBefore, degreeHours, coldestC, frost: [] };
 }
 
 /**
