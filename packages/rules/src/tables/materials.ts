@@ -1,5 +1,6 @@
 import type { SourceRef } from "../core/working.ts";
 import type { MaterialKind } from "../states/food.ts";
+import { LIME_MATERIALS, LIME_MATERIALS_SOURCE } from "./limeMaterials.ts";
 import type { Range } from "./uptake.ts";
 
 /** What a material does to people, plants or other materials; each is the id of a caution. */
@@ -10,7 +11,11 @@ export type MaterialCaution =
   | "oxidiser"
   | "chloride"
   | "manure-raw"
-  | "grade-varies";
+  | "grade-varies"
+  | "lime-dust"
+  | "lime-caustic"
+  | "lime-not-with-ammonium"
+  | "sulfur-dust";
 
 /** The usual grade of a kind of material, for a form's first offer. The label or an analysis always wins. */
 export interface MaterialFacts {
@@ -23,12 +28,22 @@ export interface MaterialFacts {
   saltIndex?: number;
   /** CaCO3 to put right what 100 kg does to the soil [kg]; acid positive, liming negative. Source: SN-724, secondary. */
   acidityKgCaCo3Per100Kg?: number;
+  /** Of a liming material where pure, CaCO3 = 100 [%]. Source: handbook figures, from memory (SN-629). */
+  neutralisingValuePct?: number;
   cautions: readonly MaterialCaution[];
 }
 
 const pct = (low: number, high: number = low): Range => ({ low, high });
 const seen = (key: string, locator: string) => ({ source: { key, locator }, status: "seen" }) as const;
 const trade = { source: { key: "fertiliser-grades-standard" }, status: "memory" } as const;
+
+/** Lime, gypsum and sulfur: none of the three on the label. */
+const noFood = {
+  nPct: pct(0),
+  p2o5Pct: pct(0),
+  k2oPct: pct(0),
+  grade: { source: LIME_MATERIALS_SOURCE, status: "memory" },
+} as const;
 
 /** Facts by kind. `compound`, `fish`, `other` and manures beyond the table have no usual grade: ask for the label. */
 export const MATERIAL_FACTS: Partial<Record<MaterialKind, MaterialFacts>> = {
@@ -188,6 +203,31 @@ export const MATERIAL_FACTS: Partial<Record<MaterialKind, MaterialFacts>> = {
     grade: seen("ncsu-natural-quickref", "SN-717"),
     cautions: [],
   },
+  "calcitic-lime": {
+    ...noFood,
+    saltIndex: 4.7,
+    neutralisingValuePct: LIME_MATERIALS["calcitic-lime"].ccePct,
+    cautions: ["lime-dust", "lime-not-with-ammonium"],
+  },
+  "dolomitic-lime": {
+    ...noFood,
+    neutralisingValuePct: LIME_MATERIALS["dolomitic-lime"].ccePct,
+    cautions: ["lime-dust", "lime-not-with-ammonium"],
+  },
+  "hydrated-lime": {
+    ...noFood,
+    neutralisingValuePct: LIME_MATERIALS["hydrated-lime"].ccePct,
+    cautions: ["lime-caustic", "lime-not-with-ammonium"],
+  },
+  "burnt-lime": {
+    ...noFood,
+    neutralisingValuePct: LIME_MATERIALS["burnt-lime"].ccePct,
+    cautions: ["lime-caustic", "lime-not-with-ammonium"],
+  },
+  gypsum: { ...noFood, saltIndex: 8.1, acidityKgCaCo3Per100Kg: 0, neutralisingValuePct: 0, cautions: [] },
+  // The table prints 218; the whole of its acid would be 312 (SN-645).
+  sulfur: { ...noFood, acidityKgCaCo3Per100Kg: 218, cautions: ["sulfur-dust"] },
+  "ferrous-sulfate": { ...noFood, cautions: [] },
   "wood-ash": {
     nPct: pct(0),
     p2o5Pct: pct(1, 2),
