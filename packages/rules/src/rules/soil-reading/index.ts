@@ -123,6 +123,10 @@ function limitsOf({ test, read }: SoilReading, today: string): Message[] {
       );
     if (note !== undefined) limits.push(say("soil-reading.limit.note", { guide: title, note }));
   }
+  for (const { value, read: by } of read) {
+    const note = by.guide.nutrients[value.nutrient]?.note;
+    if (note !== undefined) limits.push(say("soil-reading.limit.note", { guide: by.guide.title, note }));
+  }
   if (isOld(test, today)) {
     limits.push(
       say("soil-reading.limit.old", { day: onDay(test.sampledOn), year: test.sampledOn.slice(0, 4) }),
