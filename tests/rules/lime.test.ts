@@ -298,6 +298,12 @@ describe("the material", () => {
     expect(a.expected?.amountKg).toBe(10);
     expect(keys(a)).toContain("stock-short");
   });
+  test("an empty sack that cannot be bought again is none: the kind itself is named", () => {
+    const a = one({ stockKg: 0 });
+    expect(a.expected?.materialId).toBeUndefined();
+    expect(keys(a)).toContain("not-in-shed");
+    expect(one({ stockKg: 0, canBuy: true }).expected?.materialId).toBe("lime");
+  });
   test("the label's most is kept: 1000 kg/ha on 40 m2 are 4 kg", () => {
     expect(one({ ccePct: 100, finenessPct: 100, labelMostKgPerHa: 1000 }).expected?.amountKg).toBeCloseTo(
       4,

@@ -49,7 +49,8 @@ export function limeMaterials(
   for (const material of limes) {
     const why = barredHere(material, state.bed.certification, today);
     if (why) leftOut.push({ material, why });
-    else rates.push(rateOf(state, need, material.kind, material));
+    else if (material.stockKg !== 0 || material.canBuy === true)
+      rates.push(rateOf(state, need, material.kind, material));
   }
   const wanted: LimeKind = magnesiumLow ? "dolomitic-lime" : "calcitic-lime";
   const missing = magnesiumLow ? !rates.some((r) => r.kind === wanted) : rates.length === 0;
@@ -85,7 +86,7 @@ function rateOf(
   const labelled = (material?.labelMostKgPerHa ?? Number.POSITIVE_INFINITY) * hectares;
   const within = Math.min(bedKg / applications, labelled);
   const stock = material?.stockKg;
-  const onlyStock = stock !== undefined && material?.canBuy !== true && stock > 0;
+  const onlyStock = stock !== undefined && material?.canBuy !== true;
   return {
     kind,
     ...(material && { material }),

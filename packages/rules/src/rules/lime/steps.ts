@@ -103,7 +103,7 @@ function stockSaid(r: MaterialRate): Message[] {
     bags: r.bags ?? 0,
     cost: (r.cost ?? 0).toFixed(2),
   };
-  if (r.material.canBuy === false) return [say("lime.step.stock-short", short)];
+  if (r.material.canBuy !== true) return [say("lime.step.stock-short", short)];
   const [bags, cost] = [r.bags === undefined ? "" : "-bags", r.cost === undefined ? "" : "-cost"];
   return [say(`lime.step.buy${bags}${cost}`, short)];
 }

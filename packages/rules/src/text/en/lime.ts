@@ -28,7 +28,7 @@ export const lime: Record<string, string> = {
   "lime.step.stock-enough": "The shed holds {stock}; {left} would be left.",
   "lime.step.stock-unknown": "How much the shed holds is not known: weigh it first.",
   "lime.step.stock-short":
-    "The shed holds {stock}: {buy} too little, and no more can be bought. Give what is there; it counts.",
+    "The shed holds {stock}: {buy} too little, and no more is listed to be bought. Give what is there; it counts.",
   "lime.step.buy": "The shed holds {stock}; {buy} more is needed for the whole.",
   "lime.step.buy-bags":
     "The shed holds {stock}; buy {bags, plural, one {# bag} other {# bags}} for the whole ({buy} more).",
