@@ -1,5 +1,6 @@
 import { daysBetween } from "../core/days.ts";
 import type { SourceRef } from "../core/working.ts";
+import { FEED_EC_PER_PPM_N } from "../quantities/soil/feedConductivity.ts";
 import type { Fertigation, Material } from "../states/food.ts";
 import type { WaterTest } from "../states/parts.ts";
 import type { PlantingState } from "../states/states.ts";
@@ -8,16 +9,12 @@ import { croppedAreaM2 } from "../water/ground.ts";
 import { SEASON_DAYS } from "../water/stages.ts";
 import { type TankFill, tankFills } from "./tanks.ts";
 
-/** Conductivity per mg/L N above clear water of published feeds: 20-20-20 lowest, 15-0-15 highest [dS/m] (SN-806 to SN-808). */
-export const EC_PER_MG_PER_L_N = {
-  low: 0.0041,
-  high: 0.0076,
-  sources: [
-    { key: "msu-fertigation", locator: "SN-806" },
-    { key: "injector-newsletter-38", locator: "SN-807" },
-    { key: "delaware-ec-2008", locator: "SN-808" },
-  ] satisfies SourceRef[],
-};
+/** Where the conductivity of feeds was read (SN-806 to SN-808). */
+export const FEED_EC_SOURCES: readonly SourceRef[] = [
+  { key: "msu-fertigation", locator: "SN-806" },
+  { key: "injector-newsletter-38", locator: "SN-807" },
+  FEED_EC_PER_PPM_N.source,
+];
 
 /** From so many days on what was watered so far says how much water a week is (common practice). */
 const PACE_KNOWN_DAYS = 14;
@@ -159,7 +156,7 @@ export function injectorWeek(
       k2oMgPerL: mgPerL((m) => m.k2oPct),
       feedEc:
         conducting > 0
-          ? { low: conducting * EC_PER_MG_PER_L_N.low, high: conducting * EC_PER_MG_PER_L_N.high }
+          ? { low: conducting * FEED_EC_PER_PPM_N.low, high: conducting * FEED_EC_PER_PPM_N.high }
           : undefined,
       load,
     },

@@ -1,33 +1,11 @@
 import { addDays } from "../core/days.ts";
-import type { SourceRef } from "../core/working.ts";
+import { NITRATE_ENOUGH_MG_PER_KG, sidedressKgPerHa } from "../quantities/soil/sidedressNitrogen.ts";
 import type { SoilTest } from "../states/parts.ts";
-import { KG_PER_HA_PER_LB_PER_ACRE } from "../tables/landUnits.ts";
 import type { FeedingDates } from "./curve.ts";
 import { latestTestOf } from "./latestTest.ts";
 
-/** Enough nitrate-N in the soil of a standing crop: 30 mg/kg for chile (SN-229); 25 to 30 elsewhere (SN-909, memory). */
-export const NITRATE_ENOUGH_MG_PER_KG = 30;
-/** About 4 lb N an acre for each mg/kg short of it (SN-229). */
-const LB_PER_ACRE_PER_MG_PER_KG = 4;
 /** Nitrate moves: a test of a standing crop speaks for about two weeks (common practice). */
 const HOLDS_DAYS = 14;
-
-export const NITRATE_CHECK_SOURCE: SourceRef = { key: "arizona-vegetable-fertility", locator: "SN-229" };
-
-/**
- * Nitrogen to side-dress by a nitrate test of a standing crop.
- *
- *   N = 4 × max(0, 30 - nitrate-N)   [lb/A]
- *
- * Source: University of Arizona, chile (SN-229, cases SN-230).
- *
- * @param nitrateNMgPerKg nitrate-N in the soil [mg/kg]
- * @returns nitrogen [kg/ha]
- */
-export const sidedressKgPerHa = (nitrateNMgPerKg: number): number =>
-  Math.max(0, NITRATE_ENOUGH_MG_PER_KG - nitrateNMgPerKg) *
-  LB_PER_ACRE_PER_MG_PER_KG *
-  KG_PER_HA_PER_LB_PER_ACRE;
 
 /** A nitrate test of the standing crop that still speaks. */
 export interface NitrateCheck {

@@ -1,4 +1,5 @@
 import { cationExchangeQuantity } from "./soil/cationExchange.ts";
+import { coverCropNitrogenQuantity } from "./soil/coverCropNitrogen.ts";
 import { effectiveNeutralisingValueQuantity } from "./soil/effectiveNeutralisingValue.ts";
 import { feedEcQuantity } from "./soil/feedConductivity.ts";
 import { injectorQuantity } from "./soil/injector.ts";
@@ -10,8 +11,10 @@ import { plantPopulationQuantity } from "./soil/plantPopulation.ts";
 import { productRateQuantity } from "./soil/productRate.ts";
 import { rowFeetQuantity } from "./soil/rowFeet.ts";
 import { scovilleQuantity } from "./soil/scoville.ts";
+import { sidedressNitrogenQuantity } from "./soil/sidedressNitrogen.ts";
 import { soilTestClass } from "./soil/soilTestClass.ts";
 import { soilTestMassQuantity } from "./soil/soilTestMass.ts";
+import { stockTankQuantity } from "./soil/stockTank.ts";
 import { sulfurRequirementQuantity } from "./soil/sulfurRequirement.ts";
 import { woodAshQuantity } from "./soil/woodAsh.ts";
 
@@ -28,7 +31,10 @@ export const soilQuantities = [
   productRateQuantity,
   injectorQuantity,
   feedEcQuantity,
+  stockTankQuantity,
   manureNitrogenQuantity,
+  coverCropNitrogenQuantity,
+  sidedressNitrogenQuantity,
   woodAshQuantity,
   rowFeetQuantity,
   plantPopulationQuantity,

@@ -125,7 +125,7 @@ export const feedingClaims: Claim[] = [
       "On plastic mulch 20 to 50 % of the nitrogen goes in before planting, the rest by drip at 5 to 10 lb N/A a week.",
     sources: [
       { key: "midwest-vegetable-guide-2022", locator: "SN-224" },
-      { key: "penn-state-fertigation", locator: "SN-237" },
+      { key: "psu-fertigation", locator: "SN-237" },
     ],
     design: "Extension recommendation.",
     size: null,
@@ -266,7 +266,7 @@ export const feedingClaims: Claim[] = [
     sources: [
       { key: "msu-fertigation", locator: "SN-806" },
       { key: "injector-newsletter-38", locator: "SN-807" },
-      { key: "delaware-ec-2008", locator: "SN-808" },
+      { key: "delaware-feed-ec-2008", locator: "SN-808" },
     ],
     design: "Makers' tables in extension pages.",
     size: "six feeds",

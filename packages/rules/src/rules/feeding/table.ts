@@ -1,3 +1,4 @@
+import { daysBetween } from "../../core/days.ts";
 import type { Table } from "../../core/rule.ts";
 import type { FeedingDates } from "../../food/curve.ts";
 import { injectorWeek, latestWaterTest } from "../../food/fertigation.ts";
@@ -66,7 +67,11 @@ export function weeklyTable(state: PlantingState, r: FeedingReading, today: stri
     const parts = schedule.materials
       .map((m) => ({ material: m.material, kg: m.weeksKg[i] ?? 0 }))
       .filter((p) => p.kg > 0);
-    const answer = fertigation && water && injectorWeek(fertigation, parts, water);
+    // The last week may be short, and less water then carries its feed.
+    const days = Math.min(7, daysBetween(plan.weeksN[i]?.from ?? plan.from, plan.dates.end));
+    const share = water?.how === "one-fill" ? 1 : days / 7;
+    const answer =
+      fertigation && water && injectorWeek(fertigation, parts, { ...water, litres: water.litres * share });
     if (answer?.kind !== "week") return [null, null, null];
     const { nMgPerL, feedEc } = answer.week;
     return [nMgPerL, feedEc ? feedEc.low + waterEc : null, feedEc ? feedEc.high + waterEc : null];

@@ -1,7 +1,7 @@
-import { NITRATE_ENOUGH_MG_PER_KG } from "../../food/nitrateCheck.ts";
 import type { PlantTestReading } from "../../food/plantTests.ts";
 import { PLANT_TEST_STEP } from "../../food/plantTests.ts";
 import { heavyRainLately } from "../../food/rainAhead.ts";
+import { NITRATE_ENOUGH_MG_PER_KG } from "../../quantities/soil/sidedressNitrogen.ts";
 import type { PlantingState } from "../../states/states.ts";
 import { type Message, measure, onDay, say, wordOf } from "../../text/message.ts";
 import type { FeedingReading } from "./reading.ts";

@@ -1,11 +1,11 @@
 import { Working } from "../../core/working.ts";
 import { contentsOf } from "../../food/blend/contents.ts";
 import { RATIO, ratioOn } from "../../food/curve.ts";
-import { EC_PER_MG_PER_L_N } from "../../food/fertigation.ts";
-import { NITRATE_CHECK_SOURCE } from "../../food/nitrateCheck.ts";
+import { FEED_EC_SOURCES } from "../../food/fertigation.ts";
 import { type FeedingPlan, N_CEILING_KG_PER_HA } from "../../food/plan.ts";
 import { LEACHING_SOURCE, roomMm } from "../../food/rainAhead.ts";
 import { treatedShare } from "../../food/strip.ts";
+import { NITRATE_CHECK_SOURCE } from "../../quantities/soil/sidedressNitrogen.ts";
 import type { PlantingState } from "../../states/states.ts";
 import { KG_PER_HA_PER_LB_PER_ACRE } from "../../tables/landUnits.ts";
 import { UPTAKE_PER_TONNE, uptakePerTonne } from "../../tables/uptake.ts";
@@ -277,7 +277,7 @@ function writeTanks(w: Working, state: PlantingState, { tanks, water }: FeedingR
     }
   }
   w.line("ppm", "nitrogen in the water", "g N × 1000 / W", week.nMgPerL, "mg/L");
-  for (const source of week.feedEc ? EC_PER_MG_PER_L_N.sources : []) {
+  for (const source of week.feedEc ? FEED_EC_SOURCES : []) {
     w.line(
       "EC",
       "conductivity of feeds above clear water",
