@@ -1,4 +1,4 @@
-import { sidedressKgPerHa } from "../../packages/rules/src/food/nitrateCheck.ts";
+import { sidedressKgPerHa } from "../../packages/rules/src/quantities/soil/sidedressNitrogen.ts";
 import { classify, classifyBy } from "../../packages/rules/src/guides/classify.ts";
 import { gypsumBy, magnesiumBy, rateKgPerHa } from "../../packages/rules/src/guides/recommend.ts";
 import { guides } from "../../packages/rules/src/guides/register.ts";

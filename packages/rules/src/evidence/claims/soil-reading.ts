@@ -179,6 +179,43 @@ export const soilReadingClaims: Claim[] = [
     wouldChange: "A leaf test with both in range.",
   },
   {
+    id: "soil-reading.potassium-raises",
+    rule,
+    finding:
+      "More potassium than usual gave firmer bell peppers with more vitamin C in solution (best at 400 to 500 mg/L), yield rising straight to 90 kg K2O/ha on a soil low in potassium, and the firmest fruit after storage at the highest rates.",
+    sources: [
+      { key: "tarbiat-potassium-bell", locator: "150 to 500 mg/L (SN-402)" },
+      { key: "ekiti-potash-2015", locator: "0 to 90 kg K2O/ha (SN-403)" },
+      { key: "martinez-acta-628", locator: "200 to 400 kg/ha N and K (SN-405)" },
+    ],
+    design: "One trial each: solution culture, field in the tropics, storage.",
+    size: "one season, two years, one trial",
+    effect: "14.24 and 14.94 t/ha at 90 kg K2O/ha, no plateau reached; best return at 60",
+    grade: "weak",
+    limits: "Solution, or a soil that would read short. None says that a soil in order needs more.",
+    conflicts: ["soil-reading.potassium-no-more"],
+    wouldChange:
+      "A rate trial on a soil that tests sufficient. No review that weighs these trials was found.",
+  },
+  {
+    id: "soil-reading.potassium-no-more",
+    rule,
+    finding:
+      "Elsewhere more potassium did nothing or harm: weight fell as fertigated potassium rose and vitamin C was best at half the rate; habaneros in pots did not answer; jalapenos in sand needed no more than 6 mM, 3 mM being enough, and their pungency did not change.",
+    sources: [
+      { key: "damietta-potassium", locator: "0, 66, 132 kg/feddan (SN-404)" },
+      { key: "habanero-nk-ashs", locator: "abstract (SN-406)" },
+      { key: "johnson-decoteau-1996", locator: "1 to 12 mM K (SN-401)" },
+    ],
+    design: "One trial each: field, pots, sand culture.",
+    size: "two seasons on one farm; pots; greenhouse",
+    effect: "best at half dose (66); optimum 6 mM",
+    grade: "weak",
+    limits: "Single places and cultivars; pots and sand hold little potassium of their own.",
+    conflicts: ["soil-reading.potassium-raises"],
+    wouldChange: "A rate trial on a soil that tests sufficient.",
+  },
+  {
     id: "soil-reading.ph",
     rule,
     finding: "Peppers are grown at a target pH of 6.3 to 6.8; they stand 5.5 to 7.0.",

@@ -27,6 +27,8 @@ export function evidenceOf({ test, read, cations, salts, refused }: SoilReading)
     ...when(
       read.some((r) => r.value.nutrient === "K"),
       "soil-reading.potassium-hinders-magnesium",
+      "soil-reading.potassium-raises",
+      "soil-reading.potassium-no-more",
     ),
     ...when(test.waterPh !== undefined, "soil-reading.ph"),
     ...when(salts !== undefined, "soil-reading.salts"),
