@@ -14,7 +14,7 @@ import {
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { controlledRelease } from "../../packages/rules/src/rules/containers/slowFeed.ts";
-import { bed, feedingState, planting, soilTest, weather } from "./waterAndFood.ts";
+import { bed, feedingState, planting, soilTest, valve, weather } from "./waterAndFood.ts";
 
 type Drain = NonNullable<PlantingState["drainReadings"]>[number];
 type Material = PlantingState["shed"][number];
@@ -99,6 +99,20 @@ describe("how much water", () => {
     expect(line(a, "ETc") / line(a, "ET0")).toBeCloseTo(0.6 + (10 / 35) * (1.05 - 0.6), 3);
     // The latest seven days are 4 to 10 July; each has its own place in the year, so within half a per cent.
     expect(Math.abs(line(a, "ET0") / et0.et0MmPerDay - 1)).toBeLessThan(0.005);
+  });
+  test("without a forecast it is the demand that the valve rule expects for the same pots", () => {
+    const s = state();
+    const rule = rules.find((r) => r.id === "irrigate");
+    const v = valve({
+      asOf: s.asOf,
+      zones: [{ bed: s.bed, planting: s.planting, notes: [] }],
+      weather: s.weather,
+    });
+    const watering = rule && answerOf(rule, v);
+    if (watering?.kind !== "advice") throw new Error("irrigate did not advise");
+    const expected = watering.working.findLast((l) => l.symbol === "ETc")?.value as number;
+    // The valve's book takes its climate from ten days, the pots from the latest seven; here all are alike.
+    expect(line(advice(s), "ETc")).toBeCloseTo(expected, 9);
   });
   test("a pot's use is ETc over its ground, and 15 % of what is given drains (cp)", () => {
     const a = advice(state());

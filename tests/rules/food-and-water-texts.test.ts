@@ -3,8 +3,10 @@ import { join } from "node:path";
 import { cautions, claims, claimsOf, sources } from "@pith/rules";
 import { describe, expect, test } from "vitest";
 import { MATERIAL_KINDS } from "../../packages/rules/src/states/food.ts";
+import { containers } from "../../packages/rules/src/text/en/containers.ts";
 import { feeding } from "../../packages/rules/src/text/en/feeding.ts";
 import { irrigate } from "../../packages/rules/src/text/en/irrigate.ts";
+import { manureTiming } from "../../packages/rules/src/text/en/manure-timing.ts";
 import { material } from "../../packages/rules/src/text/en/material.ts";
 import { soilReading } from "../../packages/rules/src/text/en/soil-reading.ts";
 
@@ -21,6 +23,8 @@ describe.each([
   ["irrigate", irrigate],
   ["soil-reading", soilReading],
   ["feeding", feeding],
+  ["manure-timing", manureTiming],
+  ["containers", containers],
 ])("texts and evidence of %s", (rule, texts) => {
   const source = sourceOf(rule);
   const named = [...source.matchAll(new RegExp(`"(${rule}\\.[A-Za-z0-9.:-]+)"`, "g"))]

@@ -85,7 +85,9 @@ function writeDemand(w: Working, demand: PotDemand): void {
   const mean = (pick: (d: PotDemand["days"][number]) => number) =>
     demand.days.reduce((sum, d) => sum + pick(d), 0) / demand.days.length;
   const [first, last] = [demand.days[0]?.day, demand.days.at(-1)?.day];
-  w.include(demand.air.estimates);
+  // No rain is counted into pots, so that none was measured moves nothing.
+  const { estimated } = demand.air.estimates;
+  w.include({ working: [], estimated: estimated.filter((e) => e.input !== "rainMm") });
   const et0Mm = mean((d) => d.et0Mm);
   w.line("ET0", "mean reference evapotranspiration", `${first} to ${last}, ${demand.how}`, et0Mm, "mm/day");
   w.line(

@@ -35,7 +35,7 @@ export const manureTiming: Record<string, string> = {
   "manure-timing.step.low-fruit":
     "We count fruit of this type on stakes as clear of the soil. If any hangs low or is splashed with soil, {days} days hold for it.",
   "manure-timing.step.early-fruit":
-    "Fruit that ripens before {from}: take it off and leave it as waste, or let it hang. Do not eat, sell, give away or feed it.",
+    "Fruit that ripens before {from}: take it off and leave it as waste, or let it hang until then. Do not eat, sell, give away or feed it.",
   "manure-timing.step.rule-us-certified":
     "This is the law on certified ground in the United States (7 CFR 205.203(c)): {days} days here. Your certifier decides in doubt.",
   "manure-timing.step.rule-office-days":
