@@ -1,6 +1,7 @@
 import {
   adviceRoutes,
   farmRoutes,
+  guideRoutes,
   importRoutes,
   openRoutes,
   recordRoutes,
@@ -33,6 +34,7 @@ const routesIn = (value: unknown): Route[] => {
 export const everyRoute: Route[] = [
   openRoutes,
   farmRoutes,
+  guideRoutes,
   recordRoutes,
   importRoutes,
   adviceRoutes,

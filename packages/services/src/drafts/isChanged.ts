@@ -7,7 +7,7 @@ const AMOUNT_MOVES_SHARE = 0.1;
 
 /**
  * Whether a new answer says something that an open draft does not: another kind, decision or caution, a date at least
- * two days off, or an amount at least a tenth off. Everything else would only make drafts churn with the weather.
+ * two days off, an amount at least a tenth off, or another reading of a soil test. Everything else would only make drafts churn with the weather.
  */
 export function isChanged(old: Answer, next: Answer): boolean {
   if (old.rule.version !== next.rule.version) return true;
@@ -21,7 +21,8 @@ export function isChanged(old: Answer, next: Answer): boolean {
       dateMoved(old.expected?.date ?? null, next.expected?.date ?? null) ||
       old.expected?.kind !== next.expected?.kind ||
       old.expected?.materialId !== next.expected?.materialId ||
-      amountsMoved(old.amounts, next.amounts)
+      amountsMoved(old.amounts, next.amounts) ||
+      rangesOf(old) !== rangesOf(next)
     );
   }
   if (old.kind === "needs-more" && next.kind === "needs-more") {
@@ -41,6 +42,10 @@ const cautionsOf = (answer: Extract<Answer, { kind: "advice" }>): string =>
     .map((c) => `${c.id}@${c.version}`)
     .sort()
     .join();
+
+/** What a laboratory measured and by which guide it is read: these do not drift with the weather, so any change counts. */
+const rangesOf = ({ ranges = [] }: Extract<Answer, { kind: "advice" }>): string =>
+  ranges.map((r) => [r.id, r.value, r.guide.id, r.class].join(" ")).join();
 
 const fieldsOf = (missing: { field: string }[]): string =>
   missing
