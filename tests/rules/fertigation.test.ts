@@ -222,7 +222,8 @@ describe("in the advice", () => {
       value: expect.closeTo((120 * 80 * 7) / 39, 6),
       unit: "L",
     });
-    const n = (step(a, "feeding.step.injector-pace")?.n as { value: number }).value;
+    const fed = step(a, "feeding.step.injector-pace")?.n;
+    const n = typeof fed === "object" && "value" in fed ? fed.value : Number.NaN;
     expect(step(a, "feeding.step.ec")).toMatchObject({
       low: { value: expect.closeTo(0.6 + 0.0041 * n, 9) },
       high: { value: expect.closeTo(0.6 + 0.0076 * n, 9) },
