@@ -12,8 +12,7 @@ export type RowMeaning =
   | { kind: "floor" | "ceiling"; group: number; nutrient: FedNutrient }
   | { kind: "bound"; group: number; bound: BoundKind }
   | { kind: "label"; group: number; materialId: string }
-  | { kind: "stock"; materialId: string }
-  | { kind: "bags"; materialId: string };
+  | { kind: "stock"; materialId: string };
 export interface NamedRow extends Row {
   means: RowMeaning;
 }
@@ -117,6 +116,7 @@ export function modelOf(
   const rows: NamedRow[] = [];
   const unknowns: Model["unknowns"] = [];
   const uses = new Map<string, [number, number][]>();
+  const hectares = groups.reduce((sum, g) => sum + g.hectares, 0);
   const can = (s: Source) =>
     s.pricePerKg !== undefined || (s.stockKg ?? 0) > 0 || (s.unpriced && unpricedAt !== undefined);
 
@@ -134,7 +134,8 @@ export function modelOf(
     const own = offered.map((source) => {
       const j = columns.length;
       const { id, labelMostKgPerHa } = source.material;
-      columns.push({ cost: 0, means: { kind: "use", group: g, materialId: id } });
+      const unit = (unitKg(source) ?? USUAL_KG_PER_HA * hectares) / group.hectares;
+      columns.push({ cost: 0, unit, means: { kind: "use", group: g, materialId: id } });
       uses.set(id, [...(uses.get(id) ?? []), [j, group.hectares]]);
       if (labelMostKgPerHa !== undefined) {
         const means = { kind: "label", group: g, materialId: id } as const;
@@ -165,13 +166,14 @@ export function modelOf(
     const source = sources.get(materialId);
     if (!source) continue;
     const price = source.pricePerKg ?? (source.unpriced ? unpricedAt : undefined);
-    const bagKg = source.pricePerKg === undefined ? undefined : source.material.bagKg;
+    const bagKg = unitKg(source);
     const all: [number, number][] = [...terms];
     if (price !== undefined) {
       const kind = bagKg === undefined ? "loose" : "bags";
       all.push([columns.length, -(bagKg ?? 1)]);
       columns.push({
         cost: price * (bagKg ?? 1),
+        unit: bagKg === undefined ? USUAL_KG_PER_HA * hectares : 1,
         whole: kind === "bags",
         means: { kind, materialId },
       });
@@ -185,6 +187,12 @@ export function modelOf(
   }
   return { columns, rows, groups, sources, unknowns };
 }
+
+/** What it is bought in [kg]; undefined where it comes loose. */
+const unitKg = (source: Source) => (source.pricePerKg === undefined ? undefined : source.material.bagKg);
+
+/** About what is spread of a material; for the solver's scale alone. */
+const USUAL_KG_PER_HA = 100;
 
 /** A material that brings nothing a group asks for, and eases none of its bounds, is never in a cheapest and lightest plan. */
 function helps(group: Group, contents: Contents): boolean {

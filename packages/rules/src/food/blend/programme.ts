@@ -5,6 +5,8 @@ export interface Column {
   cost: number;
   /** Whole numbers only, as bags. */
   whole?: boolean;
+  /** An amount of it that is about one: for the solver's eyes alone. */
+  unit?: number;
 }
 
 /** One condition: the sum of `coefficient x unknown` is at least or at most `limit`. */
@@ -27,11 +29,11 @@ export type Solved =
   | { status: "infeasible" }
   | { status: "unbounded" };
 
-/** The solver counts what is nearer to zero as zero; with rows and columns in scale that is far below what a scale shows. */
-const PRECISION = 1e-9;
-/** One pass more changes little on programmes of this kind. */
-const SCALING_PASSES = 3;
-
+/**
+ * What is nearer to zero counts as zero; with rows and columns in scale that is far below what a balance shows. Finer than this, the
+ * rounding of a few hundred pivots is taken for a condition that cannot be met.
+ */
+const PRECISION = 1e-8;
 /**
  * Solves a linear programme, with whole numbers where columns ask for them (Dantzig's simplex, branch and bound). No clock is
  * read: the search for whole numbers stops by count alone, so that the same programme gives the same answer everywhere.
@@ -110,41 +112,15 @@ function valuesOf(
   return x;
 }
 
-/** Geometric scaling: brings the coefficients near to one, because the solver's zero is absolute. Whole columns keep their unit. */
+/**
+ * Brings the coefficients near to one, because the solver's zero is absolute: columns by their unit, rows by their largest. Whole
+ * columns keep their own unit, so what is bought by the bag is best counted in bags everywhere.
+ */
 function scalesOf({ columns, rows }: Programme): Scales {
-  const row = rows.map(() => 1);
-  const column = columns.map(() => 1);
-  for (let pass = 0; pass < SCALING_PASSES; pass++) {
-    rows.forEach((r, i) => {
-      const span = new Span();
-      for (const [j, a] of r.terms) span.meet(a * at(column, j));
-      row[i] = span.inverse();
-    });
-    const spans = columns.map(() => new Span());
-    rows.forEach((r, i) => {
-      for (const [j, a] of r.terms) spans[j]?.meet(a * at(row, i));
-    });
-    spans.forEach((span, j) => {
-      if (!columns[j]?.whole) column[j] = span.inverse();
-    });
-  }
-  const dearest = Math.max(0, ...columns.map((c, j) => Math.abs(c.cost) * at(column, j)));
-  return { row, column, cost: dearest > 0 ? dearest : 1 };
+  const column = columns.map((c) => (c.whole ? 1 : (c.unit ?? 1)));
+  const row = rows.map((r) => inverse(Math.max(0, ...r.terms.map(([j, a]) => Math.abs(a * at(column, j))))));
+  const cost = Math.max(0, ...columns.map((c, j) => Math.abs(c.cost) * at(column, j)));
+  return { row, column, cost: cost > 0 ? cost : 1 };
 }
 
-/** Smallest and largest size met. */
-class Span {
-  private low = Number.POSITIVE_INFINITY;
-  private high = 0;
-
-  meet(value: number): void {
-    const size = Math.abs(value);
-    if (size === 0) return;
-    if (size < this.low) this.low = size;
-    if (size > this.high) this.high = size;
-  }
-
-  inverse(): number {
-    return this.high > 0 ? 1 / Math.sqrt(this.low * this.high) : 1;
-  }
-}
+const inverse = (largest: number): number => (largest > 0 ? 1 / largest : 1);

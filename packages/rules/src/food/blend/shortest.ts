@@ -12,14 +12,17 @@ export const SHORT_WEIGHT: Record<FedNutrient, number> = { N: 3, P2O5: 3, K2O: 3
  * and stocks do not. Least is the sum over land of each shortfall as a share of its floor, by weight.
  */
 export function leastShort(model: Model): Map<number, Map<FedNutrient, number>> {
-  const columns: Column[] = loosened(model).columns.map(() => ({ cost: 0 }));
+  const columns: Column[] = loosened(model).columns.map(({ unit }) => ({
+    cost: 0,
+    ...(unit !== undefined && { unit }),
+  }));
   const asked: { g: number; nutrient: FedNutrient; j: number }[] = [];
   const rows: Row[] = model.rows.map((row) => {
     if (row.means.kind !== "floor") return row;
     const { group: g, nutrient } = row.means;
     const j = columns.length;
     const hectares = model.groups[g]?.hectares ?? 0;
-    columns.push({ cost: (SHORT_WEIGHT[nutrient] * hectares) / row.limit });
+    columns.push({ cost: (SHORT_WEIGHT[nutrient] * hectares) / row.limit, unit: row.limit });
     asked.push({ g, nutrient, j });
     return { ...row, terms: [...row.terms, [j, 1] as const] };
   });

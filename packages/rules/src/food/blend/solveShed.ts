@@ -1,9 +1,12 @@
-import type { Allotment, Demand, FedNutrient, Material } from "../../states/food.ts";
-import { type Cheapest, cheapest } from "./cheapest.ts";
+import type { Allotment, Demand, Material } from "../../states/food.ts";
+import { bagColumns, type Cheapest, cheapest, loosened } from "./cheapest.ts";
+import { explainUnmet } from "./conflicts.ts";
 import { type Group, groupsOf, hectaresOf } from "./groups.ts";
 import { type Model, modelOf, type Source, sourcesOf } from "./model.ts";
 import type { MaterialUse, PlantingPlan, ShedPlan, Supplied } from "./plan.ts";
 import { leastShort, reduced } from "./shortest.ts";
+import { bindingOf, whyOf } from "./why.ts";
+import { fixed, type Worths, worthsOf } from "./worth.ts";
 
 /** What is asked and what there is; a shed's state has both. */
 export interface ShedAsk {
@@ -23,19 +26,36 @@ export function solveShed({ shed, demands }: ShedAsk): ShedPlan {
   const { model, best } = found;
   const amounts = amountsOf(model, best);
   const materials = usesOf(model, best, amounts);
+  const plantings = plantingsOf(demands, groups, sources, amounts);
+  const counts = new Map(bagColumns(model).map((j) => [j, best.x[j] ?? 0]));
+  const divisible = worthsOf(loosened(model));
+  const binding = bindingOf(model, best.x, worthsAt(model, counts), divisible);
+  const unmet = found.unmet ? explainUnmet(found.unmet) : { conflicts: [], relaxation: [] };
   return {
-    verdict: !asked ? "nothing-asked" : found.short ? "cannot-be-met" : "met",
+    verdict: !asked
+      ? "nothing-asked"
+      : plantings.some((p) => p.allotment.short.length > 0)
+        ? "cannot-be-met"
+        : "met",
     cost: sum(materials.map((m) => m.cost)),
     costAtLeast: best.atLeast,
-    plantings: plantingsOf(demands, groups, sources, amounts),
-    materials,
-    binding: [],
-    conflicts: [],
-    relaxation: [],
+    plantings,
+    materials: materials.map((m) => ({ ...m, why: whyOf(model, m, demands, binding, divisible) })),
+    binding,
+    ...unmet,
     estimated: materials.flatMap((m) =>
       m.usedKg > 0 ? (sources.get(m.materialId)?.contents.estimated ?? []) : [],
     ),
   };
+}
+
+/** What rows are worth once the bags are bought; a row that then says nothing is worth nothing. */
+function worthsAt(model: Model, counts: ReadonlyMap<number, number>): Worths | undefined {
+  if (counts.size === 0) return worthsOf(model);
+  const { programme } = fixed(loosened(model), counts);
+  const worths = worthsOf(programme);
+  const place = new Map(programme.rows.map((row, k) => [row.means, k]));
+  return worths && { ...worths, row: model.rows.map((r) => worths.row[place.get(r.means) ?? -1] ?? 0) };
 }
 
 /** What one planting gets where it has the shed to itself. */
@@ -45,7 +65,6 @@ export const allotFor = (demand: Demand, shed: readonly Material[]): Allotment =
 interface Found {
   model: Model;
   best: Cheapest;
-  short: ReadonlyMap<number, ReadonlyMap<FedNutrient, number>> | undefined;
   /** The programme that cannot be met, where one cannot. */
   unmet: Model | undefined;
 }
@@ -54,17 +73,17 @@ interface Found {
 function solveFor(groups: Group[], sources: Map<string, Source>): Found {
   const priced = modelOf(groups, sources);
   const best = cheapest(priced);
-  if (best) return { model: priced, best, short: undefined, unmet: undefined };
+  if (best) return { model: priced, best, unmet: undefined };
   const unpricedAt = standInPrice(sources);
   const all = unpricedAt === undefined ? priced : modelOf(groups, sources, unpricedAt);
   if (all !== priced) {
     const withUnpriced = cheapest(all);
-    if (withUnpriced) return { model: all, best: withUnpriced, short: undefined, unmet: undefined };
+    if (withUnpriced) return { model: all, best: withUnpriced, unmet: undefined };
   }
   const short = leastShort(all);
   const model = modelOf(reduced(groups, short), sources, unpricedAt);
   const most = cheapest(model) ?? { x: model.columns.map(() => 0), cost: 0, atLeast: 0 };
-  return { model, best: most, short, unmet: all };
+  return { model, best: most, unmet: all };
 }
 
 /** Stands for a price nobody knows: above every known one, so that what is priced is taken first. */

@@ -22,8 +22,13 @@ export function worthsOf(programme: Programme): Worths | undefined {
   rows.forEach((row, i) => {
     for (const [j, a] of row.terms) terms[j]?.push([i, sign(row) * a]);
   });
+  const unit = (j: number) => columns[j]?.unit ?? 1;
+  const dearest = Math.max(0, ...columns.map((c, j) => c.cost * unit(j)));
   const solved = solveProgramme({
-    columns: rows.map((row) => ({ cost: -sign(row) * row.limit })),
+    columns: rows.map((row) => {
+      const largest = Math.max(0, ...row.terms.map(([j, a]) => Math.abs(a * unit(j))));
+      return { cost: -sign(row) * row.limit, unit: (dearest || 1) / (largest || 1) };
+    }),
     rows: columns.map(({ cost }, j) => ({ terms: terms[j] ?? [], sense: "most", limit: cost })),
   });
   if (solved.status !== "optimal") return undefined;
@@ -37,14 +42,17 @@ export function worthsOf(programme: Programme): Worths | undefined {
   };
 }
 
-/** The same programme with some columns fixed: what they bring is taken off the limits. */
+/** Rounding of a limit from which all was taken off. */
+const SAID = 1e-9;
+
+/** The same programme with some columns fixed: what they bring is taken off the limits. Rows that then say nothing go. */
 export function fixed<R extends Row>(
   programme: Programme<R>,
   values: ReadonlyMap<number, number>,
 ): { programme: Programme<R>; free: number[] } {
   const free = programme.columns.flatMap((_, j) => (values.has(j) ? [] : [j]));
   const place = new Map(free.map((j, k) => [j, k]));
-  const rows = programme.rows.map((row) => {
+  const rows = programme.rows.flatMap((row) => {
     let { limit } = row;
     const terms: [number, number][] = [];
     for (const [j, a] of row.terms) {
@@ -52,7 +60,8 @@ export function fixed<R extends Row>(
       if (k === undefined) limit -= a * (values.get(j) ?? 0);
       else terms.push([k, a]);
     }
-    return { ...row, terms, limit };
+    const kept = terms.length === 0 && (row.sense === "most" ? limit >= -SAID : limit <= SAID);
+    return kept ? [] : [{ ...row, terms, limit }];
   });
   return {
     programme: { columns: free.map((j) => programme.columns[j] ?? { cost: 0 }), rows },
