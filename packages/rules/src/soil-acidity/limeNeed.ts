@@ -127,7 +127,7 @@ function named<T>(soil: AcidSoil, compute: () => T): T {
 }
 
 /** The buffer whose relation can be turned round; undefined for exchangeable acidity and for none. */
-export function predictorOf(soil: AcidSoil): { method: PhAfterMethod; bufferPh: number } | undefined {
+function predictorOf(soil: AcidSoil): { method: PhAfterMethod; bufferPh: number } | undefined {
   const buffer = soil.test.bufferPh;
   const method = PH_AFTER_METHODS.find((m) => m === buffer?.method);
   return buffer && method ? { method, bufferPh: buffer.value } : undefined;

@@ -3,7 +3,7 @@ import { num, word } from "../../core/fields.ts";
 import { defineQuantity } from "../../core/quantity.ts";
 
 const SOURCE = { key: "mehlich-buffer-ncda", locator: "residual credit (SN-602)" };
-export const LIMED_SOILS = ["mineral", "mineral-organic", "organic"] as const;
+const LIMED_SOILS = ["mineral", "mineral-organic", "organic"] as const;
 type LimedSoil = (typeof LIMED_SOILS)[number];
 /** Share of a liming that is used up each month. */
 const USED_UP_PER_MONTH: Record<LimedSoil, number> = {

@@ -6,6 +6,7 @@ import { METHOD_BASE } from "../../quantities/soil/limeMethods.ts";
 import { acidSoilOf } from "../../soil-acidity/soil.ts";
 import { LIME_TARGET, LOWEST_PEPPER_PH } from "../../soil-acidity/target.ts";
 import { LIME_MONTHS } from "../../soil-acidity/timing.ts";
+import { weight } from "../../soil-acidity/weight.ts";
 import type { BedState } from "../../states/states.ts";
 import { LIME_MATERIALS, LIME_MATERIALS_SOURCE } from "../../tables/limeMaterials.ts";
 import { type Message, measure, onDay, say, wordOf } from "../../text/message.ts";
@@ -13,7 +14,7 @@ import { bedAreaM2 } from "../../water/ground.ts";
 import { phChart } from "./chart.ts";
 import { type Judged, judge, rate } from "./judge.ts";
 import { needsPh, needsRelation, needsTexture } from "./missing.ts";
-import { methodWord, stepsOf, weight } from "./steps.ts";
+import { methodWord, stepsOf } from "./steps.ts";
 
 /** A test older than this is flagged (common practice: every two to three years). */
 const TEST_HOLDS_DAYS = 3 * 365;

@@ -2,17 +2,16 @@ import type { Step } from "../../core/rule.ts";
 import { EPSOM_MG_PCT, GYPSUM_KG_PER_HA, MAGNESIUM_KG_PER_HA } from "../../soil-acidity/calciumMagnesium.ts";
 import { epsomApplications, MONTHS_BETWEEN } from "../../soil-acidity/split.ts";
 import { LIME_MONTHS, type LimeTiming, monthsFrom } from "../../soil-acidity/timing.ts";
+import { weight } from "../../soil-acidity/weight.ts";
 import type { Bed } from "../../states/parts.ts";
 import type { BedState } from "../../states/states.ts";
 import { LIME_MATERIALS } from "../../tables/limeMaterials.ts";
-import { type Measure, type Message, measure, onDay, say, wordOf } from "../../text/message.ts";
+import { type Message, measure, onDay, say, wordOf } from "../../text/message.ts";
 import { bedAreaM2, croppedAreaM2 } from "../../water/ground.ts";
 import { type Ground, type Judged, type LimeTask, rate } from "./judge.ts";
 import type { LimeMaterials, MaterialRate } from "./materials.ts";
 import type { SulfurPlan } from "./sulfur.ts";
 
-/** Grams where a scale for kilograms would not show it. */
-export const weight = (kg: number): Measure => (kg < 1 ? measure(kg * 1000, "g") : measure(kg, "kg"));
 const name = (kind: string) => wordOf(`material.${kind}`);
 
 export function stepsOf(state: BedState, j: Judged): Step[] {
@@ -115,9 +114,9 @@ function qualitySaid(r: MaterialRate): Message[] {
 }
 
 function magnesiumOfLime({ magnesium }: Ground, chosen: MaterialRate): Message[] {
+  // Where it is low the lime chosen is dolomitic, of the shed or to be bought.
   if (!magnesium?.low) return [];
   const mg = measure(magnesium.mgPerKg, "mg/kg");
-  if (chosen.kind !== "dolomitic-lime") return [say("lime.step.magnesium-other", { mg })];
   const mgPct = chosen.material?.mgPct ?? LIME_MATERIALS["dolomitic-lime"].mgPct;
   return [say("lime.step.dolomitic", { mg, brings: measure((chosen.kgPerHa * mgPct) / 100, "kg/ha") })];
 }

@@ -4,14 +4,7 @@ import type { PlantingState } from "../../states/states.ts";
 import type { Range } from "../../tables/uptake.ts";
 import { ASH_RANGE } from "../../tables/woodAsh.ts";
 
-export const WHY_BARRED = [
-  "not-clean",
-  "manure-ash-certified",
-  "manure-ash",
-  "not-certified",
-  "proof-expired",
-] as const;
-export type WhyBarred = (typeof WHY_BARRED)[number];
+type WhyBarred = "not-clean" | "manure-ash-certified" | "manure-ash" | "not-certified" | "proof-expired";
 
 /** An ash of the shed, with its place in the state. */
 export interface Ash {

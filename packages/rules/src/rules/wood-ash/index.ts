@@ -4,6 +4,7 @@ import type { AdviceBody, AnswerBody, Case, Rule, Step } from "../../core/rule.t
 import { Working } from "../../core/working.ts";
 import { feedingDates } from "../../food/curve.ts";
 import { type AcidSoil, acidSoilOf } from "../../soil-acidity/soil.ts";
+import { weight } from "../../soil-acidity/weight.ts";
 import type { PlantingState } from "../../states/states.ts";
 import { STRICTEST_CEILING } from "../../tables/woodAsh.ts";
 import { type Message, measure, onDay, say } from "../../text/message.ts";
@@ -12,7 +13,7 @@ import { type Ash, type AshChoice, ashesOf } from "./ash.ts";
 import { openAsh } from "./given.ts";
 import { type Reading, readAsh, tooHighPh } from "./judge.ts";
 import { needsMore, needsPh } from "./missing.ts";
-import { afterCropSteps, barredSteps, ceilingSteps, spreadSteps, weight } from "./steps.ts";
+import { afterCropSteps, barredSteps, ceilingSteps, spreadSteps } from "./steps.ts";
 import { writeWorking } from "./working.ts";
 
 const LAST_HOUR = 20;

@@ -16,8 +16,8 @@ import { ashOfTheYearKg, ashSinceKg, openAsh, openAshKg } from "./given.ts";
 import { type AshTiming, ashTiming } from "./timing.ts";
 
 /** What each bound would allow on this bed [kg]. The smallest is taken. */
-export const BOUNDS = ["cap", "lime", "potash", "stock", "label"] as const;
-export type Bound = (typeof BOUNDS)[number];
+const BOUNDS = ["cap", "lime", "potash", "stock", "label"] as const;
+type Bound = (typeof BOUNDS)[number];
 
 /** How much, and what it brings. Rates of potash and phosphate on cropped land, of lime on the bed. */
 export interface AshPlan {

@@ -1,4 +1,5 @@
 import type { Step } from "../../core/rule.ts";
+import { weight } from "../../soil-acidity/weight.ts";
 import type { PlantingState } from "../../states/states.ts";
 import type { Range } from "../../tables/uptake.ts";
 import {
@@ -8,22 +9,12 @@ import {
   STRICTEST_CAP,
   STRICTEST_CEILING,
 } from "../../tables/woodAsh.ts";
-import {
-  type Measure,
-  type MeasureUnit,
-  type Message,
-  measure,
-  onDay,
-  say,
-  wordOf,
-} from "../../text/message.ts";
+import { type MeasureUnit, type Message, measure, onDay, say, wordOf } from "../../text/message.ts";
 import { bedAreaM2, croppedAreaM2 } from "../../water/ground.ts";
 import { plannedAmmonium } from "./ammonium.ts";
 import type { AshChoice } from "./ash.ts";
 import type { Reading } from "./judge.ts";
 
-/** Grams where a scale for kilograms would not show it. */
-export const weight = (kg: number): Measure => (kg < 1 ? measure(kg * 1000, "g") : measure(kg, "kg"));
 const asSteps = (said: Message[]): Step[] => said.map((text) => ({ text }));
 const both = (name: string, { low, high }: Range, unit: MeasureUnit) => ({
   [`${name}Low`]: measure(low, unit),

@@ -43,7 +43,6 @@ export const lime: Record<string, string> = {
   "lime.step.effective": "Of its weight {effective} acts as lime within a few years.",
   "lime.step.dolomitic":
     "Magnesium reads {mg}, which is low: dolomitic lime brings {brings} of it with the lime.",
-  "lime.step.magnesium-other": "Magnesium reads {mg}, which is low, and this lime brings none.",
   "lime.step.instead":
     "Or from the shed: {kg} of {material} on the bed in all ({perM2}; {effective} of it acts).",
   "lime.step.instead-bought":
