@@ -241,6 +241,17 @@ describe("an office's own guide", () => {
     const parsed = BedStateSchema.safeParse({ ...state({}), guides: [gap] });
     expect(parsed.error?.issues[0]?.path).toEqual(["guides", 0, "nutrients", "P", "classes", 1, "low"]);
   });
+  test("a guide met before is still looked over where any part of it is another", () => {
+    const parse = (g: unknown) => BedStateSchema.safeParse({ ...state({}), guides: [g] });
+    expect(parse(OWN).data?.guides?.[0]).toEqual(OWN);
+    const changed = structuredClone(OWN);
+    const upper = changed.nutrients.P?.classes[1];
+    if (upper) upper.high = Number.NaN;
+    expect(parse(changed).success).toBe(false);
+    expect(parse({ ...OWN, colour: "green" }).success).toBe(false);
+    expect(parse({ ...OWN, title: "Another title" }).data?.guides?.[0]?.title).toBe("Another title");
+    expect(parse(OWN).data?.guides?.[0]).toEqual(OWN);
+  });
   test("organic soil is read by an office's guide made for it, and pH is not judged there", () => {
     const organic = { ...OWN, id: "county-muck", medium: "organic-soil" as const };
     const test_ = soilTest({ medium: "organic-soil", values: [p("olsen", 12)] });

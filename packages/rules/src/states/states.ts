@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { isTimeZone } from "../core/days.ts";
 import { day, flag, num, word } from "../core/fields.ts";
-import { GuideSchema } from "../guides/schema.ts";
+import { KnownGuideSchema } from "../guides/knownGuides.ts";
 import {
   AllotmentSchema,
   ApplicationSchema,
@@ -38,7 +38,7 @@ const head = {
 };
 const id = z.string().min(1).max(64);
 /** Guides of the office's own for reading soil tests. */
-const guides = z.array(GuideSchema).max(20).optional();
+const guides = z.array(KnownGuideSchema).max(20).optional();
 
 /** How water reaches a planting, where the valve is known. */
 const waterSource = z
