@@ -246,6 +246,11 @@ describe("pH", () => {
     expect(params(a, "ph")).toMatchObject({ high: after.toFixed(2) });
     expect(a.limits.map((l) => l.key)).toContain("wood-ash.limit.predicted");
   });
+  test("a sample of more than three years ago is said to be old", () => {
+    const limits = (sampledOn: string) => advice(withTest({ sampledOn })).limits.map((l) => l.key);
+    expect(limits("2022-04-20")).toContain("wood-ash.limit.old");
+    expect(limits("2022-04-21")).not.toContain("wood-ash.limit.old");
+  });
   test("no relation that can be turned round: no pH is predicted, and that is said", () => {
     const a = advice(withTest({ bufferPh: undefined, acidityCmolPerKg: 5 }));
     expect(keys(a)).toContain("ph-unknown");
@@ -561,6 +566,7 @@ describe("texts and evidence", () => {
       withAsh({ ashOf: "treated-or-mixed" }),
       state({ shed: [ash(), ash({ id: "m", ashOf: "manure" }), urea] }),
       withTest({ waterPh: 6.4 }),
+      withTest({ sampledOn: "2021-04-10" }),
       withTest({ bufferPh: undefined, acidityCmolPerKg: 5 }),
       withTest({ bufferPh: { method: "smp", value: 6.2 } }),
       withTest({

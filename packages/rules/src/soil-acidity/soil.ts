@@ -2,6 +2,9 @@ import { refuse } from "../core/errors.ts";
 import { latestTestOf } from "../food/latestTest.ts";
 import type { SoilTest } from "../states/parts.ts";
 
+/** A test older than this is flagged (common practice: every two to three years). */
+export const TEST_HOLDS_DAYS = 3 * 365;
+
 /** Lime and ash are worked in between these by hand or tiller (common practice). */
 const WORKED_CM = { least: 10, most: 25 } as const;
 

@@ -3,7 +3,7 @@ import { daysBetween, instantAt, localDay } from "../../core/days.ts";
 import type { AdviceBody, AnswerBody, Expected, Rule, Stakes } from "../../core/rule.ts";
 import { Working } from "../../core/working.ts";
 import { METHOD_BASE } from "../../quantities/soil/limeMethods.ts";
-import { acidSoilOf } from "../../soil-acidity/soil.ts";
+import { acidSoilOf, TEST_HOLDS_DAYS } from "../../soil-acidity/soil.ts";
 import { LIME_TARGET, LOWEST_PEPPER_PH } from "../../soil-acidity/target.ts";
 import { LIME_MONTHS } from "../../soil-acidity/timing.ts";
 import { weight } from "../../soil-acidity/weight.ts";
@@ -16,8 +16,6 @@ import { type Judged, judge, rate } from "./judge.ts";
 import { needsPh, needsRelation, needsTexture } from "./missing.ts";
 import { methodWord, stepsOf } from "./steps.ts";
 
-/** A test older than this is flagged (common practice: every two to three years). */
-const TEST_HOLDS_DAYS = 3 * 365;
 const LAST_HOUR = 20;
 /** What a season in soil of the wrong pH may cost: outside what peppers stand, and only off the target (common practice). */
 const HARM = { outside: 0.2, off: 0.05, fine: 0.02 } as const;

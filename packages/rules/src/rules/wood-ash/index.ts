@@ -1,9 +1,9 @@
 import { cautionsFor } from "../../cautions/register.ts";
-import { instantAt, localDay } from "../../core/days.ts";
+import { daysBetween, instantAt, localDay } from "../../core/days.ts";
 import type { AdviceBody, AnswerBody, Case, Rule, Step } from "../../core/rule.ts";
 import { Working } from "../../core/working.ts";
 import { feedingDates } from "../../food/curve.ts";
-import { type AcidSoil, acidSoilOf } from "../../soil-acidity/soil.ts";
+import { type AcidSoil, acidSoilOf, TEST_HOLDS_DAYS } from "../../soil-acidity/soil.ts";
 import { weight } from "../../soil-acidity/weight.ts";
 import type { PlantingState } from "../../states/states.ts";
 import { STRICTEST_CEILING } from "../../tables/woodAsh.ts";
@@ -169,7 +169,7 @@ function adviceFrom(
     estimated: w.estimated,
     evidence: EVIDENCE,
     grade: "weak",
-    limits: limitsOf(r),
+    limits: limitsOf(r, today),
     cautions: cautionsFor(...cautionIds(state, ash)),
     wouldChange: wouldChangeOf(r),
     cases: open.length > 0 ? casesOf(state, choice, ash, r, today) : [],
@@ -191,11 +191,15 @@ function adviceFrom(
   };
 }
 
-function limitsOf(r: Reading): Message[] {
+function limitsOf(r: Reading, today: string): Message[] {
   const limits = [say("wood-ash.limit.sources"), say("wood-ash.limit.cap"), say("wood-ash.limit.records")];
   if (!(r.content.analysed.k2o && r.content.analysed.cce)) limits.push(say("wood-ash.limit.unanalysed"));
   if (r.need.method !== "exchangeable-acidity" && r.plan.predictedPh !== null) {
     limits.push(say("wood-ash.limit.predicted"));
+  }
+  const { sampledOn } = r.soil.test;
+  if (daysBetween(sampledOn, today) > TEST_HOLDS_DAYS) {
+    limits.push(say("wood-ash.limit.old", { day: onDay(sampledOn), year: sampledOn.slice(0, 4) }));
   }
   return limits;
 }

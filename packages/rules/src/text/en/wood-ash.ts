@@ -46,7 +46,7 @@ export const woodAsh: Record<string, string> = {
   "wood-ash.step.lime":
     "It does the work of {limeOne, select, yes {{limeHigh}} other {{limeLow} to {limeHigh}}} of lime: {shareOne, select, yes {{shareHigh}} other {{shareLow} to {shareHigh}}} of the {need} the soil asks for. The rest is limestone's.",
   "wood-ash.step.ph":
-    "It would bring pH {now} to {one, select, yes {about {high}} other {{low} to {high}}}, by the {method} relation, if it is mixed evenly into {depth} of soil and has all dissolved.",
+    "The soil's pH of {now} would become {one, select, yes {about {high}} other {{low} to {high}}}, by the {method} relation, if it is mixed evenly into {depth} of soil and has all dissolved.",
   "wood-ash.step.ph-unknown":
     "What pH it would leave is not predicted: the relation of this soil test cannot say for so little.",
   "wood-ash.step.never-for":
@@ -113,6 +113,8 @@ export const woodAsh: Record<string, string> = {
     "Ashes differ by wood, fire and rain: two to three times in potash and in lime value.",
   "wood-ash.limit.predicted":
     "The relation is made for limestone, mixed in. Ash acts faster and does not last as long.",
+
+  "wood-ash.limit.old": "The sample of {day} {year} is more than three years old.",
 
   "wood-ash.change.analysis": "An analysis of this ash: potash, phosphate and lime value.",
   "wood-ash.change.test": "A newer soil test.",
