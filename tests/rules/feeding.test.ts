@@ -285,7 +285,7 @@ describe("an amount that can be weighed", () => {
 
 test("the first step is what to do, the season's sums come last", () => {
   const given = keys(advice(withCredits(credit(40, 60))));
-  expect(given[0]).toBe("feeding.step.dose-bed");
+  expect(given[0]?.startsWith("feeding.step.dose-bed")).toBe(true);
   expect(given.at(-1)).toBe("feeding.step.need-credited");
   expect(keys(advice(feedingState({ shed: [], feeding: { method: "drip", credits: [] } })))[0]).toBe(
     "feeding.step.choose",

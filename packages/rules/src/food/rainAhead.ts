@@ -3,6 +3,7 @@ import type { SourceRef } from "../core/working.ts";
 import type { PlantingState } from "../states/states.ts";
 import { KG_PER_HA_PER_LB_PER_ACRE } from "../tables/landUnits.ts";
 import type { Range } from "../tables/uptake.ts";
+import { availableWaterOf } from "../water/availableWater.ts";
 import { rainReaches } from "../water/rainReaches.ts";
 
 /** 1 in of water in excess can leach 20 to 30 lb NO3-N/A (SN-910). */
@@ -32,11 +33,8 @@ export interface RainAhead {
 }
 
 /** Rain that the fed soil holds before water runs through it [mm]; none where nobody said what it holds. */
-export function roomMm({ bed }: PlantingState): number {
-  const { fieldCapacity, wiltingPoint } = bed.soil;
-  if (fieldCapacity === undefined || wiltingPoint === undefined) return 0;
-  return (fieldCapacity - wiltingPoint) * FED_DEPTH_M * 1000 * EMPTY_SHARE;
-}
+export const roomMm = ({ bed }: PlantingState): number =>
+  (availableWaterOf(bed, "bed")?.m3PerM3 ?? 0) * FED_DEPTH_M * 1000 * EMPTY_SHARE;
 
 const excessFrom = (
   state: PlantingState,

@@ -54,15 +54,20 @@ const rainParams = ({ dose, rain }: FeedingReading) => ({
   day: onDay(dose?.on ?? ""),
 });
 
+/** Less than this for a plant [g] no grower weighs: it would be said as 0.00 of an ounce. */
+const LEAST_PER_PLANT_G = 0.005 * 28.349523125;
+
 function perPlace(state: PlantingState, grams: number, shared: Message["params"]): Message {
   const { bed, planting } = state;
-  return bed.containers
-    ? say("feeding.step.dose-container", { ...shared, each: measure(grams / bed.containers.count, "g") })
-    : say("feeding.step.dose-bed", {
-        ...shared,
-        row: measure(grams / (bed.lengthM * planting.rowsPerBed), "g/m"),
-        plant: measure(grams / planting.plants, "g/plant"),
-      });
+  if (bed.containers) {
+    const each = measure(grams / bed.containers.count, "g");
+    return say("feeding.step.dose-container", { ...shared, each });
+  }
+  const row = measure(grams / (bed.lengthM * planting.rowsPerBed), "g/m");
+  const perPlant = grams / planting.plants;
+  return perPlant < LEAST_PER_PLANT_G
+    ? say("feeding.step.dose-bed-row", { ...shared, row })
+    : say("feeding.step.dose-bed", { ...shared, row, plant: measure(perPlant, "g/plant") });
 }
 
 /** By volume, where somebody weighed how much a litre of it is. */

@@ -29,6 +29,8 @@ export const feeding: Record<string, string> = {
     "Held at {most}: above that no trial here found more yield, only more nitrate lost.",
   "feeding.step.dose-bed":
     "Give {bed} of {material} on this bed{weeks, plural, =1 {} other {; it serves # weeks, and nothing is given in between}}. That is {plant}, or {row}, or {square}, or {area} of cropped land.",
+  "feeding.step.dose-bed-row":
+    "Give {bed} of {material} on this bed{weeks, plural, =1 {} other {; it serves # weeks, and nothing is given in between}}. That is {row}, or {square}, or {area} of cropped land.",
   "feeding.step.dose-container":
     "Give {each} of {material} to each container, {bed} in all{weeks, plural, =1 {} other {; it serves # weeks, and nothing is given in between}} ({square}, or {area} of cropped land).",
   "feeding.step.scoop":
