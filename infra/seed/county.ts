@@ -11,6 +11,8 @@ type Bed = z.infer<typeof farmRoutes.BedSchema>;
 type Material = z.infer<typeof farmRoutes.MaterialSchema>;
 type Structure = z.infer<typeof farmRoutes.StructureSchema>;
 type WaterTest = z.infer<typeof recordRoutes.WaterTestSchema>;
+type PlantTest = z.infer<typeof recordRoutes.PlantTestSchema>;
+type DrainReading = z.infer<typeof recordRoutes.DrainReadingSchema>;
 
 /** Days before today (negative) or after it. */
 type DaysFromToday = number;
@@ -33,7 +35,13 @@ export interface DemoPlanting {
   material?: string;
   method?: Planting["feeding"]["method"];
   credits?: Planting["feeding"]["credits"];
+  fertigation?: Planting["feeding"]["fertigation"];
+  organicOnly?: boolean;
   notes?: [kind: string, on: DaysFromToday, value?: number][];
+  /** What was given, by the material's name in the shed [kg]. */
+  given?: [material: string, on: DaysFromToday, kg: number][];
+  plantTests?: (Pick<PlantTest, "kind" | "stage" | "values"> & { on: DaysFromToday })[];
+  drained?: (Pick<DrainReading, "ecDSPerM" | "ph" | "drainedPct"> & { on: DaysFromToday })[];
 }
 
 export interface DemoBed {
@@ -44,7 +52,7 @@ export interface DemoBed {
   cover?: [Bed["covers"][number]["cover"], DaysFromToday];
   mulch?: [Bed["mulches"][number]["mulch"], DaysFromToday];
   certification?: Bed["certification"];
-  containers?: { count: number; volumeL: number };
+  containers?: Bed["containers"];
   valve?: string;
   /** What a tensiometer at 20 cm showed at seven in the morning [kPa], the last day last. */
   tensionKpa?: number[];
@@ -80,9 +88,11 @@ export interface DemoFarm {
     number,
     boolean,
     Material["certifiedUse"],
-    number,
-    number,
+    number | null,
+    number | null,
+    more?: Partial<Material>,
   ][];
+  deliveries?: [material: string, on: DaysFromToday, kg: number, pricePerKg: number, lot: string][];
   waterings?: [valve: string, on: DaysFromToday, minutes: number][];
 }
 
@@ -156,11 +166,22 @@ export const FARMS: DemoFarm[] = [
             plants: 120,
             yieldGoal: 40,
             staked: true,
-            material: "Calcium nitrate",
             method: "drip",
+            fertigation: { ratio: 100, tanks: 2, tankL: 60, tankC: 10 },
             notes: [
               ["buds-visible", -6],
               ["true-leaves", -8, 11],
+            ],
+            plantTests: [
+              {
+                on: -5,
+                kind: "petiole-sap",
+                stage: "first-buds",
+                values: [
+                  { nutrient: "NO3-N", unit: "mg/L", value: 1150 },
+                  { nutrient: "K", unit: "mg/L", value: 3300 },
+                ],
+              },
             ],
           },
           {
@@ -170,8 +191,8 @@ export const FARMS: DemoFarm[] = [
             setOut: -31,
             plants: 60,
             yieldGoal: 30,
-            material: "Calcium nitrate",
             method: "drip",
+            fertigation: { ratio: 100, tanks: 2, tankL: 60, tankC: 10 },
           },
         ],
       },
@@ -189,7 +210,6 @@ export const FARMS: DemoFarm[] = [
             plannedSetOut: 6,
             plants: 220,
             yieldGoal: 25,
-            material: "Calcium nitrate",
             method: "drip",
             notes: [
               ...leaves(7),
@@ -220,9 +240,62 @@ export const FARMS: DemoFarm[] = [
       "%-40%,Field 1,LF-2,6,5.7,6.4,2.1,24,71,820,66,0.3",
     ],
     shed: [
-      ["calcium-nitrate", "Calcium nitrate", 15.5, 0, 0, true, "prohibited", 150, 0.9],
-      ["potassium-sulfate", "Sulfate of potash", 0, 0, 50, true, "restricted", 50, 1.3],
-      ["wood-ash", "Stove ash", 0, 1.5, 5, false, "restricted", 80, 0],
+      ["calcium-nitrate", "Calcium nitrate", 15.5, 0, 0, true, "prohibited", 125, 0.9, { bagKg: 25 }],
+      ["potassium-sulfate", "Sulfate of potash", 0, 0, 50, true, "restricted", 50, 1.3, { bagKg: 25 }],
+      ["potassium-nitrate", "Potassium nitrate", 13, 0, 44, true, "prohibited", 0, 1.7, { bagKg: 25 }],
+      [
+        "monopotassium-phosphate",
+        "Monopotassium phosphate",
+        0,
+        52,
+        34,
+        true,
+        "prohibited",
+        10,
+        2.6,
+        { bagKg: 25 },
+      ],
+      [
+        "magnesium-sulfate",
+        "Epsom salt",
+        0,
+        0,
+        0,
+        true,
+        "allowed",
+        40,
+        0.7,
+        { analysis: { mgPct: 9.8, sPct: 13 } },
+      ],
+      ["urea", "Urea", 46, 0, 0, true, "prohibited", 0, 0.8, { bagKg: 25 }],
+      [
+        "dolomitic-lime",
+        "Dolomitic limestone",
+        0,
+        0,
+        0,
+        false,
+        "allowed",
+        75,
+        0.2,
+        { bagKg: 25, analysis: { ccePct: 102, finenessPct: 78, caPct: 21, mgPct: 12 } },
+      ],
+      [
+        "wood-ash",
+        "Stove ash",
+        0,
+        1.5,
+        5,
+        false,
+        "restricted",
+        80,
+        null,
+        { canBuy: false, analysis: { ccePct: 55, ashOf: "clean-wood" } },
+      ],
+    ],
+    deliveries: [
+      ["Calcium nitrate", -70, 75, 0.85, "CN-0311"],
+      ["Calcium nitrate", -12, 50, 0.9, "CN-0427"],
     ],
     waterings: [
       ["Tunnel drip", -6, 55],
@@ -281,6 +354,7 @@ export const FARMS: DemoFarm[] = [
             yieldGoal: 20,
             material: "Poultry manure pellets",
             method: "banded",
+            given: [["Farmyard manure", -24, 150]],
             notes: [["growing-point-dead", -1]],
           },
           {
@@ -296,7 +370,32 @@ export const FARMS: DemoFarm[] = [
       },
     ],
     soilCsv: [SHORE_LAB, "%-55%;West 1;1;15;6.9;4,2;34;155", "%-55%;West 2;2;15;7.1;3,9;17;92"],
-    shed: [["poultry-manure", "Poultry manure pellets", 4, 3, 3, false, "allowed", 400, 0.5]],
+    shed: [
+      [
+        "poultry-manure",
+        "Poultry manure pellets",
+        4,
+        3,
+        3,
+        false,
+        "allowed",
+        400,
+        0.5,
+        { bagKg: 20, analysis: { manureOf: "poultry", composted: true, dryMatterPct: 88 } },
+      ],
+      [
+        "manure",
+        "Farmyard manure",
+        0.5,
+        0.3,
+        0.6,
+        false,
+        "allowed",
+        3000,
+        null,
+        { canBuy: false, analysis: { manureOf: "cattle", composted: false, dryMatterPct: 24 } },
+      ],
+    ],
     waterings: [["West", -5, 40]],
   },
   {
@@ -381,7 +480,7 @@ export const FARMS: DemoFarm[] = [
         name: "Pots by the wall",
         kind: "containers",
         lengthM: 8,
-        containers: { count: 48, volumeL: 12 },
+        containers: { count: 48, volumeL: 12, medium: "peat" },
         valve: "House benches",
         plantings: [
           {
@@ -394,13 +493,52 @@ export const FARMS: DemoFarm[] = [
             material: "Blood meal",
             method: "watered-in",
             notes: [["container-drains", -4]],
+            drained: [
+              { on: -9, ecDSPerM: 2.1, ph: 6.3, drainedPct: 8 },
+              { on: -2, ecDSPerM: 3.4, ph: 6.8, drainedPct: 5 },
+            ],
           },
         ],
       },
     ],
     soilCsv: [NORTH_LAB, "%-30%,Terrace bed,TL-7,6,6.2,6.7,3.0,41,96,1010,88,0.4"],
     shed: [
-      ["blood-meal", "Blood meal", 12, 0, 0, false, "allowed", 25, 2.4],
+      [
+        "blood-meal",
+        "Blood meal",
+        12,
+        0,
+        0,
+        false,
+        "allowed",
+        25,
+        2.4,
+        { bagKg: 12.5, certifiedProof: "Inputs list, entry 114", certifiedProofUntil: "2031-12-31" },
+      ],
+      [
+        "langbeinite",
+        "Langbeinite",
+        0,
+        0,
+        22,
+        false,
+        "restricted",
+        25,
+        1.1,
+        { bagKg: 25, certifiedProof: "Inputs list, entry 87", certifiedProofUntil: "2031-12-31" },
+      ],
+      [
+        "wood-ash",
+        "Ash of burnt litter",
+        0,
+        8,
+        7,
+        false,
+        "prohibited",
+        40,
+        null,
+        { canBuy: false, analysis: { ashOf: "manure" } },
+      ],
       ["calcium-nitrate", "Calcium nitrate", 15.5, 0, 0, true, "prohibited", 50, 0.95],
     ],
     waterings: [["House benches", -2, 45]],
@@ -869,7 +1007,7 @@ export const FARMS: DemoFarm[] = [
         name: "Pots at the gate",
         kind: "containers",
         lengthM: 6,
-        containers: { count: 20, volumeL: 15 },
+        containers: { count: 20, volumeL: 15, medium: "compost-mix" },
         plantings: [
           {
             variety: "Gate Habanero",

@@ -32,6 +32,8 @@ const UNMEASURED = {
   nitrateNMgPerL: null,
 };
 
+const BED_SPACING_M = 1.8;
+
 const NOTHING = {
   covers: [],
   mulches: [],
@@ -77,7 +79,11 @@ export async function plantFarm(
     await client.call(farmRoutes.structures.add, { params, json });
   }
   const materials = new Map<string, string>();
-  for (const [kind, name, nPct, p2o5Pct, k2oPct, soluble, certifiedUse, stockKg, pricePerKg] of farm.shed) {
+  for (const row of farm.shed) {
+    const [kind, name, nPct, p2o5Pct, k2oPct, soluble, certifiedUse, stockKg, pricePerKg, more] = row;
+    // What came in deliveries is counted by them.
+    const delivered = (farm.deliveries ?? []).filter(([material]) => material === name);
+    const before = delivered.reduce((left, [, , kg]) => left - kg, stockKg ?? 0);
     const json = {
       kind,
       name,
@@ -86,12 +92,24 @@ export async function plantFarm(
       k2oPct,
       soluble,
       certifiedUse,
-      stockKg,
+      stockKg: stockKg === null ? null : before,
       pricePerKg,
       bulkDensityKgPerL: null,
+      ...more,
     };
     const { id } = await client.call(farmRoutes.materials.add, { params, json });
     materials.set(name, id);
+  }
+  for (const [material, day, kg, pricePerKg, lot] of farm.deliveries ?? []) {
+    const json = {
+      materialId: materials.get(material) ?? "",
+      receivedOn: on(day),
+      lot,
+      kg,
+      pricePerKg,
+      bestBefore: null,
+    };
+    await client.call(recordRoutes.deliveries.add, { params, json });
   }
   for (const bed of farm.beds) {
     const made = await client.call(farmRoutes.beds.add, {
@@ -113,6 +131,20 @@ export async function plantFarm(
       for (const [kind, day, value] of planting.notes ?? []) {
         const json = { plantingId: id, on: on(day), kind: kind as never, value: value ?? null, text: null };
         await client.call(recordRoutes.notes.add, { params, json });
+      }
+      for (const [material, day, amountKg] of planting.given ?? []) {
+        const materialId = materials.get(material) ?? "";
+        const where = { areaM2: bed.lengthM * BED_SPACING_M, lot: null, minutesOfLabour: null };
+        const json = { plantingId: id, materialId, on: on(day), amountKg, ...where };
+        await client.call(recordRoutes.applications.add, { params, json });
+      }
+      for (const { on: day, ...test } of planting.plantTests ?? []) {
+        const json = { plantingId: id, sampledOn: on(day), labName: null, ...test };
+        await client.call(recordRoutes.plantTests.add, { params, json });
+      }
+      for (const { on: day, ...reading } of planting.drained ?? []) {
+        const json = { plantingId: id, on: on(day), ...reading };
+        await client.call(recordRoutes.drainReadings.add, { params, json });
       }
     }
   }
@@ -148,7 +180,7 @@ const bedJson = (bed: DemoBed, siteId: string, valveId: string | null, on: (days
   kind: bed.kind ?? ("ground" as const),
   lengthM: bed.lengthM,
   widthM: 0.8,
-  spacingM: 1.8,
+  spacingM: BED_SPACING_M,
   soil: bed.texture ? { texture: bed.texture } : {},
   ...(bed.cover && { covers: [{ cover: bed.cover[0], from: on(bed.cover[1]), to: null }] }),
   ...(bed.mulch && { mulches: [{ mulch: bed.mulch[0], from: on(bed.mulch[1]), to: null }] }),
@@ -186,6 +218,8 @@ const plantingJson = (
     materialId: planting.material ? (materials.get(planting.material) ?? null) : null,
     method: planting.method ?? ("broadcast" as const),
     credits: planting.credits ?? [],
+    ...(planting.fertigation && { fertigation: planting.fertigation }),
+    ...(planting.organicOnly && { organicOnly: true }),
   },
 });
 

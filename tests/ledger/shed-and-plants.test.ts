@@ -16,7 +16,7 @@ import { afterAll, beforeAll, expect, test } from "vitest";
 import { adviseSubjects } from "../../packages/services/src/drafts/adviseSubjects.ts";
 import { readFacts } from "../../packages/services/src/states/facts.ts";
 import { freshDatabase, type TestDatabase } from "../support/database.ts";
-import { asOffice } from "../support/factories.ts";
+import { asOffice, makePlanting } from "../support/factories.ts";
 import { makeSeason, type Season } from "./season.ts";
 
 /** The shed's deliveries, what leaves and drains held, and injectors: from the verb into the rules' states. */
@@ -123,6 +123,28 @@ test("what was given keeps what the material was on that day", async () => {
   const { applications, shed } = await stateOf(season, "planting");
   expect(shed).toMatchObject([{ manure: { animal: "poultry", composted: true, dryMatterPct: 60 } }]);
   expect(applications).toMatchObject([{ kind: "poultry-manure", composted: false, amountKg: 3 }]);
+});
+
+test("manure of a planting that was cleared is in its bed's ground; a standing neighbour's feed is the neighbour's", async () => {
+  const season = await makeSeason(db);
+  const { agent, farm, bed, material, planting } = season;
+  const before = await makePlanting(db, bed, { sownOn: "2025-09-01", setOutOn: "2025-10-01" });
+  const neighbour = await makePlanting(db, bed, { setOutOn: "2026-06-08" });
+  const give = (plantingId: string, on: string, amountKg: number) =>
+    addApplication(agent, farm.id, {
+      plantingId,
+      materialId: material.id,
+      on,
+      lot: null,
+      amountKg,
+      areaM2: 54,
+      minutesOfLabour: null,
+    });
+  await give(before.id, "2026-03-20", 60);
+  await give(neighbour.id, "2026-06-20", 5);
+  await give(planting.id, "2026-06-21", 3);
+  await changePlanting(agent, farm.id, before.id, { endedOn: "2026-04-01" });
+  expect((await stateOf(season, "planting")).applications.map((a) => a.amountKg)).toEqual([60, 3]);
 });
 
 test("leaf tests, drain water, the injector and the depth watered are in a planting's state; the laboratory is not", async () => {

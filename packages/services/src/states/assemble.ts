@@ -82,10 +82,7 @@ export function plantingState(facts: FarmFacts, planting: PlantingRow): Planting
     guides: some(facts.guides),
     feeding: feedingPart(planting.feeding),
     shed: [],
-    applications: facts.applications
-      .filter((a) => a.plantingId === planting.id && a.onDay <= site.today)
-      .slice(-MOST_RECORDS)
-      .map(applicationPart),
+    applications: applicationsOf(facts, planting, site.today),
     unanswered: unansweredOf(facts, planting.id, site),
     water: waterOf(facts, bed, planting, waterTests, site.today),
     waterTests: some(waterTests),
@@ -231,6 +228,22 @@ const wateringsOf = (facts: FarmFacts, valveId: string, start: string, today: st
     .filter((w) => w.valveId === valveId && w.onDay >= start && w.onDay <= today)
     .slice(-MOST_RECORDS)
     .map(({ onDay, minutes, litres }) => present({ on: onDay, minutes, litres }));
+
+/**
+ * What this planting was given, and what its bed was given for plantings that were cleared since: manure of last autumn
+ * is in the ground whoever it was meant for. What was given to a neighbour that stands in the same bed is the neighbour's.
+ */
+function applicationsOf(facts: FarmFacts, planting: PlantingRow, today: string) {
+  const standing = new Set(facts.plantings.map((p) => p.id));
+  return facts.applications
+    .filter(
+      (a) =>
+        a.onDay <= today &&
+        (a.plantingId === planting.id || (a.bedId === planting.bedId && !standing.has(a.plantingId))),
+    )
+    .slice(-MOST_RECORDS)
+    .map(applicationPart);
+}
 
 /** Tests of that valve's own water; where it has none, those of all water of the site. */
 function waterTestsOf(facts: FarmFacts, siteId: string, valveId: string | null, today: string): WaterTest[] {

@@ -75,6 +75,7 @@ export interface FarmFacts {
   plantings: (typeof plantings.$inferSelect)[];
   materials: Awaited<ReturnType<typeof listMaterials>>;
   notes: (typeof fieldNotes.$inferSelect)[];
+  /** Oldest first, of the last {@link WEATHER_DAYS} days, those to plantings that were cleared included. */
   applications: (typeof applications.$inferSelect)[];
   /** Newest first. */
   plantTests: (typeof plantTests.$inferSelect)[];
@@ -128,13 +129,17 @@ export async function readFacts(tx: Tx, at: OfFarm, asOf: string): Promise<FarmF
           .from(fieldNotes)
           .where(and(eq(fieldNotes.officeId, officeId), inArray(fieldNotes.plantingId, ids)))
           .orderBy(asc(fieldNotes.onDay), asc(fieldNotes.recordedAt), asc(fieldNotes.id)),
-    applications: none
-      ? []
-      : await tx
-          .select()
-          .from(applications)
-          .where(and(eq(applications.officeId, officeId), inArray(applications.plantingId, ids)))
-          .orderBy(asc(applications.onDay), asc(applications.id)),
+    applications: await tx
+      .select()
+      .from(applications)
+      .where(
+        and(
+          eq(applications.officeId, officeId),
+          eq(applications.farmId, farmId),
+          gte(applications.onDay, since),
+        ),
+      )
+      .orderBy(asc(applications.onDay), asc(applications.id)),
     plantTests: none
       ? []
       : await tx
