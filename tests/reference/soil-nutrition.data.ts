@@ -17,7 +17,7 @@ export interface PublishedRow {
 }
 
 // International definitions, written out here so that the checks do not lean on the code under test.
-export const LB_PER_ACRE = 0.45359237 / 0.40468564224;
+const LB_PER_ACRE = 0.45359237 / 0.40468564224;
 const SHORT_TON_PER_ACRE = 2000 * LB_PER_ACRE;
 const OUNCE_PER_GALLON = 28.349523125 / 3.785411784;
 const OUNCE = 28.349523125;

@@ -1,5 +1,5 @@
 import type { z } from "zod";
-import type { Guide, GuideReading } from "./schema.ts";
+import type { Guide, GuideReading } from "./shape.ts";
 
 type Report = (path: (string | number)[], message: string, accepted: string) => void;
 

@@ -1,6 +1,6 @@
 import type { EXTRACTANTS, NUTRIENTS } from "../states/parts.ts";
 import { KG_PER_HA_PER_LB_PER_ACRE } from "../tables/landUnits.ts";
-import type { GUIDE_UNITS } from "./schema.ts";
+import type { GUIDE_UNITS } from "./shape.ts";
 
 export type Extractant = (typeof EXTRACTANTS)[number];
 export type SoilNutrient = (typeof NUTRIENTS)[number];
