@@ -12,6 +12,7 @@ const Param = z.union([
   z.object({ day: z.string() }),
   z.object({ word: z.string() }),
   z.object({ bed: z.string(), nth: z.number() }),
+  z.object({ planting: z.string(), nth: z.number() }),
 ]);
 const Message = z.object({ key: z.string(), params: z.record(z.string(), Param) }).openapi("Message");
 const SourceRef = z.object({ key: z.string(), locator: z.string().optional() });
@@ -65,6 +66,15 @@ const Chart = z.object({
       points: z.array(z.tuple([z.union([z.string(), z.number()]), z.number().nullable()])),
     }),
   ),
+  bands: z
+    .array(
+      z.object({
+        name: Message,
+        from: z.union([z.string(), z.number()]),
+        to: z.union([z.string(), z.number()]),
+      }),
+    )
+    .optional(),
 });
 const Range = z.object({
   id: z.string(),
@@ -84,7 +94,14 @@ const Range = z.object({
 const Table = z.object({
   id: z.string(),
   title: Message,
-  columns: z.array(z.object({ name: Message, unit: z.string().optional() })),
+  columns: z.array(
+    z.object({
+      name: Message,
+      unit: z.string().optional(),
+      materialId: z.string().optional(),
+      tank: z.enum(["A", "B"]).optional(),
+    }),
+  ),
   rows: z.array(z.array(z.union([Message, z.number(), z.string(), z.null()]))),
 });
 

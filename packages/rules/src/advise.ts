@@ -1,10 +1,13 @@
 import { DomainError } from "./core/errors.ts";
 import { parseAtTheDoor } from "./core/fields.ts";
 import type { Answer, Rule } from "./core/rule.ts";
+import { solveShed } from "./food/blend/solveShed.ts";
+import { demandOf } from "./food/demand.ts";
 import { rules } from "./rules/index.ts";
 import {
   type FarmSeasonState,
   type PlantingState,
+  type ShedState,
   type State,
   StateSchema,
   type SubjectKind,
@@ -41,30 +44,52 @@ export function answerOf(rule: Rule, state: State): Answer {
   }
 }
 
-const adviseFarmSeason = (farm: FarmSeasonState): Answer[] =>
-  adviseEachPlanting(farm).flatMap(({ answers }) => answers);
+const adviseFarmSeason = (farm: FarmSeasonState): Answer[] => [
+  ...adviseEachPlanting(farm).flatMap(({ answers }) => answers),
+  ...adviseState(shedStateOf(farm)),
+];
 
 /**
- * A farm's season, planting by planting in the order given: what one is advised to take from the shed is gone for the
- * next. Each comes with the state it was answered on, shed as it then was, so that one answer can be computed again.
+ * What a farm's plantings together still ask of its shed: the state of the rule that says what to take and what to buy. Made
+ * once for a farm's state, because it is asked for by the plantings and by the shed itself.
+ */
+export function shedStateOf(farm: FarmSeasonState): ShedState {
+  const known = shedStates.get(farm);
+  if (known) return known;
+  const { asOf, settings, id, shed, plantings } = farm;
+  const made: ShedState = {
+    kind: "shed",
+    version: 1,
+    asOf,
+    settings,
+    id,
+    timeZone: plantings[0]?.site.timeZone ?? "UTC",
+    shed,
+    demands: plantings.flatMap((planting) => demandOf({ ...planting, asOf, settings, shed }) ?? []),
+  };
+  shedStates.set(farm, made);
+  return made;
+}
+
+const shedStates = new WeakMap<FarmSeasonState, ShedState>();
+
+/**
+ * A farm's season, planting by planting in the order given. The shed is shared out once over all of them, so no bag is spent twice;
+ * each comes with the state it was answered on, its share in it, so that one answer can be computed again alone.
  */
 export function adviseEachPlanting(farm: FarmSeasonState): { state: PlantingState; answers: Answer[] }[] {
-  const stock = new Map(farm.shed.map((m) => [m.id, m.stockKg]));
+  const shares = new Map(
+    solveShed(shedStateOf(farm)).plantings.map(({ plantingId, allotment }) => [plantingId, allotment]),
+  );
   return farm.plantings.map((planting) => {
-    const shed = farm.shed.map(({ stockKg: _, ...m }) => {
-      const stockKg = stock.get(m.id);
-      return stockKg === undefined ? m : { ...m, stockKg };
-    });
-    const state: PlantingState = { ...planting, asOf: farm.asOf, settings: farm.settings, shed };
-    const answers = adviseState(state);
-    for (const answer of answers) {
-      if (answer.kind !== "advice" || answer.expected?.kind !== "application") continue;
-      const { materialId, amountKg } = answer.expected;
-      const left = materialId === undefined ? undefined : stock.get(materialId);
-      if (materialId !== undefined && left !== undefined) {
-        stock.set(materialId, Math.max(0, left - (answer.amounts.seasonKg ?? amountKg ?? 0)));
-      }
-    }
-    return { state, answers };
+    const allotted = shares.get(planting.planting.id);
+    const state: PlantingState = {
+      ...planting,
+      asOf: farm.asOf,
+      settings: farm.settings,
+      shed: farm.shed,
+      feeding: allotted ? { ...planting.feeding, allotted } : planting.feeding,
+    };
+    return { state, answers: adviseState(state) };
   });
 }

@@ -11,6 +11,7 @@ import { nightHeatClaims } from "./claims/night-heat.ts";
 import { saltClaims } from "./claims/salt.ts";
 import { setOutClaims } from "./claims/set-out.ts";
 import { settingDepthClaims } from "./claims/setting-depth.ts";
+import { shedClaims } from "./claims/shed.ts";
 import { soilReadingClaims } from "./claims/soil-reading.ts";
 import { sowByClaims } from "./claims/sow-by.ts";
 import { tooHotClaims } from "./claims/too-hot.ts";
@@ -61,6 +62,7 @@ export const claims: ReadonlyMap<string, Claim> = new Map(
     ...limeClaims,
     ...woodAshClaims,
     ...feedingClaims,
+    ...shedClaims,
     ...manureTimingClaims,
     ...containerClaims,
   ].map((c) => [c.id, c]),

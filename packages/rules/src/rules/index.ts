@@ -12,6 +12,7 @@ import { nightHeatRule } from "./night-heat/index.ts";
 import { saltRule } from "./salt/index.ts";
 import { setOutRule } from "./set-out/index.ts";
 import { settingDepthRule } from "./setting-depth/index.ts";
+import { shedRule } from "./shed/index.ts";
 import { soilReadingRule } from "./soil-reading/index.ts";
 import { sowByRule } from "./sow-by/index.ts";
 import { tooHotRule } from "./too-hot/index.ts";
@@ -32,6 +33,7 @@ export const rules = [
   soilReadingRule,
   limeRule,
   feedingRule,
+  shedRule,
   woodAshRule,
   manureTimingRule,
   containersRule,

@@ -41,7 +41,8 @@ export interface Measure {
 
 /**
  * A parameter of a message. A `day` is a calendar day; a `word` is itself a key of the text catalogue; a `bed` is said by
- * the name its people gave it where the reader may see it, else by its number among those the answer speaks of.
+ * the name its people gave it where the reader may see it, else by its number among those the answer speaks of; so is a
+ * planting.
  */
 export type Param =
   | string
@@ -49,7 +50,8 @@ export type Param =
   | Measure
   | { day: string }
   | { word: string }
-  | { bed: string; nth: number };
+  | { bed: string; nth: number }
+  | { planting: string; nth: number };
 
 /** Words for people, kept as a key and its numbers, so that they can be said in any language and unit. */
 export interface Message {
@@ -71,3 +73,9 @@ export const wordOf = (key: string): { word: string } => ({ word: key });
 
 /** A bed for a message: its id, and its number among the beds that the answer speaks of, from 1. */
 export const bedNamed = (id: string, nth: number): { bed: string; nth: number } => ({ bed: id, nth });
+
+/** A planting for a message: its id, and its number among the plantings that the answer speaks of, from 1. */
+export const plantingNamed = (id: string, nth: number): { planting: string; nth: number } => ({
+  planting: id,
+  nth,
+});

@@ -31,16 +31,21 @@ export async function readNames(tx: Tx, officeId: string, farmIds?: string[]): P
 
   const known = new Map(farmRows.map((f) => [f.id, f]));
   const bedNames = new Map(bedRows.map((b) => [b.id, b.name]));
+  const plantingNames = plantingRows.map((p) => [p.id, `${p.name}, ${bedNames.get(p.bedId) ?? ""}`] as const);
   const subjects = new Map<string, string>([
     ...valveRows.map((v) => [v.id, v.name] as const),
     ...structureRows.map((s) => [s.id, s.name] as const),
     ...bedNames,
-    ...plantingRows.map((p) => [p.id, `${p.name}, ${bedNames.get(p.bedId) ?? ""}`] as const),
+    ...plantingNames,
   ]);
+  const readable = new Map([...bedNames, ...plantingNames]);
   return {
     farm(farmId) {
       const row = known.get(farmId);
-      return { name: row?.name ?? "", reader: { language: "en", units: row?.units ?? "metric", bedNames } };
+      return {
+        name: row?.name ?? "",
+        reader: { language: "en", units: row?.units ?? "metric", bedNames: readable },
+      };
     },
     subject(kind, id, farmId) {
       return kind === "farm-season" || kind === "shed"

@@ -455,4 +455,11 @@ export const soilSources: Source[] = [
     kind: "extension",
     status: "memory",
   },
+  {
+    id: "dantzig-1963",
+    cite: "Dantzig, G.B. (1963). Linear Programming and Extensions. Princeton University Press.",
+    kind: "handbook",
+    year: 1963,
+    status: "memory",
+  },
 ];

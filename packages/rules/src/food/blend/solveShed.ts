@@ -18,7 +18,18 @@ export interface ShedAsk {
  * The cheapest plan for all plantings out of one shed: stock is spent once and costs nothing more, what is bought is bought in whole
  * bags where it is sold so. Where everything cannot be met, the plan that falls short the least, and what is in the way.
  */
-export function solveShed({ shed, demands }: ShedAsk): ShedPlan {
+export function solveShed(ask: ShedAsk): ShedPlan {
+  const known = plans.get(ask);
+  if (known) return known;
+  const plan = planOf(ask);
+  plans.set(ask, plan);
+  return plan;
+}
+
+/** A farm's plantings and its shed ask for the same plan. */
+const plans = new WeakMap<ShedAsk, ShedPlan>();
+
+function planOf({ shed, demands }: ShedAsk): ShedPlan {
   const groups = groupsOf(demands);
   const sources = sourcesOf(shed);
   const asked = groups.some((g) => g.needs.some((n) => n.least > 0));

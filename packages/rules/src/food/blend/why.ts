@@ -19,6 +19,8 @@ export function bindingOf(
   divisible: Worths | undefined,
 ): Binding[] {
   return model.rows.flatMap((row, i) => {
+    // An empty shelf is no news: what it is worth is the price.
+    if (row.means.kind === "stock" && row.limit === 0) return [];
     const left = leftSide(row, x);
     const terms = Math.max(Math.abs(row.limit), ...row.terms.map(([j, a]) => Math.abs(a * (x[j] ?? 0))));
     if (terms === 0 || Math.abs(left - row.limit) > AT_LIMIT * terms) return [];

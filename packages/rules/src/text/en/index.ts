@@ -14,6 +14,7 @@ import { said } from "./said.ts";
 import { salt } from "./salt.ts";
 import { setOut } from "./set-out.ts";
 import { settingDepth } from "./setting-depth.ts";
+import { shed } from "./shed.ts";
 import { soilReading } from "./soil-reading.ts";
 import { sowBy } from "./sow-by.ts";
 import { tooHot } from "./too-hot.ts";
@@ -39,6 +40,7 @@ export const en: Record<string, string> = {
   ...lime,
   ...woodAsh,
   ...feeding,
+  ...shed,
   ...manureTiming,
   ...containers,
 };
