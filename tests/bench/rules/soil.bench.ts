@@ -8,8 +8,8 @@ import type { BedState } from "../../../packages/rules/src/states/states.ts";
 /**
  * A laboratory's whole test of ten nutrients, pH, buffer, salts and organic matter: read by the rule, every class and
  * range with it, and a rate for each nutrient by a guide's grid; beside reading the same states as JSON in the same run.
- * Stated limit: 10,000 tests a second on one core, which is 100 ms for a round of 1000. The machine is shared, so the
- * ratio to reading JSON is what is read.
+ * Stated limit: 10,000 tests a second on one core. What counts is the core's own time: the machine is shared, and the clock
+ * also runs while others have the core. The ratio to reading JSON in the same run is printed beside it.
  */
 const TESTS = 1000;
 const LIMIT_PER_SECOND = 10_000;
@@ -86,7 +86,13 @@ function readAll(): number {
 const rated = readAll();
 if (!(rated > TESTS / 2 && rated < TESTS)) throw new Error(`${rated} of ${TESTS} tests got a rate`);
 
-describe(`${TESTS} soil tests read and rated (limit ${LIMIT_PER_SECOND} a second)`, () => {
+/** Milliseconds that the core worked for this process. */
+function coreMs(): number {
+  const { user, system } = process.cpuUsage();
+  return (user + system) / 1000;
+}
+
+describe(`${TESTS} soil tests read and rated (limit ${LIMIT_PER_SECOND} a second on one core)`, () => {
   let times: number[] = [];
   let jsonMs = Number.NaN;
   const median = () => times.toSorted((a, b) => a - b)[Math.floor(times.length / 2)] as number;
@@ -94,9 +100,9 @@ describe(`${TESTS} soil tests read and rated (limit ${LIMIT_PER_SECOND} a second
     bench(
       name,
       () => {
-        const start = performance.now();
+        const start = coreMs();
         run();
-        times.push(performance.now() - start);
+        times.push(coreMs() - start);
       },
       {
         setup: () => {
@@ -116,9 +122,9 @@ describe(`${TESTS} soil tests read and rated (limit ${LIMIT_PER_SECOND} a second
   );
   timed("soil-reading and recommendation", readAll, (ms) => {
     const perSecond = (1000 * TESTS) / ms;
-    const times = (perSecond / LIMIT_PER_SECOND).toFixed(1);
+    const ofLimit = (perSecond / LIMIT_PER_SECOND).toFixed(1);
     console.info(
-      `${Math.round(perSecond)} tests a second, ${times} times the limit; ${(ms / jsonMs).toFixed(1)} times reading JSON`,
+      `${Math.round(perSecond)} tests a second of one core, ${ofLimit} times the limit; ${(ms / jsonMs).toFixed(1)} times reading JSON`,
     );
   });
 });
