@@ -1,9 +1,23 @@
 import type { Import } from "@pith/contract";
+import type { Choice } from "../forms/plan.ts";
 import { fill, type ImportWords } from "./words.ts";
 
+interface Props {
+  rows: Import["accepted"];
+  beds: Choice[];
+  words: ImportWords;
+}
+
 /** The first rows as they will be stored, one column for each field that any of them has. */
-export function Accepted({ rows, words }: { rows: Import["accepted"]; words: ImportWords }) {
-  const names = [...new Set(rows.flatMap((row) => Object.keys(row)))].filter((name) => !/Id$/.test(name));
+export function Accepted({ rows, beds, words }: Props) {
+  const named: Record<string, unknown>[] = rows.map(({ bedId, ...row }) => {
+    const bed = beds.find(({ value }) => value === bedId)?.label;
+    return bed === undefined ? row : { ...row, bed };
+  });
+  const order = Object.keys(words.fields);
+  const names = [...new Set(named.flatMap((row) => Object.keys(row)))].sort(
+    (a, b) => order.indexOf(a) - order.indexOf(b),
+  );
   return (
     <table className="ruled accepted">
       <caption>{words.firstRows}</caption>
@@ -17,7 +31,7 @@ export function Accepted({ rows, words }: { rows: Import["accepted"]; words: Imp
         </tr>
       </thead>
       <tbody>
-        {rows.map((row) => (
+        {named.map((row) => (
           <tr key={JSON.stringify(row)}>
             {names.map((name) => (
               <td key={name} className="number" data-head={words.fields[name] ?? name}>

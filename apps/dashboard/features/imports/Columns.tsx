@@ -40,7 +40,7 @@ export function Columns({
           {read.columns.map((column) => (
             <tr key={column.header}>
               <th scope="row">{column.header}</th>
-              <td>
+              <td data-head={words.readAs}>
                 {column.field !== null ? (
                   fieldName(column.field, words)
                 ) : (

@@ -62,11 +62,16 @@ export function ImportDesk({
   const stop = useRef<AbortController | null>(null);
   const form = useRef<HTMLFormElement>(null);
   const result = useRef<HTMLElement>(null);
+  const note = useRef<HTMLParagraphElement>(null);
 
   useEffect(() => {
     if (state.attempt === 0) return;
     form.current?.querySelector<HTMLElement>("[aria-invalid=true], [role=alert]")?.focus();
   }, [state]);
+  // The button that stopped it is gone, and the cursor with it.
+  useEffect(() => {
+    if (stopped) note.current?.focus();
+  }, [stopped]);
   useEffect(() => {
     if (read) result.current?.focus();
   }, [read]);
@@ -245,7 +250,7 @@ export function ImportDesk({
       </form>
       {busy && <Working progress={progress} stop={() => stop.current?.abort()} words={words} />}
       {stopped && (
-        <p className="notice" role="status">
+        <p ref={note} className="notice" role="status" tabIndex={-1}>
           {words.stopped}
         </p>
       )}
@@ -269,6 +274,7 @@ export function ImportDesk({
             read={read}
             page={`${imports}/${read.id}`}
             change={again}
+            beds={beds}
             words={words}
           />
         </section>

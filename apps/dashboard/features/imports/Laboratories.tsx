@@ -15,7 +15,7 @@ export async function Laboratories({
 }) {
   const t = await getTranslations("imports.laboratories");
   return (
-    <section id="laboratories" className="flow">
+    <section id="laboratories" className="laboratories flow">
       <h2>{t("title")}</h2>
       {labs.length === 0 ? (
         <p className="faint">{t("none")}</p>

@@ -2,6 +2,7 @@
 
 import type { Column, Import } from "@pith/contract";
 import { useState } from "react";
+import type { Choice } from "../forms/plan.ts";
 import { Accepted } from "./Accepted.tsx";
 import { Columns } from "./Columns.tsx";
 import { fill, type ImportWords } from "./words.ts";
@@ -11,12 +12,22 @@ interface Props {
   /** The import's own page, under which its lists can be fetched. */
   page: string;
   change?: (columns: Column[]) => void;
+  /** The farm's beds, to name them by. */
+  beds: Choice[];
   words: ImportWords;
 }
 
 /** What a file was read as: its columns, the rows that would be stored, and each refused row with its reason. */
-export function Preview({ read, page, change, words }: Props) {
+export function Preview({ read, page, change, beds, words }: Props) {
   const { refused, duplicates } = read;
+  // Before it is known what the columns are, no row was looked at.
+  if (read.questions.length > 0) {
+    return (
+      <div className="flow">
+        <Columns read={read} change={change} words={words} />
+      </div>
+    );
+  }
   return (
     <div className="flow">
       <dl className="facts tallies">
@@ -46,7 +57,7 @@ export function Preview({ read, page, change, words }: Props) {
       {read.accepted.length === 0 ? (
         <p>{words.noneAccepted}</p>
       ) : (
-        <Accepted rows={read.accepted} words={words} />
+        <Accepted rows={read.accepted} beds={beds} words={words} />
       )}
     </div>
   );

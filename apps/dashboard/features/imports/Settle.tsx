@@ -1,7 +1,7 @@
 "use client";
 
 import { useRouter } from "next/navigation";
-import { useRef, useState, useTransition } from "react";
+import { useEffect, useRef, useState, useTransition } from "react";
 import { longWork, type Progress } from "./longWork.ts";
 import { Working } from "./Working.tsx";
 import type { ImportWords } from "./words.ts";
@@ -25,6 +25,11 @@ export function Settle({ page, statusOf, discard, nothing, words }: Props) {
   const [progress, setProgress] = useState<Progress | null>(null);
   const [leaving, leave] = useTransition();
   const stop = useRef<AbortController | null>(null);
+  const note = useRef<HTMLParagraphElement>(null);
+  // The button that stopped it is gone, and the cursor with it.
+  useEffect(() => {
+    if (said) note.current?.focus();
+  }, [said]);
 
   const save = async () => {
     if (saving || leaving) return;
@@ -45,7 +50,12 @@ export function Settle({ page, statusOf, discard, nothing, words }: Props) {
   return (
     <div>
       {said && (
-        <p className={said.refused ? "refusal" : "notice"} role={said.refused ? "alert" : "status"}>
+        <p
+          ref={note}
+          className={said.refused ? "refusal" : "notice"}
+          role={said.refused ? "alert" : "status"}
+          tabIndex={-1}
+        >
           {said.text}
         </p>
       )}

@@ -1,7 +1,8 @@
-import { importRoutes } from "@pith/contract";
+import { farmRoutes, importRoutes } from "@pith/contract";
 import type { Metadata } from "next";
 import Link from "next/link";
 import { getTranslations } from "next-intl/server";
+import { named } from "../../../../../../features/farm/plans.ts";
 import { discard, statusOf } from "../../../../../../features/imports/actions.ts";
 import { Preview } from "../../../../../../features/imports/Preview.tsx";
 import { Settle } from "../../../../../../features/imports/Settle.tsx";
@@ -30,7 +31,10 @@ export default async function ImportedPage({
     getTranslations("imports"),
     importWords(),
   ]);
-  const read = await call(importRoutes.getImport, { params: { officeId, farmId, importId } });
+  const [read, { beds }] = await Promise.all([
+    call(importRoutes.getImport, { params: { officeId, farmId, importId } }),
+    call(farmRoutes.getFarm, { params: { officeId, farmId } }),
+  ]);
   const page = `/farms/${farmId}/imports/${importId}`;
   const counts = {
     accepted: read.acceptedCount,
@@ -71,7 +75,7 @@ export default async function ImportedPage({
               words={words}
             />
           ))}
-        <Preview read={read} page={page} words={words} />
+        <Preview read={read} page={page} beds={named(beds)} words={words} />
       </Row>
     </>
   );
