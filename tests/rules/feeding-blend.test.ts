@@ -357,6 +357,35 @@ describe("an office's guide", () => {
     expect(keys(a).some((k) => k.startsWith("feeding.step.mineral-guide-unverified"))).toBe(true);
     expect(a.limits.map((m) => m.key)).toContain("feeding.limit.guide-memory");
   });
+  test("an office's own guide gives its nitrogen too: 100 to 120 kg/ha less nothing, 110 counted", () => {
+    const guides: PlantingState["guides"] = [
+      {
+        id: "own",
+        title: "Own trials",
+        region: "county",
+        source: { key: "office-guide", locator: "own rate trials" },
+        status: "office",
+        unit: "mg/kg",
+        medium: "mineral-soil",
+        nutrients: {},
+        recommendations: { crop: "peppers on plastic", nitrogen: { low: 100, high: 120, unit: "kg/ha" } },
+      },
+    ];
+    const a = advice(shedOf([urea], { guides, settings: { soilGuide: "own" } }));
+    expect(a.amounts.seasonNKgPerHa).toBeCloseTo(110, 9);
+    expect(keys(a)).toContain("feeding.step.need-guide");
+  });
+  test("magnesium that a sheet asks for is said, with what is short of it", () => {
+    const values = [{ nutrient: "Mg", extractant: "mehlich-1", mgPerKg: 25 } as const];
+    const a = advice(shedOf([urea], { soilTests: [soilTest({ values: [...values] })] }));
+    expect(keys(a)).toEqual(expect.arrayContaining(["feeding.step.secondary", "feeding.step.short"]));
+  });
+  test("potash due and urea alone in the shed: urea holds nothing that is asked for", () => {
+    const credits = [{ kind: "legume" as const, nKgPerHaLow: 200, nKgPerHaHigh: 200 }];
+    const state = shedOf([urea], { feeding: { method: "watered-in", credits } });
+    expect(why(demand(state), "urea")).toBe("no-food");
+    expect(advice(state).decision.code).toBe("choose-material");
+  });
   test("chosen by nobody it is never read; one without a grid leaves the default", () => {
     expect(line(advice(shedOf([urea, sop, tsp], { soilTests: lowPk })), "K2O")?.value).toBeCloseTo(159.45, 6);
     expect(line(ask("nj-mehlich-3"), "K2O")?.value).toBeCloseTo(159.45, 6);

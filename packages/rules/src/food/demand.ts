@@ -37,7 +37,7 @@ export function demandOf(state: PlantingState): Demand | undefined {
 export function demandFrom(state: PlantingState, plan: FeedingPlan, goal: number, today: string): Demand {
   const needs = needsOf(state, plan, goal, today);
   const chosen = state.feeding.materialId;
-  const asked = needs.map((n) => n.nutrient);
+  const asked = needs.filter((n) => n.leastKgPerHa > 0).map((n) => n.nutrient);
   const leftOut = state.shed.flatMap((m): { materialId: string; why: WhyLeftOut }[] => {
     const why =
       whyNot(state, m, today) ??

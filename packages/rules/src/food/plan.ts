@@ -1,6 +1,8 @@
 import { addDays } from "../core/days.ts";
 import { refuse } from "../core/errors.ts";
 import { chosenGuide } from "../guides/held.ts";
+import { rateKgPerHa } from "../guides/recommend.ts";
+import type { Guide } from "../guides/schema.ts";
 import { cationsOf } from "../rules/soil-reading/cations.ts";
 import type { SoilTest } from "../states/parts.ts";
 import type { PlantingState } from "../states/states.ts";
@@ -27,6 +29,10 @@ export interface FeedingPlan {
   /** First day the doses ahead begin: today, or setting out where that is later. */
   from: string;
   need: Range;
+  /** The office's own guide, where its nitrogen rate is the need. */
+  needBy: Guide | undefined;
+  /** The guide that the office chose. */
+  guide: Guide | undefined;
   credits: Credit[];
   creditsTotal: Range & { mid: number };
   /** Need less credits, within the ceiling: least need with most credits, as counted on, most with least. */
@@ -69,8 +75,12 @@ export function planFor(
 ): FeedingPlan {
   const dates = feedingDates(start, state.notes, today);
   const from = today > start ? today : start;
+  const own = chosenGuide(state.settings.soilGuide, state.guides);
   const perTonne = uptakePerTonne("whole-crop").nKgPerT;
-  const need = { low: perTonne.low * yieldGoalTPerHa, high: perTonne.high * yieldGoalTPerHa };
+  const uptake = { low: perTonne.low * yieldGoalTPerHa, high: perTonne.high * yieldGoalTPerHa };
+  // A published sheet's nitrogen may be for another way of growing; only an office's own is taken for its fields.
+  const rate = own?.status === "office" ? own.recommendations?.nitrogen : undefined;
+  const need = rate ? rateKgPerHa(rate) : uptake;
   const credits = creditsOf(state, start, today);
   const creditsTotal = {
     low: sum(credits.map((c) => c.low)),
@@ -113,7 +123,6 @@ export function planFor(
     )?.test;
   const tests = { P: holds("P"), K: holds("K") };
   const cec = tests.K?.cecCmolPerKg ?? (tests.K && cationsOf(tests.K)?.cecCmolPerKg);
-  const own = chosenGuide(state.settings.soilGuide, state.guides);
   const p2o5 = mineralNeed("P", tests.P, yieldGoalTPerHa, cec, own);
   const k2o = mineralNeed("K", tests.K, yieldGoalTPerHa, cec, own);
   const k = dosesAhead({
@@ -127,6 +136,8 @@ export function planFor(
     dates,
     from,
     need,
+    needBy: rate ? own : undefined,
+    guide: own,
     credits,
     creditsTotal,
     season,

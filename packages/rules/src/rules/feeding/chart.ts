@@ -5,13 +5,8 @@ import type { FeedingPlan } from "../../food/plan.ts";
 import type { Schedule } from "../../food/schedule.ts";
 import { say } from "../../text/message.ts";
 
-/** What is to come, week by week, and all that has been given by then. */
+/** What is to come, week by week. The sum of it is the supply of the other chart. */
 export function weeklyChart(plan: FeedingPlan): Chart {
-  let sum = plan.givenN;
-  const cumulative = plan.weeksN.map((w): [string, number] => {
-    sum += w.kgPerHa;
-    return [w.from, sum];
-  });
   return {
     id: "weekly-nutrients",
     title: say("feeding.chart.title"),
@@ -30,8 +25,8 @@ export function weeklyChart(plan: FeedingPlan): Chart {
         style: "bars",
         points: plan.weeksK2o.map((w) => [w.from, plan.k2o.kgPerHa === null ? null : w.kgPerHa]),
       },
-      { id: "n-given", name: say("feeding.chart.cumulative"), style: "line", points: cumulative },
     ],
+    bands: stagesOf(plan),
   };
 }
 
@@ -60,7 +55,17 @@ export function supplyChart(plan: FeedingPlan, schedule: Schedule): Chart {
       { id: "uptake", name: say("feeding.chart.uptake"), style: "line", points: uptake },
       { id: "supply", name: say("feeding.chart.supply"), style: "area", points: supply },
     ],
+    bands: stagesOf(plan),
   };
+}
+
+/** The stages of the season, whose days the drawing may cut to its own. */
+function stagesOf({ dates: { start, buds, set, end } }: FeedingPlan): NonNullable<Chart["bands"]> {
+  return [
+    { name: say("feeding.stage.early"), from: start, to: buds },
+    { name: say("feeding.stage.mid"), from: buds, to: set },
+    { name: say("feeding.stage.fruit-set"), from: set, to: end },
+  ];
 }
 
 /** Given before the day, and what is planned for the weeks up to it [kg/ha]. */

@@ -19,6 +19,7 @@ export function decisionText(r: FeedingReading, frame: Frame): Message {
   const named = first?.material ?? schedule.materials[0]?.material ?? frame.chosen;
   return say(`feeding.decision.${r.code}${r.code === "buy" && !named ? "-any" : ""}`, {
     n: measure(dueNow && dose ? dose.nKgPerHa : (plan.weeksN[0]?.kgPerHa ?? 0), "kg/ha"),
+    due: (plan.weeksN[0]?.kgPerHa ?? 0) > 0 ? "some" : "none",
     season: measure(plan.leftN, "kg/ha"),
     material: named ? wordOf(`material.${named.kind}`) : "",
     more: Math.max(0, (dose?.parts.length ?? 1) - 1),

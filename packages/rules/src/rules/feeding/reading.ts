@@ -14,6 +14,7 @@ import {
   type Schedule,
   scheduleOf,
 } from "../../food/schedule.ts";
+import { type SecondaryNeed, secondaryNeeds } from "../../food/secondaryNeeds.ts";
 import type { Demand, Fertigation, Material } from "../../states/food.ts";
 import type { PlantingState } from "../../states/states.ts";
 import { croppedAreaM2 } from "../../water/ground.ts";
@@ -42,6 +43,8 @@ export type FeedingCode =
 export interface FeedingReading {
   plan: FeedingPlan;
   demand: Demand;
+  /** Calcium, magnesium and boron that a guide asks for. */
+  secondary: SecondaryNeed[];
   schedule: Schedule;
   /** Due now, or next. */
   dose: Dose | undefined;
@@ -82,6 +85,7 @@ export function readingOf(
   const reading = {
     plan,
     demand,
+    secondary: secondaryNeeds(state, frame.today),
     schedule,
     dose,
     dueNow,

@@ -24,6 +24,14 @@ export function stepsOf(state: PlantingState, r: FeedingReading, frame: Frame): 
     ...testsSaid(state, r, frame.today),
     ...bagsSaid(r, frame),
     ...mineralSaid(r),
+    ...r.secondary
+      .filter((need) => need.leastKgPerHa > 0)
+      .map((need) =>
+        say("feeding.step.secondary", {
+          nutrient: wordOf(`feeding.nutrient.${need.nutrient.toLowerCase()}`),
+          rate: kgPerHa(need.leastKgPerHa),
+        }),
+      ),
     ...ratioSaid(plan),
     ...needSaid(plan),
   ];
@@ -56,7 +64,8 @@ function needSaid(plan: FeedingPlan): Message[] {
   return [
     ...(missed >= WORTH_SAYING_KG_PER_HA ? [say("feeding.step.missed", { missed: kgPerHa(missed) })] : []),
     ...(plan.capped ? [say("feeding.step.ceiling", { most: kgPerHa(plan.seasonN) })] : []),
-    say(credited ? "feeding.step.need-credited" : "feeding.step.need", {
+    say(`feeding.step.need${plan.needBy ? "-guide" : ""}${credited ? "-credited" : ""}`, {
+      guide: plan.needBy?.title ?? "",
       low: kgPerHa(plan.need.low),
       high: kgPerHa(plan.need.high),
       creditLow: kgPerHa(plan.creditsTotal.low),

@@ -34,15 +34,18 @@ export function weeklyTable(state: PlantingState, r: FeedingReading, today: stri
         { name: say("feeding.table.n"), unit: "kg/ha" },
         { name: say("feeding.table.p2o5"), unit: "kg/ha" },
         { name: say("feeding.table.k2o"), unit: "kg/ha" },
-        ...materials.map((m) => ({
-          name: fertigation
-            ? say("feeding.table.material-tank", {
-                material: wordOf(`material.${m.kind}`),
-                tank: fills.find((f) => f.materials.includes(m))?.tank ?? "A",
-              })
-            : say("feeding.table.material", { material: wordOf(`material.${m.kind}`) }),
-          unit: "kg" as const,
-        })),
+        ...materials.map((m) => {
+          const tank = fills.find((f) => f.materials.includes(m))?.tank;
+          const material = wordOf(`material.${m.kind}`);
+          return {
+            name: tank
+              ? say("feeding.table.material-tank", { material, tank })
+              : say("feeding.table.material", { material }),
+            unit: "kg" as const,
+            materialId: m.id,
+            ...(tank && { tank }),
+          };
+        }),
         ...(fertigation
           ? [
               { name: say("feeding.table.ppm"), unit: "mg/L" as const },

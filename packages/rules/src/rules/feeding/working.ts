@@ -5,6 +5,7 @@ import { FEED_EC_SOURCES } from "../../food/fertigation.ts";
 import { type FeedingPlan, N_CEILING_KG_PER_HA } from "../../food/plan.ts";
 import { LEACHING_SOURCE, roomMm } from "../../food/rainAhead.ts";
 import { treatedShare } from "../../food/strip.ts";
+import { rateKgPerHa } from "../../guides/recommend.ts";
 import { NITRATE_CHECK_SOURCE } from "../../quantities/soil/sidedressNitrogen.ts";
 import type { PlantingState } from "../../states/states.ts";
 import { KG_PER_HA_PER_LB_PER_ACRE } from "../../tables/landUnits.ts";
@@ -23,6 +24,16 @@ export function writeWorking(state: PlantingState, goal: number, r: FeedingReadi
   writeSeason(w, plan);
   writeTests(w, plan);
   writeMinerals(w, plan);
+  for (const need of r.secondary) {
+    w.line(
+      need.nutrient,
+      `${need.nutrient} that a guide asks for`,
+      "its rate less what was given since",
+      need.leastKgPerHa,
+      "kg/ha",
+      need.source,
+    );
+  }
   writeBags(w, state, r);
   writeTanks(w, state, r);
   writeEstimates(w, state, plan);
@@ -38,8 +49,32 @@ function writeNeed(w: Working, goal: number, plan: FeedingPlan): void {
     const range = `${nKgPerT.low} to ${nKgPerT.high}`;
     w.line("uN", "nitrogen taken up per tonne", "as published", range, "kg/t", source);
   }
-  w.line("need", "nitrogen the crop takes up, low", "uN(low) Y", plan.need.low, "kg/ha", first ?? null);
-  w.line("need", "nitrogen the crop takes up, high", "uN(high) Y", plan.need.high, "kg/ha", first ?? null);
+  if (plan.needBy) {
+    const range = `${plan.need.low.toFixed(1)} to ${plan.need.high.toFixed(1)}`;
+    w.line(
+      "need",
+      `nitrogen by ${plan.needBy.title}`,
+      "the office's own rate",
+      range,
+      "kg/ha",
+      plan.needBy.source,
+    );
+  } else {
+    w.line("need", "nitrogen the crop takes up, low", "uN(low) Y", plan.need.low, "kg/ha", first ?? null);
+    w.line("need", "nitrogen the crop takes up, high", "uN(high) Y", plan.need.high, "kg/ha", first ?? null);
+  }
+  const beside = plan.needBy ? undefined : plan.guide?.recommendations?.nitrogen;
+  if (beside && plan.guide) {
+    const { low, high } = rateKgPerHa(beside);
+    w.line(
+      "need",
+      `${plan.guide.title}, beside it (${plan.guide.status})`,
+      `${beside.low} to ${beside.high} ${beside.unit} for ${plan.guide.recommendations?.crop ?? "the crop"}`,
+      `${low.toFixed(1)} to ${high.toFixed(1)}`,
+      "kg/ha",
+      plan.guide.source,
+    );
+  }
   for (const c of plan.credits) {
     const counts = {
       middle: "the middle counts",

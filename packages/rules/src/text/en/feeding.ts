@@ -16,14 +16,22 @@ export const feeding: Record<string, string> = {
   "feeding.decision.after-rain":
     "Wait: {rain} of rain is forecast and would wash it out. Give the {material} on {day}.{short, select, none {} other { {missing} of {nutrient} cannot be covered.}}",
   "feeding.decision.paused": "No nitrogen before {until}: the last nitrate test found enough in the soil.",
-  "feeding.decision.buy": "The shed has none of the {material} left. {n} nitrogen is due this week.",
-  "feeding.decision.buy-any": "Nothing in the shed is left for this planting. {n} nitrogen is due this week.",
+  "feeding.decision.buy":
+    "The shed has none of the {material} left.{due, select, none {} other { {n} nitrogen is due this week.}}",
+  "feeding.decision.buy-any":
+    "Nothing in the shed is left for this planting.{due, select, none {} other { {n} nitrogen is due this week.}}",
   "feeding.step.unanswered":
     "We advised a feeding that nobody has answered. This advice takes it as given, so that nothing is given twice. Tell us if it was not.",
   "feeding.step.need":
     "The season: for the yield goal the crop takes up {low} to {high} nitrogen, and {season} is to be supplied. {given} has been given, {left} is left to give.",
   "feeding.step.need-credited":
     "The season: for the yield goal the crop takes up {low} to {high} nitrogen; less credits of {creditLow} to {creditHigh} ({creditMid} counted) {season} is to be supplied, within {seasonLow} to {seasonHigh}. {given} has been given, {left} is left to give.",
+  "feeding.step.need-guide":
+    "The season: {guide} gives {low} to {high} nitrogen, and {season} is to be supplied. {given} has been given, {left} is left to give.",
+  "feeding.step.need-guide-credited":
+    "The season: {guide} gives {low} to {high} nitrogen; less credits of {creditLow} to {creditHigh} ({creditMid} counted) {season} is to be supplied, within {seasonLow} to {seasonHigh}. {given} has been given, {left} is left to give.",
+  "feeding.step.secondary":
+    "A guide that fits the soil test asks for {rate} of {nutrient} over the season. It is given once, and more of it can do harm.",
   "feeding.step.missed": "{missed} fell due earlier and was not given. It is not made up for now.",
   "feeding.step.ceiling":
     "Held at {most}: above that no trial here found more yield, only more nitrate lost.",
