@@ -1,8 +1,12 @@
-import type { Climatology } from "./parts.ts";
+/** Daily minima and maxima of a station's whole years; null where a day is missing. */
+interface StationYears {
+  stationId: string;
+  years: { year: number; tMinC: (number | null)[]; tMaxC: (number | null)[] }[];
+}
 
 /** A station's years, and their numbers laid down apart so that no later change to what came in reaches them. */
 interface Kept {
-  climatology: Climatology;
+  climatology: StationYears;
   tMinC: Float64Array[];
   tMaxC: Float64Array[];
 }
@@ -12,7 +16,7 @@ const kept = new Map<string, Kept>();
 const MOST_STATIONS = 8;
 
 /** The years kept of a station where they are the same as these, number by number; undefined for all else. */
-export function knownStation(raw: unknown): Climatology | undefined {
+export function knownStation(raw: unknown): StationYears | undefined {
   if (!isRecord(raw) || typeof raw.stationId !== "string") return undefined;
   const known = kept.get(raw.stationId);
   if (!known || !isSame(raw, known)) return undefined;
@@ -22,7 +26,7 @@ export function knownStation(raw: unknown): Climatology | undefined {
 }
 
 /** Keeps the years of a station that has been looked over, in the place of those met longest ago. */
-export function keepStation(looked: Climatology): Climatology {
+export function keepStation(looked: StationYears): StationYears {
   const years = looked.years.map(({ year, tMinC, tMaxC }) => ({
     year,
     tMinC: tMinC.slice(),
