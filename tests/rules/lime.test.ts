@@ -404,6 +404,27 @@ describe("lime given before", () => {
     const left = 500 * (1 - 0.08 * (183 / (365.25 / 12)));
     expect(advice(limed("2024-10-09", 2)).amounts.caco3KgPerHa).toBeCloseTo(call - left, 6);
   });
+  test("given in one part, need and what still works together leave the target, however deep", () => {
+    for (const depthCm of [12, 24]) {
+      const s = ground(
+        { depthCm, waterPh: 5.6 },
+        { settings: { limeTargetPh: 6.2 }, applications: [given("2025-04-20", 1)] },
+      );
+      const a = advice(s);
+      expect([line(a, "parts"), line(a, "credit")]).toEqual([1, 250]);
+      expect(line(a, "pH first")).toBeCloseTo(6.2, 9);
+      expect(line(a, "pH all")).toBeCloseTo(6.2, 9);
+    }
+  });
+  test("a first half leaves half the way: pH 5.0, Ac 4.0, target 6.5: 3.75 ton/A in two parts, the first to 5.75", () => {
+    const a = advice(
+      ground({ bufferPh: { method: "mehlich", value: 5.6 } }, { settings: { limeTargetPh: 6.5 } }),
+    );
+    // 4.0 x 1.5 / 1.6 = 3.75 ton/A are 17.2 lb/100 sq ft: two parts.
+    expect(line(a, "parts")).toBe(2);
+    expect(line(a, "pH first")).toBeCloseTo(5.75, 9);
+    expect(a.amounts.firstKg).toBeCloseTo((a.amounts.limeKg ?? 0) / 2, 9);
+  });
   test("enough of it: none is given, and it is said that it still works", () => {
     const a = advice(limed("2025-04-20", 10));
     expect(a.decision.code).toBe("still-working");

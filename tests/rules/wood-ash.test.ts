@@ -199,6 +199,13 @@ describe("how much", () => {
     // The whole lime need brings the target, and no more.
     expect(params(a, "ph")).toMatchObject({ now: "5.9", low: "6.50", high: "6.50", one: "yes" });
   });
+  test("not analysed, the most that is published bounds: 66.7 % of lime on 153.7 kg/ha is 0.922 kg, 8 % of potash 0.532 kg", () => {
+    const soil = { waterPh: 5.9, bufferPh: { method: "mehlich" as const, value: 6.58 } };
+    const call = ((0.08 * 0.6) / 0.7) * TON_PER_ACRE;
+    expect(advice(withTest(soil)).amounts.ashKg).toBeCloseTo(call * BED_HA * 1.5, 6);
+    const small = state({ planting: toSetOut({ yieldGoalTPerHa: 1 }) });
+    expect(advice(small).amounts.ashKg).toBeCloseTo((K2O_PER_T * CROPPED_HA) / 0.08, 6);
+  });
   test("half the cap was spread in October: half is left; what went on in March of last year is a year gone", () => {
     const half = [given("2024-10-10", "wood-ash", CAP_KG / 2)];
     expect(advice(state({ applications: half })).amounts.ashKg).toBeCloseTo(CAP_KG / 2, 9);
