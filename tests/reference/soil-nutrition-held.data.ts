@@ -185,7 +185,7 @@ export const USED_NOWHERE: Readonly<Record<string, string>> = {
   "SN-723": "acidity is held per weight of the material (SN-724)",
   "SN-728": "solubility is held by temperature (SN-726)",
   "SN-904": "a cover crop's credit is the agent's to judge, low and high",
-  "SN-905": "a cover crop's credit is the agent's to judge, low and high",
+  "SN-905": "half of a legume's nitrogen: checked in its case, SN-907",
   "SN-908": "nitrate in water is counted from the first mg/L, not from 3 to 5 on",
   "SN-1002": "the bed's own spacing is asked for",
   "SN-1007": "the bed's own spacing is asked for",
@@ -207,7 +207,6 @@ export const NOT_COMPUTED: Readonly<Record<string, string>> = {
   "SN-227": "no starter solution is advised",
   "SN-308": "a percentage of the two yields of SN-307; the trial's yields order the stakes",
   "SN-725": "acidity is held per weight of the material (SN-724)",
-  "SN-907": "a cover crop's credit is the agent's to judge, low and high",
   "SN-1132": "a check of a study's own figures: its bases differ and nothing follows",
 };
 

@@ -1,4 +1,3 @@
-import { sidedressKgPerHa } from "../../packages/rules/src/quantities/soil/sidedressNitrogen.ts";
 import { classify, classifyBy } from "../../packages/rules/src/guides/classify.ts";
 import { gypsumBy, magnesiumBy, rateKgPerHa } from "../../packages/rules/src/guides/recommend.ts";
 import { guides } from "../../packages/rules/src/guides/register.ts";
@@ -209,20 +208,6 @@ export const soilRows: HeldValue[] = [
     what: "magnesium at 50 lb/A with lime due, 50 without, 90",
     answer: () => inOrder([magnesium(50, true), magnesium(50, false), magnesium(90, false)]),
     expect: { "1": ["dolomitic-lime", 0], "2": [25, 1e-9], "3": ["none", 0] },
-  },
-  {
-    id: "SN-229",
-    source: "Arizona section 3.13",
-    what: "enough at 30 mg/kg, 4 lb N/A for each short",
-    answer: () => inOrder([asLb(sidedressKgPerHa(30)), asLb(sidedressKgPerHa(29))]),
-    expect: printed([0, 4], 1e-9),
-  },
-  {
-    id: "SN-230",
-    source: "Arizona section 3.13, cases",
-    what: "sidedress lb N/A at 18, 30, 34 mg/kg nitrate-N",
-    answer: () => inOrder([18, 30, 34].map((ppm) => asLb(sidedressKgPerHa(ppm)))),
-    expect: printed([48, 0, 0], 1e-9),
   },
   {
     id: "SN-233",

@@ -309,7 +309,27 @@ const manure = {
 const MONTANA = "Montana State University nutrient plan, step 5, lb/ton";
 const EC_BLOG = "Delaware extension blog 2008, per 100 ppm N";
 
+const ARIZONA = "Arizona section 3.13, lb N/A to 30 mg/kg";
+const sidedress = (id: string, nitrateNMgPerKg: number, lb: number) =>
+  of(id, ARIZONA, "sidedress-nitrogen", { nitrateNMgPerKg }, "nKgPerHa", lb, 1e-9, LB_PER_ACRE);
+const VETCH = { dryMatterKgPerHa: 4000 * LB_PER_ACRE, nPct: 3.5, availablePct: 50 };
+
 const manureAndFeedRows: PublishedRow[] = [
+  sidedress("SN-229", 30, 0),
+  sidedress("SN-229", 29, 4),
+  sidedress("SN-230", 18, 48),
+  sidedress("SN-230", 30, 0),
+  sidedress("SN-230", 34, 0),
+  of(
+    "SN-907",
+    "4000 lb vetch/A, half free, lb/A",
+    "cover-crop-nitrogen",
+    VETCH,
+    "nKgPerHa",
+    70,
+    0.7,
+    LB_PER_ACRE,
+  ),
   of("SN-901", MONTANA, "manure-nitrogen", manure, "organicKgPerT", 13, 0.065, 0.5),
   of("SN-901", MONTANA, "manure-nitrogen", manure, "availableKgPerT", 8.53, 0.043, 0.5),
   of("SN-901", `${MONTANA}: factor`, "manure-nitrogen", manure, "releasePct", 25, 0),
