@@ -172,6 +172,24 @@ describe("rain ahead (SN-910)", () => {
     expect(said?.high).toEqual({ value: expect.closeTo((20.5 / 25.4) * 30 * LB, 9), unit: "kg/ha" });
     expect(a.stakes.reason.key).toBe("feeding.stakes.rain");
   });
+  test("a meal that rots first does not wait", () => {
+    const meal = {
+      id: "b",
+      kind: "blood-meal",
+      nPct: 12,
+      p2o5Pct: 0,
+      k2oPct: 0,
+      soluble: false,
+      certifiedUse: "allowed",
+      stockKg: 50,
+    } as const;
+    const state = {
+      ...forecast([0, 40, 0]),
+      shed: [meal],
+      feeding: { method: "banded" as const, credits: [] },
+    };
+    expect(advice(state).decision.code).toBe("feed-this-week");
+  });
   test("rain without an end in sight: half now, half after it", () => {
     const wet = advice(forecast([40, 40, 40]));
     expect(wet.decision.code).toBe("feed-this-week");

@@ -10,6 +10,7 @@ import {
   doseOf,
   firstDose,
   firstWeek,
+  isSlow,
   MOST_WEEKS_AT_ONCE,
   type Schedule,
   scheduleOf,
@@ -74,7 +75,7 @@ export function readingOf(
   const schedule = scheduleOf(state, plan, share ?? allotFor(demand, state.shed));
   const first = firstDose(state, plan, schedule);
   const dueNow = first !== undefined && firstWeek(plan, schedule) === 0;
-  const rain = dueNow && first.nKgPerHa > 0 ? rainAhead(state, first.on) : undefined;
+  const rain = dueNow && first.parts.some(canWashOut) ? rainAhead(state, first.on) : undefined;
   const dose = first && rain ? movedFor(first, rain) : first;
   const fertigation = injectorOf(state);
   const water = fertigation && weeklyWater(state, fertigation, frame.start, frame.today);
@@ -102,6 +103,9 @@ export function readingOf(
 /** Only a drip line has its feed injected. */
 export const injectorOf = ({ feeding }: PlantingState): Fertigation | undefined =>
   feeding.method === "drip" ? feeding.fertigation : undefined;
+
+/** Nitrogen that comes free at once; what rots first does not wait for rain. */
+const canWashOut = ({ material }: { material: Material }) => material.nPct > 0 && !isSlow(material.kind);
 
 /** After the rain; half now where the forecast sees no end of it. */
 function movedFor(dose: Dose, rain: RainAhead): Dose {
