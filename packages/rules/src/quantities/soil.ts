@@ -1,3 +1,4 @@
+import { blendQuantity } from "./soil/blend.ts";
 import { cationExchangeQuantity } from "./soil/cationExchange.ts";
 import { coverCropNitrogenQuantity } from "./soil/coverCropNitrogen.ts";
 import { effectiveNeutralisingValueQuantity } from "./soil/effectiveNeutralisingValue.ts";
@@ -29,6 +30,7 @@ export const soilQuantities = [
   effectiveNeutralisingValueQuantity,
   sulfurRequirementQuantity,
   productRateQuantity,
+  blendQuantity,
   injectorQuantity,
   feedEcQuantity,
   stockTankQuantity,

@@ -12,6 +12,8 @@ const NO_CHANGE = 1e-6;
 
 export interface Unmet {
   conflicts: Condition[][];
+  /** The same sets as rows of the programme. */
+  conflictRows: NamedRow[][];
   relaxation: Relaxation[];
 }
 
@@ -25,22 +27,23 @@ export interface Unmet {
 export function explainUnmet(model: Model): Unmet {
   const soft = softened(model);
   const solved = solveProgramme(soft.programme);
-  if (solved.status !== "optimal") return { conflicts: [], relaxation: [] };
+  if (solved.status !== "optimal") return { conflicts: [], conflictRows: [], relaxation: [] };
   const relaxation = soft.gives.flatMap(({ row, j }) => {
     const by = solved.x[j] ?? 0;
     return by > NO_CHANGE * row.limit ? [{ condition: conditionOf(model, row.means), by }] : [];
   });
   const worths = worthsOf(soft.programme);
   let suspects = model.rows.filter((_, i) => (worths?.row[i] ?? 0) > 0);
-  const conflicts: Condition[][] = [];
-  while (conflicts.length < MOST_CONFLICTS && !canHold(model, suspects)) {
+  const conflictRows: NamedRow[][] = [];
+  while (conflictRows.length < MOST_CONFLICTS && !canHold(model, suspects)) {
     const set = filtered(model, suspects);
-    conflicts.push(set.map((row) => conditionOf(model, row.means)));
+    conflictRows.push(set);
     const floor = set.find((row) => row.means.kind === "floor");
     if (!floor) break;
     suspects = suspects.filter((row) => row !== floor);
   }
-  return { conflicts, relaxation };
+  const conflicts = conflictRows.map((set) => set.map((row) => conditionOf(model, row.means)));
+  return { conflicts, conflictRows, relaxation };
 }
 
 /** Every limit that has a size may give, at a cost of its change as a share of itself. */

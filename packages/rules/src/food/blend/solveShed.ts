@@ -41,7 +41,9 @@ function planOf({ shed, demands }: ShedAsk): ShedPlan {
   const counts = new Map(bagColumns(model).map((j) => [j, best.x[j] ?? 0]));
   const divisible = worthsOf(loosened(model));
   const binding = bindingOf(model, best.x, worthsAt(model, counts), divisible);
-  const unmet = found.unmet ? explainUnmet(found.unmet) : { conflicts: [], relaxation: [] };
+  const { conflicts, relaxation } = found.unmet
+    ? explainUnmet(found.unmet)
+    : { conflicts: [], relaxation: [] };
   return {
     verdict: !asked
       ? "nothing-asked"
@@ -53,7 +55,8 @@ function planOf({ shed, demands }: ShedAsk): ShedPlan {
     plantings,
     materials: materials.map((m) => ({ ...m, why: whyOf(model, m, demands, binding, divisible) })),
     binding,
-    ...unmet,
+    conflicts,
+    relaxation,
     estimated: materials.flatMap((m) =>
       m.usedKg > 0 ? (sources.get(m.materialId)?.contents.estimated ?? []) : [],
     ),
@@ -118,8 +121,22 @@ function amountsOf(model: Model, best: Cheapest): Amounts {
     const rate = best.x[j] ?? 0;
     if (means.kind === "use" && rate > NO_AMOUNT_KG_PER_HA) amounts[means.group]?.set(means.materialId, rate);
   });
+  for (const { material } of model.sources.values()) useWhole(model, amounts, material);
   return amounts;
 }
+
+/** All of a stock but for the solver's rounding is all of it. */
+function useWhole({ groups }: Model, amounts: Amounts, { id, stockKg }: Material): void {
+  const used = sum(groups.map((g, i) => (amounts[i]?.get(id) ?? 0) * g.hectares));
+  if (stockKg === undefined || used === 0 || Math.abs(stockKg - used) > NEARLY_ALL * stockKg) return;
+  for (const rates of amounts) {
+    const rate = rates.get(id);
+    if (rate !== undefined) rates.set(id, (rate * stockKg) / used);
+  }
+}
+
+/** Share of a stock. */
+const NEARLY_ALL = 1e-6;
 
 function usesOf(model: Model, best: Cheapest, amounts: Amounts): MaterialUse[] {
   return [...model.sources.values()].map((source) => {
