@@ -1,7 +1,9 @@
 import type { DraftDetail } from "@pith/contract";
-import { type MeasureUnit, type Message, type Reader, render, shownUnit, type UnitSystem } from "@pith/rules";
+import { type Message, type Reader, render } from "@pith/rules";
 import { getTranslations } from "next-intl/server";
 import { dayText } from "../format/dates.ts";
+import { readerUnit } from "../format/measured.ts";
+import { ChartBands, placeBands } from "./ChartBands.tsx";
 
 type ChartData = Extract<DraftDetail["answer"], { kind: "advice" }>["charts"][number];
 type Series = ChartData["series"][number];
@@ -17,7 +19,7 @@ export async function Chart({ chart, reader }: { chart: ChartData; reader: Reade
   const t = await getTranslations("chart");
   // The wire cannot name the rules' closed list of units; the messages come from the rules themselves.
   const say = (message: ChartData["title"]) => render(message as Message, reader);
-  const y = yUnit(chart.y.unit, reader.units);
+  const y = readerUnit(chart.y.unit, reader.units);
   const series = chart.series.map((s) => ({
     ...s,
     name: say(s.name),
@@ -28,10 +30,12 @@ export async function Chart({ chart, reader }: { chart: ChartData; reader: Reade
   if (values.length === 0) return null;
   const yTicks = roundTicks(Math.min(0, ...values), Math.max(...values));
   const [low, high] = [yTicks[0] as number, yTicks.at(-1) as number];
-  const [first, last] = [Math.min(...places), Math.max(...places)];
+  const room = series.some((s) => s.style === "bars") ? barRoom(places) : 0;
+  const [first, last] = [Math.min(...places) - room, Math.max(...places) + room];
   const toX = (at: string | number) => (WIDTH * (placeOf(at) - first)) / Math.max(last - first, 1e-9);
   const toY = (value: number) => HEIGHT - (HEIGHT * (value - low)) / Math.max(high - low, 1e-9);
   const title = say(chart.title);
+  const bands = placeBands(chart.bands ?? [], say, (at) => toX(at) / WIDTH);
   const xText = (at: string | number) =>
     chart.x.kind === "date" && typeof at === "string" ? dayText(at, at) : hourText(at);
   const columns = [...new Map(series.flatMap((s) => s.points.map(([at]) => [placeOf(at), at] as const)))]
@@ -45,12 +49,29 @@ export async function Chart({ chart, reader }: { chart: ChartData; reader: Reade
         {title} <span className="faint">({y.label})</span>
       </figcaption>
       <div className="chart-plot" aria-hidden="true">
+        <ChartBands bands={bands} />
         <div className="chart-y">
           {yTicks.toReversed().map((tick) => (
             <span key={tick}>{figure.format(tick)}</span>
           ))}
         </div>
-        <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} preserveAspectRatio="none" aria-hidden="true">
+        <svg
+          className="chart-field"
+          viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
+          preserveAspectRatio="none"
+          aria-hidden="true"
+        >
+          {bands.map(({ letter, from, to }, i) => (
+            <g key={letter}>
+              {i % 2 === 1 && (
+                <path
+                  className="band-field"
+                  d={`M${from * WIDTH} 0H${to * WIDTH}V${HEIGHT}H${from * WIDTH}Z`}
+                />
+              )}
+              {from > 0 && <path className="band-edge" d={`M${from * WIDTH} 0V${HEIGHT}`} />}
+            </g>
+          ))}
           {yTicks.map((tick) => (
             <path
               key={tick}
@@ -60,7 +81,11 @@ export async function Chart({ chart, reader }: { chart: ChartData; reader: Reade
             />
           ))}
           {series.map((s, index) => (
-            <path key={s.id} className={markOf(chart.series, index)} d={outline(s, toX, toY, toY(low))} />
+            <path
+              key={s.id}
+              className={markOf(chart.series, index)}
+              d={outline(s, barOf(index), toX, toY, toY(low))}
+            />
           ))}
         </svg>
         <div className="chart-x">
@@ -70,6 +95,11 @@ export async function Chart({ chart, reader }: { chart: ChartData; reader: Reade
         </div>
       </div>
       <ul className="chart-key">
+        {bands.map(({ letter, name, starts, ends }) => (
+          <li key={letter}>
+            <em>{letter}</em> {t("band", { name, from: xText(starts), to: xText(ends) })}
+          </li>
+        ))}
         {series.map((s, index) => (
           <li key={s.id}>
             <svg viewBox="0 0 32 12" aria-hidden="true">
@@ -113,6 +143,12 @@ export async function Chart({ chart, reader }: { chart: ChartData; reader: Reade
     </figure>
   );
 
+  /** Where a series of bars stands among those of its kind: side by side, so that none hides another. */
+  function barOf(index: number) {
+    const bars = chart.series.flatMap((s, i) => (s.style === "bars" ? [i] : []));
+    return { place: bars.indexOf(index), of: bars.length, width: (WIDTH * 1.4 * room) / (last - first || 1) };
+  }
+
   /** The series told in one sentence, for everybody. */
   function inWords(s: {
     name: string;
@@ -152,15 +188,6 @@ const placeOf = (at: string | number): number => (typeof at === "number" ? at : 
 const hourText = (at: string | number): string =>
   typeof at === "number" ? String(at) : at.slice(0, 16).replace("T", " ");
 
-function yUnit(unit: string, units: UnitSystem) {
-  try {
-    return shownUnit(unit as MeasureUnit, units);
-  } catch {
-    // Not a unit that differs between readers: a probability, a count.
-    return { label: unit, fromSi: (v: number) => v };
-  }
-}
-
 /** Four to six round figures that span the values. */
 function roundTicks(low: number, high: number): number[] {
   const span = Math.max(high - low, 1e-6);
@@ -171,18 +198,27 @@ function roundTicks(low: number, high: number): number[] {
   return Array.from({ length: to - from + 1 }, (_, i) => Number(((from + i) * step).toPrecision(12)));
 }
 
+/** Half of the least distance between two places, to the left and right of which bars need room. */
+function barRoom(places: number[]): number {
+  const sorted = [...new Set(places)].sort((a, b) => a - b);
+  const steps = sorted.slice(1).map((at, i) => at - (sorted[i] ?? at));
+  return steps.length > 0 ? Math.min(...steps) / 2 : 1;
+}
+
 function outline(
   s: { style: Series["style"]; points: (readonly [string | number, number | null])[] },
+  bar: { place: number; of: number; width: number },
   toX: (at: string | number) => number,
   toY: (value: number) => number,
   base: number,
 ): string {
   const round = (v: number) => Number(v.toFixed(1));
   if (s.style === "bars") {
-    const half = Math.max(1, (0.35 * WIDTH) / Math.max(s.points.length, 1));
+    const width = bar.width / bar.of;
+    const from = (at: string | number) => toX(at) - bar.width / 2 + bar.place * width;
     return s.points
       .flatMap(([at, v]) =>
-        v === null ? [] : [`M${round(toX(at) - half)} ${base}V${round(toY(v))}h${round(2 * half)}V${base}Z`],
+        v === null ? [] : [`M${round(from(at))} ${base}V${round(toY(v))}h${round(width)}V${base}Z`],
       )
       .join("");
   }

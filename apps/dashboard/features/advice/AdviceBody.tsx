@@ -1,7 +1,9 @@
 import type { AdvisoryDetail, DraftDetail } from "@pith/contract";
 import type { Reader } from "@pith/rules";
 import { getTranslations } from "next-intl/server";
+import { AdviceTable } from "../../ui/AdviceTable.tsx";
 import { Chart } from "../../ui/Chart.tsx";
+import { Ranges } from "../../ui/RangeChart.tsx";
 import { Row } from "../../ui/Row.tsx";
 import { Spread } from "../../ui/Spread.tsx";
 import { Steps } from "../../ui/Steps.tsx";
@@ -19,8 +21,30 @@ export async function AdviceBody({ answer, said, reader }: Props) {
   const t = await getTranslations("advice");
   const evidence = answer.kind === "advice" ? answer.evidence : [];
   const computed = answer.kind === "advice" || answer.kind === "needs-more";
+  const tables = (answer.kind === "advice" && answer.table) || [];
+  const ranges = (answer.kind === "advice" && answer.ranges) || [];
+  const steps = said.steps.length > 0 && (
+    <Row side={<h2>{t("steps")}</h2>}>
+      <Steps steps={said.steps} />
+    </Row>
+  );
+  // What is wide stands right under the steps and takes the margin of notes with it.
+  const wide = tables.length > 0 || ranges.length > 0;
   return (
     <>
+      {wide && steps}
+      {tables.length > 0 && (
+        <Row side={<h2>{t("tables")}</h2>} wide className="advice-tables">
+          {tables.map((table) => (
+            <AdviceTable key={table.id} table={table} reader={reader} />
+          ))}
+        </Row>
+      )}
+      {ranges.length > 0 && (
+        <Row side={<h2>{t("ranges")}</h2>} wide>
+          <Ranges ranges={ranges} reader={reader} />
+        </Row>
+      )}
       <Spread
         notes={
           <>
@@ -43,11 +67,7 @@ export async function AdviceBody({ answer, said, reader }: Props) {
           </>
         }
       >
-        {said.steps.length > 0 && (
-          <Row side={<h2>{t("steps")}</h2>}>
-            <Steps steps={said.steps} />
-          </Row>
-        )}
+        {!wide && steps}
         {said.cases.length > 0 && (
           <Row side={<h2>{t("cases")}</h2>}>
             <p className="unknown">{t("casesHelp")}</p>

@@ -41,6 +41,8 @@ export interface Chart {
     style: "line" | "area" | "bars" | "limit";
     points: [string | number, number | null][];
   }[];
+  /** Stretches of x with a name, in order: stages of a season. One ends where the next begins. */
+  bands?: { name: Message; from: string | number; to: string | number }[];
 }
 
 /** A measured content among the classes of a guide, to draw as a range. Bounds are in `unit`, both ends included. */
@@ -63,7 +65,13 @@ export interface Table {
   id: string;
   title: Message;
   /** A column's numbers are in `unit`, as a measure has them; a column of words or days has none. */
-  columns: { name: Message; unit?: MeasureUnit }[];
+  columns: {
+    name: Message;
+    unit?: MeasureUnit;
+    /** Where its numbers are amounts of one material of the shed, and of what goes into one stock tank. */
+    materialId?: string;
+    tank?: "A" | "B";
+  }[];
   /** As many cells as columns. A string is a calendar day; null where there is nothing to say. */
   rows: (Message | number | string | null)[][];
 }

@@ -29,12 +29,23 @@ export default async function TodayPage({ searchParams }: { searchParams: Promis
   const open = advisories.filter((one) => one.status === "issued" || one.status === "read");
   const answered = advisories.filter((one) => one.answer !== null);
   const several = new Set(advisories.map((one) => one.farmId)).size > 1;
+  const fed = advisories.filter(
+    (one) => one.ruleId === "feeding" && one.status !== "withdrawn" && one.status !== "superseded",
+  );
+  const sheets = new Map(fed.map((one) => [one.farmId, one.farmName]));
   return (
     <>
       <Saved asked={asked} />
       <Row side={<p className="label">{longDayText(todayIn(zone))}</p>}>
         <h1>{t("count", { count: open.length })}</h1>
         {open.length === 0 && <p className="decision-under">{t("empty")}</p>}
+        {[...sheets].map(([farmId, farm]) => (
+          <p key={farmId}>
+            <Link className="tap" href={`/today/shed-sheet/${farmId}`} prefetch={false}>
+              {t("shedSheet", { farm })}
+            </Link>
+          </p>
+        ))}
       </Row>
       {open.map((one) => (
         <Slip key={one.id} advisory={one} several={several} />

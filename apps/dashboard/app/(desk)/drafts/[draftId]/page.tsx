@@ -78,6 +78,11 @@ export default async function DraftPage({ params }: { params: Promise<{ draftId:
             <a className="tap" href="#working">
               {t("goToWorking")}
             </a>
+            {(draft.ruleId === "feeding" || draft.ruleId === "shed") && (
+              <Link className="tap" href={`/farms/${farm.id}/shed-sheet`}>
+                {t("shedSheet")}
+              </Link>
+            )}
           </p>
         )}
       </Row>

@@ -3,9 +3,9 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { getTranslations } from "next-intl/server";
 import { AdvisoryList } from "../../../../features/advice/AdvisoryList.tsx";
+import { MaterialsTable } from "../../../../features/farm/MaterialsTable.tsx";
 import {
   BedsTable,
-  MaterialsTable,
   PlantingsTable,
   SitesTable,
   StructuresTable,
@@ -131,8 +131,16 @@ export default async function FarmPage({ params, searchParams }: Props) {
         {add("sites", t("addSite"))}
       </Row>
       <Row id="materials" side={<h2>{t("shed")}</h2>} wide>
-        <MaterialsTable detail={detail} />
-        {add("materials", t("addMaterial"))}
+        <MaterialsTable detail={detail} records={records} />
+        <p className="actions">
+          {add("materials", t("addMaterial"))}
+          <Link className="tap" href={`/farms/${farmId}/record/deliveries`}>
+            {t("writeDelivery")}
+          </Link>
+          <Link className="tap" href={`/farms/${farmId}/shed-sheet`}>
+            {t("shedSheet")}
+          </Link>
+        </p>
       </Row>
       <Row id="advice" side={<h2>{t("advice")}</h2>} wide>
         <AdvisoryList advisories={advisories} base="/issued" />

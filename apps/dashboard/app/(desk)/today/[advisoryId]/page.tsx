@@ -3,7 +3,9 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { getTranslations } from "next-intl/server";
 import { AnswerGiven } from "../../../../features/advice/AnswerGiven.tsx";
+import { FieldTables } from "../../../../features/advice/FieldTables.tsx";
 import { LedgerMark } from "../../../../features/advice/LedgerMark.tsx";
+import { readerOf } from "../../../../features/advice/reader.ts";
 import { SlipBody } from "../../../../features/advice/Slip.tsx";
 import { AnswerDesk } from "../../../../features/answer/AnswerDesk.tsx";
 import { MarkRead } from "../../../../features/answer/MarkRead.tsx";
@@ -70,6 +72,7 @@ export default async function AdvisoryPage({ params, searchParams }: Props) {
           }
         />
       </Row>
+      <FieldTables answer={advisory.answerOfRule} reader={readerOf(farm, said.units)} />
       {answer && (
         <Row side={<h2>{t("yourAnswer")}</h2>}>
           <AnswerGiven advisory={advisory} farm={farm} zone={zone} />

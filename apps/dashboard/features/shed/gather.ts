@@ -1,0 +1,110 @@
+import {
+  type Advisory,
+  type AdvisoryDetail,
+  adviceRoutes,
+  type Draft,
+  type FarmDetail,
+  farmRoutes,
+  type Records,
+  recordRoutes,
+} from "@pith/contract";
+import { todayIn } from "../../format/dates.ts";
+import { call } from "../../server/api.ts";
+import type { Seat } from "../../server/seat.ts";
+
+/** What the shed sheet is put together from: the feeding of each planting and the shed's own advice. */
+export interface SheetSource {
+  ruleId: string;
+  subjectName: string;
+  plantingIds: string[];
+  said: AdvisoryDetail["said"];
+  answer: AdvisoryDetail["answerOfRule"];
+  /** Null for a draft, which nobody has put their name to yet. */
+  issued: Pick<Advisory, "issuedBy" | "issuedAt" | "ledgerSeq" | "status"> | null;
+  madeAt: string;
+  /** Where the whole advice can be read. */
+  href: string;
+}
+
+export interface Sheet {
+  detail: FarmDetail;
+  records: Records;
+  today: string;
+  sources: SheetSource[];
+  /** Plantings whose feeding cannot be said yet, with the reason. */
+  unsaid: Draft[];
+}
+
+const ON_THE_SHEET = new Set(["feeding", "shed"]);
+const GONE = new Set(["withdrawn", "superseded"]);
+/** So many issued advices reach back over a season of a farm. */
+const LOOK_BACK = 200;
+
+/** Issued advice whose week lasts goes first; for the agent a draft stands in where there is none. */
+export async function gatherSheet({ officeId, role }: Seat, farmId: string): Promise<Sheet> {
+  const params = { officeId, farmId };
+  const [detail, records, { advisories }, drafts] = await Promise.all([
+    call(farmRoutes.getFarm, { params }),
+    call(recordRoutes.getRecords, { params, query: {} }),
+    call(adviceRoutes.listAdvisories, { params: { officeId }, query: { farmId, limit: LOOK_BACK } }),
+    role === "agent" ? openDrafts(officeId, farmId) : [],
+  ]);
+  const today = todayIn(detail.sites[0]?.timeZone);
+  const standing = new Set(detail.plantings.filter((p) => p.endedOn === null).map((p) => p.id));
+  const concerns = (one: { ruleId: string; plantingIds: string[] }) =>
+    one.ruleId === "shed" || one.plantingIds.some((id) => standing.has(id));
+  const issued = newestOfEach(
+    advisories.filter((one) => ON_THE_SHEET.has(one.ruleId) && !GONE.has(one.status) && concerns(one)),
+  ).filter((one) => role === "farmer" || one.windowTo === null || one.windowTo >= today);
+  const told = new Set(issued.map(keyOf));
+  const advice = drafts.filter((one) => one.kind === "advice" && !told.has(keyOf(one)));
+  const sources = await Promise.all([
+    ...issued.map((one) => sourceOfAdvisory(officeId, one, role)),
+    ...advice.map((one) => sourceOfDraft(officeId, one)),
+  ]);
+  return {
+    detail,
+    records,
+    today,
+    sources: sources.sort((a, b) => a.subjectName.localeCompare(b.subjectName)),
+    unsaid: drafts.filter(
+      (one) => one.ruleId === "feeding" && (one.kind === "needs-more" || one.kind === "refused"),
+    ),
+  };
+}
+
+async function openDrafts(officeId: string, farmId: string): Promise<Draft[]> {
+  const { drafts } = await call(adviceRoutes.getRound, {
+    params: { officeId },
+    query: { farmId, all: "yes" },
+  });
+  return drafts.filter((one) => ON_THE_SHEET.has(one.ruleId));
+}
+
+/** The API names the newest first. */
+const newestOfEach = (advisories: Advisory[]) =>
+  advisories.filter((one, i) => advisories.findIndex((other) => keyOf(other) === keyOf(one)) === i);
+
+/** A shed is one; a feeding is a planting's. */
+const keyOf = ({ ruleId, plantingIds }: { ruleId: string; plantingIds: string[] }) =>
+  ruleId === "shed" ? ruleId : `${ruleId} ${plantingIds.toSorted().join(" ")}`;
+
+async function sourceOfAdvisory(
+  officeId: string,
+  { id }: Advisory,
+  role: Seat["role"],
+): Promise<SheetSource> {
+  const advisory = await call(adviceRoutes.getAdvisory, { params: { officeId, advisoryId: id } });
+  return {
+    ...advisory,
+    answer: advisory.answerOfRule,
+    issued: advisory,
+    madeAt: advisory.issuedAt,
+    href: `${role === "agent" ? "/issued" : "/today"}/${id}`,
+  };
+}
+
+async function sourceOfDraft(officeId: string, { id }: Draft): Promise<SheetSource> {
+  const draft = await call(adviceRoutes.getDraft, { params: { officeId, draftId: id } });
+  return { ...draft, issued: null, href: `/drafts/${id}` };
+}

@@ -1,0 +1,32 @@
+import { formatMeasure, type MeasureUnit, shownUnit, type UnitSystem } from "@pith/rules";
+
+/** Numbers of the rules' charts, ranges and tables, in the reader's units. */
+
+const plain = new Intl.NumberFormat("en", { maximumFractionDigits: 2 });
+
+/** The reader's unit for one of the rules; what no reader converts, like pH, stays as it is named. */
+export function readerUnit(unit: string, units: UnitSystem) {
+  try {
+    return { ...shownUnit(unit as MeasureUnit, units), known: true };
+  } catch {
+    return { label: unit, fromSi: (v: number) => v, known: false };
+  }
+}
+
+export const unitText = (unit: string, units: UnitSystem): string => readerUnit(unit, units).label;
+
+/** The digits alone, as many as a measure in a sentence has. */
+export function figureText(value: number, unit?: string, units: UnitSystem = "metric"): string {
+  if (unit === undefined) return plain.format(value);
+  const { label, known } = readerUnit(unit, units);
+  if (!known) return plain.format(value);
+  const whole = formatMeasure({ value, unit: unit as MeasureUnit }, units, "en");
+  return whole.slice(0, whole.length - label.length).trimEnd();
+}
+
+/** Digits and unit; a pH is said as one says it. */
+export function amountText(value: number, unit: string, units: UnitSystem): string {
+  const { known } = readerUnit(unit, units);
+  if (!known) return unit === "pH" ? `pH ${plain.format(value)}` : `${plain.format(value)} ${unit}`;
+  return formatMeasure({ value, unit: unit as MeasureUnit }, units, "en");
+}
