@@ -31,11 +31,6 @@ export function feedingDates(start: string, notes: FieldNote[], today: string): 
   return { start, buds, set, end, seen: { buds: budsNoted !== undefined, set: setNoted !== undefined } };
 }
 
-function stageOn(dates: FeedingDates, day: string): UptakeStage {
-  if (day < dates.buds) return "early";
-  return day < dates.set ? "mid" : "fruit-set";
-}
-
 /** Middle of "4 to 5"; of "below 1" and "below 3" the bound, because a shape needs a number. */
 const DAILY_WEIGHT: Record<UptakeStage, number> = (() => {
   const of = (stage: UptakeStage) => {
@@ -50,8 +45,11 @@ const DAILY_WEIGHT: Record<UptakeStage, number> = (() => {
 export const RATIO = { before: 1, after: 2 } as const;
 
 /** K2O:N of a day, as a shape: what the season's total allows is spread by it. */
-export function ratioOn(dates: FeedingDates, day: string): number {
-  const share = daysBetween(dates.buds, day) / Math.max(1, daysBetween(dates.buds, dates.set));
+export const ratioOn = (dates: FeedingDates, day: string): number =>
+  ratioAt(daysBetween(dates.buds, day), daysBetween(dates.buds, dates.set));
+
+function ratioAt(sinceBuds: number, budsToSet: number): number {
+  const share = sinceBuds / Math.max(1, budsToSet);
   return RATIO.before + (RATIO.after - RATIO.before) * Math.min(1, Math.max(0, share));
 }
 
@@ -64,10 +62,16 @@ export interface DayShare {
 
 /** The season's shares by day, following published uptake (SN-314). */
 export function dayShares(dates: FeedingDates): DayShare[] {
-  const days = Array.from({ length: daysBetween(dates.start, dates.end) }, (_, i) => addDays(dates.start, i));
-  const n = days.map((day) => DAILY_WEIGHT[stageOn(dates, day)]);
-  const k = days.map((day, i) => (n[i] ?? 0) * ratioOn(dates, day));
+  const [toBuds, toSet, toEnd] = [dates.buds, dates.set, dates.end].map((d) => daysBetween(dates.start, d));
+  const [buds, set, end] = [toBuds ?? 0, toSet ?? 0, toEnd ?? 0];
+  const stageAt = (i: number): UptakeStage => (i < buds ? "early" : i < set ? "mid" : "fruit-set");
+  const n = Array.from({ length: end }, (_, i) => DAILY_WEIGHT[stageAt(i)]);
+  const k = n.map((weight, i) => weight * ratioAt(i - buds, set - buds));
   const total = (values: number[]) => values.reduce((a, b) => a + b, 0);
   const [nTotal, kTotal] = [total(n), total(k)];
-  return days.map((day, i) => ({ day, n: (n[i] ?? 0) / nTotal, k2o: (k[i] ?? 0) / kTotal }));
+  return n.map((weight, i) => ({
+    day: addDays(dates.start, i),
+    n: weight / nTotal,
+    k2o: (k[i] ?? 0) / kTotal,
+  }));
 }

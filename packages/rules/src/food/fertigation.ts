@@ -142,24 +142,26 @@ export function injectorWeek(
       }),
     }),
   );
-  const mgPerL = (pct: (m: Material) => number) =>
-    parts.reduce((sum, { material, kg }) => sum + (kg * pct(material) * 10_000) / water.litres, 0);
-  // Urea is no salt: a conductivity meter does not see it.
-  const conducting = mgPerL((m) => (m.kind === "urea" ? 0 : m.nPct));
   return {
     kind: "week",
-    week: {
-      ratio,
-      mixes,
-      waterL: water.litres,
-      nMgPerL: mgPerL((m) => m.nPct),
-      k2oMgPerL: mgPerL((m) => m.k2oPct),
-      feedEc:
-        conducting > 0
-          ? { low: conducting * FEED_EC_PER_PPM_N.low, high: conducting * FEED_EC_PER_PPM_N.high }
-          : undefined,
-      load,
-    },
+    week: { ratio, mixes, waterL: water.litres, ...inWater(parts, water.litres), load },
+  };
+}
+
+/** What the water holds of a week's feed, and what a conductivity meter sees of it. */
+export function inWater(
+  parts: readonly { material: Material; kg: number }[],
+  litres: number,
+): Pick<InjectorWeek, "nMgPerL" | "k2oMgPerL" | "feedEc"> {
+  const mgPerL = (pct: (m: Material) => number) =>
+    parts.reduce((sum, { material, kg }) => sum + (kg * pct(material) * 10_000) / litres, 0);
+  // Urea is no salt: a conductivity meter does not see it.
+  const conducting = mgPerL((m) => (m.kind === "urea" ? 0 : m.nPct));
+  const { low, high } = FEED_EC_PER_PPM_N;
+  return {
+    nMgPerL: mgPerL((m) => m.nPct),
+    k2oMgPerL: mgPerL((m) => m.k2oPct),
+    feedEc: conducting > 0 ? { low: conducting * low, high: conducting * high } : undefined,
   };
 }
 

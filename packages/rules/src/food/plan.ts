@@ -10,7 +10,7 @@ import { KG_PER_HA_PER_LB_PER_ACRE } from "../tables/landUnits.ts";
 import { type Range, uptakePerTonne } from "../tables/uptake.ts";
 import { analysisOf, ROTS } from "./available.ts";
 import { type Credit, creditsOf } from "./credits.ts";
-import { dayShares, type FeedingDates, feedingDates } from "./curve.ts";
+import { type DayShare, dayShares, type FeedingDates, feedingDates } from "./curve.ts";
 import { type GivenNutrients, givenTo } from "./given.ts";
 import { latestTestOf } from "./latestTest.ts";
 import { type MineralNeed, MOST_K2O_KG_PER_HA, mineralNeed } from "./mineralNeed.ts";
@@ -26,6 +26,8 @@ const COUNTS_BEFORE_DAYS = 60;
 /** The season's nutrients and what is left to give [kg per hectare of cropped land]. */
 export interface FeedingPlan {
   dates: FeedingDates;
+  /** Of every day from setting out to the season's end. */
+  shares: DayShare[];
   /** First day the doses ahead begin: today, or setting out where that is later. */
   from: string;
   need: Range;
@@ -134,6 +136,7 @@ export function planFor(
   const weeksK2o = underCeiling(moveAll(k.weeks, moved.k.factor), MOST_K2O_KG_PER_HA - givenK2o);
   return {
     dates,
+    shares,
     from,
     need,
     needBy: rate ? own : undefined,

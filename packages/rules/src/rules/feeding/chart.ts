@@ -1,6 +1,5 @@
 import { daysBetween } from "../../core/days.ts";
 import type { Chart } from "../../core/rule.ts";
-import { dayShares } from "../../food/curve.ts";
 import type { FeedingPlan } from "../../food/plan.ts";
 import type { Schedule } from "../../food/schedule.ts";
 import { say } from "../../text/message.ts";
@@ -32,20 +31,21 @@ export function weeklyChart(plan: FeedingPlan): Chart {
 
 /** The whole season, week by week: what the crop takes up, what has been given, and what the shed is to give. */
 export function supplyChart(plan: FeedingPlan, schedule: Schedule): Chart {
-  const shares = dayShares(plan.dates);
-  let taken = 0;
+  const { dates, shares, given, from, seasonN } = plan;
+  const begins = daysBetween(dates.start, from);
   const uptake: [string, number][] = [];
-  const supply: [string, number | null][] = [];
-  for (const [i, { day, n }] of shares.entries()) {
-    if (i % 7 === 0) {
-      uptake.push([day, plan.seasonN * taken]);
-      supply.push([day, suppliedBy(plan, schedule, day)]);
-    }
+  const supply: [string, number][] = [];
+  let taken = 0;
+  const point = (day: string, i: number) => {
+    const had = given.reduce((sum, g) => sum + (g.on < day || i >= begins ? g.nKgPerHa : 0), 0);
+    uptake.push([day, seasonN * taken]);
+    supply.push([day, had + plannedBy(schedule.weeksN, (i - begins) / 7)]);
+  };
+  shares.forEach(({ day, n }, i) => {
+    if (i % 7 === 0) point(day, i);
     taken += n;
-  }
-  const last = plan.dates.end;
-  uptake.push([last, plan.seasonN * taken]);
-  supply.push([last, suppliedBy(plan, schedule, last)]);
+  });
+  point(dates.end, shares.length);
   return {
     id: "nitrogen-supply",
     title: say("feeding.chart.supply-title"),
@@ -68,11 +68,6 @@ function stagesOf({ dates: { start, buds, set, end } }: FeedingPlan): NonNullabl
   ];
 }
 
-/** Given before the day, and what is planned for the weeks up to it [kg/ha]. */
-function suppliedBy(plan: FeedingPlan, schedule: Schedule, day: string): number {
-  const given = plan.given.filter((g) => g.on < day || day >= plan.from);
-  const planned = plan.weeksN.map(
-    (w, i) => (schedule.weeksN[i] ?? 0) * Math.min(1, Math.max(0, daysBetween(w.from, day) / 7)),
-  );
-  return [...given.map((g) => g.nKgPerHa), ...planned].reduce((sum, kg) => sum + kg, 0);
-}
+/** Of the weeks planned, what is given when so many have passed [kg/ha]. */
+const plannedBy = (weeksN: readonly number[], passed: number): number =>
+  weeksN.reduce((sum, n, i) => sum + n * Math.min(1, Math.max(0, passed - i)), 0);

@@ -1,7 +1,7 @@
 import { daysBetween } from "../../core/days.ts";
 import type { Table } from "../../core/rule.ts";
 import type { FeedingDates } from "../../food/curve.ts";
-import { injectorWeek, latestWaterTest } from "../../food/fertigation.ts";
+import { inWater, latestWaterTest } from "../../food/fertigation.ts";
 import { tankFills } from "../../food/tanks.ts";
 import type { PlantingState } from "../../states/states.ts";
 import { say, wordOf } from "../../text/message.ts";
@@ -61,22 +61,20 @@ export function weeklyTable(state: PlantingState, r: FeedingReading, today: stri
         p2o5(i),
         schedule.weeksK2o[i] ?? 0,
         ...schedule.materials.map((m) => m.weeksKg[i] ?? 0),
-        ...(fertigation && water ? injected(i) : []),
+        ...(fertigation ? injected(i) : []),
       ]),
     },
   ];
 
   function injected(i: number): (number | null)[] {
-    const parts = schedule.materials
-      .map((m) => ({ material: m.material, kg: m.weeksKg[i] ?? 0 }))
-      .filter((p) => p.kg > 0);
+    if (!water) return [];
+    const parts = schedule.materials.map((m) => ({ material: m.material, kg: m.weeksKg[i] ?? 0 }));
     // The last week may be short, and less water then carries its feed.
     const days = Math.min(7, daysBetween(plan.weeksN[i]?.from ?? plan.from, plan.dates.end));
-    const share = water?.how === "one-fill" ? 1 : days / 7;
-    const answer =
-      fertigation && water && injectorWeek(fertigation, parts, { ...water, litres: water.litres * share });
-    if (answer?.kind !== "week") return [null, null, null];
-    const { nMgPerL, feedEc } = answer.week;
+    const { nMgPerL, feedEc } = inWater(
+      parts,
+      water.how === "one-fill" ? water.litres : (water.litres * days) / 7,
+    );
     return [nMgPerL, feedEc ? feedEc.low + waterEc : null, feedEc ? feedEc.high + waterEc : null];
   }
 }
