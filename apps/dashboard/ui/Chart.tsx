@@ -3,6 +3,7 @@ import { type Message, type Reader, render } from "@pith/rules";
 import { getTranslations } from "next-intl/server";
 import { dayText } from "../format/dates.ts";
 import { readerUnit } from "../format/measured.ts";
+import { BarRows } from "./BarRows.tsx";
 import { ChartBands, placeBands } from "./ChartBands.tsx";
 
 type ChartData = Extract<DraftDetail["answer"], { kind: "advice" }>["charts"][number];
@@ -36,8 +37,11 @@ export async function Chart({ chart, reader }: { chart: ChartData; reader: Reade
   const toY = (value: number) => HEIGHT - (HEIGHT * (value - low)) / Math.max(high - low, 1e-9);
   const title = say(chart.title);
   const bands = placeBands(chart.bands ?? [], say, (at) => toX(at) / WIDTH);
-  const xText = (at: string | number) =>
-    chart.x.kind === "date" && typeof at === "string" ? dayText(at, at) : hourText(at);
+  const labels = chart.x.labels?.map(say);
+  const xText = (at: string | number) => {
+    if (chart.x.kind === "date" && typeof at === "string") return dayText(at, at);
+    return labels?.[placeOf(at) - 1] ?? hourText(at);
+  };
   const columns = [...new Map(series.flatMap((s) => s.points.map(([at]) => [placeOf(at), at] as const)))]
     .sort(([a], [b]) => a - b)
     .map(([, at]) => at);
@@ -48,52 +52,65 @@ export async function Chart({ chart, reader }: { chart: ChartData; reader: Reade
       <figcaption>
         {title} <span className="faint">({y.label})</span>
       </figcaption>
-      <div className="chart-plot" aria-hidden="true">
-        <ChartBands bands={bands} />
-        <div className="chart-y">
-          {yTicks.toReversed().map((tick) => (
-            <span key={tick}>{figure.format(tick)}</span>
-          ))}
+      {labels ? (
+        <BarRows
+          labels={labels}
+          series={series.map((s, index) => ({
+            id: s.id,
+            style: s.style,
+            mark: markOf(chart.series, index),
+            values: labels.map((_, i) => s.points.find(([at]) => placeOf(at) === i + 1)?.[1] ?? null),
+          }))}
+          figure={(value) => (value === null ? t("missing") : figure.format(value))}
+        />
+      ) : (
+        <div className="chart-plot" aria-hidden="true">
+          <ChartBands bands={bands} />
+          <div className="chart-y">
+            {yTicks.toReversed().map((tick) => (
+              <span key={tick}>{figure.format(tick)}</span>
+            ))}
+          </div>
+          <svg
+            className="chart-field"
+            viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
+            preserveAspectRatio="none"
+            aria-hidden="true"
+          >
+            {bands.map(({ letter, from, to }, i) => (
+              <g key={letter}>
+                {i % 2 === 1 && (
+                  <path
+                    className="band-field"
+                    d={`M${from * WIDTH} 0H${to * WIDTH}V${HEIGHT}H${from * WIDTH}Z`}
+                  />
+                )}
+                {from > 0 && <path className="band-edge" d={`M${from * WIDTH} 0V${HEIGHT}`} />}
+              </g>
+            ))}
+            {yTicks.map((tick) => (
+              <path
+                key={tick}
+                className="chart-grid"
+                d={`M0 ${toY(tick)}H${WIDTH}`}
+                vectorEffect="non-scaling-stroke"
+              />
+            ))}
+            {series.map((s, index) => (
+              <path
+                key={s.id}
+                className={markOf(chart.series, index)}
+                d={outline(s, barOf(index), toX, toY, toY(low))}
+              />
+            ))}
+          </svg>
+          <div className="chart-x">
+            {[columns[0], columns[Math.floor(columns.length / 2)], columns.at(-1)].map((at, index) => (
+              <span key={["from", "middle", "to"][index]}>{at === undefined ? "" : xText(at)}</span>
+            ))}
+          </div>
         </div>
-        <svg
-          className="chart-field"
-          viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
-          preserveAspectRatio="none"
-          aria-hidden="true"
-        >
-          {bands.map(({ letter, from, to }, i) => (
-            <g key={letter}>
-              {i % 2 === 1 && (
-                <path
-                  className="band-field"
-                  d={`M${from * WIDTH} 0H${to * WIDTH}V${HEIGHT}H${from * WIDTH}Z`}
-                />
-              )}
-              {from > 0 && <path className="band-edge" d={`M${from * WIDTH} 0V${HEIGHT}`} />}
-            </g>
-          ))}
-          {yTicks.map((tick) => (
-            <path
-              key={tick}
-              className="chart-grid"
-              d={`M0 ${toY(tick)}H${WIDTH}`}
-              vectorEffect="non-scaling-stroke"
-            />
-          ))}
-          {series.map((s, index) => (
-            <path
-              key={s.id}
-              className={markOf(chart.series, index)}
-              d={outline(s, barOf(index), toX, toY, toY(low))}
-            />
-          ))}
-        </svg>
-        <div className="chart-x">
-          {[columns[0], columns[Math.floor(columns.length / 2)], columns.at(-1)].map((at, index) => (
-            <span key={["from", "middle", "to"][index]}>{at === undefined ? "" : xText(at)}</span>
-          ))}
-        </div>
-      </div>
+      )}
       <ul className="chart-key">
         {bands.map(({ letter, name, starts, ends }) => (
           <li key={letter}>

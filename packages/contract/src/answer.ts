@@ -56,7 +56,11 @@ const Case = z.object({ when: Message, decision: Message, steps: z.array(Step) }
 const Chart = z.object({
   id: z.string(),
   title: Message,
-  x: z.object({ name: Message, kind: z.enum(["date", "hour", "number"]) }),
+  x: z.object({
+    name: Message,
+    kind: z.enum(["date", "hour", "number"]),
+    labels: z.array(Message).optional(),
+  }),
   y: z.object({ name: Message, unit: z.string() }),
   series: z.array(
     z.object({

@@ -33,7 +33,8 @@ export interface Case {
 export interface Chart {
   id: string;
   title: Message;
-  x: { name: Message; kind: "date" | "hour" | "number" };
+  /** With `labels`, x counts things from 1, and these are what they are called, in order. */
+  x: { name: Message; kind: "date" | "hour" | "number"; labels?: Message[] };
   y: { name: Message; unit: string };
   series: {
     id: string;

@@ -9,7 +9,7 @@ import type { ShedState } from "../../states/states.ts";
 import { MATERIAL_FACTS } from "../../tables/materials.ts";
 import { type Message, measure, say } from "../../text/message.ts";
 import { stepsOf } from "./steps.ts";
-import { chartsOf, sharesTable, suppliedTable, whyTable } from "./tables.ts";
+import { bindingTable, chartsOf, conflictTables, sharesTable, suppliedTable, whyTable } from "./tables.ts";
 import { money, type Words, wordsFor } from "./words.ts";
 import { workingOf } from "./working.ts";
 
@@ -74,8 +74,14 @@ function adviceFrom(state: ShedState, plan: ShedPlan, words: Words): AdviceBody 
     cases: [],
     expected: null,
     amounts: amountsOf(plan),
-    charts: chartsOf(plan),
-    table: [sharesTable(plan, words), whyTable(plan, words), suppliedTable(plan, words)],
+    charts: chartsOf(plan, words),
+    table: [
+      ...conflictTables(plan, words),
+      whyTable(plan, words),
+      sharesTable(plan, words),
+      suppliedTable(plan, words),
+      ...bindingTable(plan, words),
+    ].filter(({ rows }) => rows.length > 0),
   };
 }
 

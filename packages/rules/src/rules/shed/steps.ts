@@ -5,10 +5,7 @@ import type { ShedState } from "../../states/states.ts";
 import { type Message, measure, say, wordOf } from "../../text/message.ts";
 import { money, type Words } from "./words.ts";
 
-/** So many conflicts and changes can be taken in; the table has the rest. */
-const MOST_SAID = 6;
-
-/** What to buy, what to take, what is in the way and what would help. */
+/** What to buy, what to take, and what goes short. What is in the way stands in the tables. */
 export function stepsOf(state: ShedState, plan: ShedPlan, words: Words): Step[] {
   const byId = new Map(state.shed.map((m) => [m.id, m]));
   const texts: Message[] = [];
@@ -29,16 +26,7 @@ export function stepsOf(state: ShedState, plan: ShedPlan, words: Words): Step[] 
       texts.push(say("shed.step.short", { planting: words.planting(plantingId), nutrient, rate }));
     }
   }
-  plan.conflicts.slice(0, MOST_SAID).forEach((set, i) => {
-    texts.push(say("shed.step.conflict", { nth: i + 1, count: set.length }));
-    for (const condition of set) texts.push(words.condition(condition));
-  });
-  for (const { condition, by } of plan.relaxation.slice(0, MOST_SAID)) {
-    const unit = condition.kind === "stock" ? "kg" : "kg/ha";
-    const least = condition.kind === "floor";
-    texts.push(say(least ? "shed.step.relax-less" : "shed.step.relax-more", { by: measure(by, unit) }));
-    texts.push(words.condition(condition));
-  }
+  if (plan.conflicts.length > 0) texts.push(say("shed.step.conflicts"));
   return texts.map((text) => ({ text }));
 }
 
