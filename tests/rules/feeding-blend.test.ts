@@ -271,6 +271,8 @@ describe("several materials from one shed", () => {
     expect(keys(a).filter((k) => k.startsWith("feeding.step.dose-bed")).length).toBeGreaterThanOrEqual(3);
     expect(a.decision.text.params.more).toBeGreaterThanOrEqual(2);
     expect(a.expected?.nKgPerHa).toBeGreaterThan(0);
+    expect(keys(a)).toContain("feeding.step.log-each");
+    expect(keys(advice(shedOf([urea])))).not.toContain("feeding.step.log-each");
   });
   test("a meal goes at the start whole and is said to be slow; its nitrogen stands by uptake in the table", () => {
     const slow = advice(shedOf([blood]));

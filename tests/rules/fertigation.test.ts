@@ -245,6 +245,15 @@ describe("in the advice", () => {
     expect(kg.reduce((x, y) => x + y, 0)).toBeCloseTo(a.amounts.seasonKg ?? 0, 9);
     for (const row of table?.rows ?? []) expect(row).toHaveLength(table?.columns.length ?? 0);
   });
+  test("where the water's own conductivity is not known the table says what the feed adds, and no zero stands for it", () => {
+    const named = (over: Partial<PlantingState>) =>
+      (advice(state(over)).table?.[0]?.columns ?? []).filter((c) => c.unit === "dS/m").map((c) => c.name.key);
+    expect(named({ waterTests: undefined })).toEqual([
+      "feeding.table.ec-feed-low",
+      "feeding.table.ec-feed-high",
+    ]);
+    expect(named({})).toEqual(["feeding.table.ec-low", "feeding.table.ec-high"]);
+  });
   test("no injector stated, or no drip: no tank is spoken of", () => {
     for (const feeding of [
       { method: "drip", credits: [] },

@@ -1,4 +1,5 @@
 import { isSlow } from "../../food/schedule.ts";
+import type { Material } from "../../states/food.ts";
 import type { PlantingState } from "../../states/states.ts";
 import { type Message, measure, onDay, say, wordOf } from "../../text/message.ts";
 import { amount } from "./amount.ts";
@@ -31,6 +32,7 @@ export function doseSaid(state: PlantingState, r: FeedingReading): Message[] {
     ...(split ? [say("feeding.step.split", rainParams(r))] : []),
     ...(r.rain?.giveOn === undefined ? [] : [say("feeding.step.wait", rainParams(r))]),
     ...said,
+    ...logEach(dose.parts),
     ...(r.dueNow && r.dry && !r.rain
       ? r.dry.parts.map(({ material, kg }) =>
           say("feeding.step.dry", {
@@ -44,6 +46,13 @@ export function doseSaid(state: PlantingState, r: FeedingReading): Message[] {
       .filter((p) => isSlow(p.material.kind))
       .map((p) => say("feeding.step.slow", { material: wordOf(`material.${p.material.kind}`) })),
   ];
+}
+
+/** An answer to the advice is prefilled with one material. */
+function logEach(parts: readonly { material: Material }[]): Message[] {
+  const [first, second] = parts;
+  if (!first || !second) return [];
+  return [say("feeding.step.log-each", { material: wordOf(`material.${first.material.kind}`) })];
 }
 
 const rainParams = ({ dose, rain }: FeedingReading) => ({

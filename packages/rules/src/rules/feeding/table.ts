@@ -20,7 +20,9 @@ export function weeklyTable(state: PlantingState, r: FeedingReading, today: stri
   const fertigation = injectorOf(state);
   const materials = schedule.materials.map((m) => m.material);
   const fills = fertigation ? tankFills(materials, fertigation.tanks) : [];
-  const waterEc = latestWaterTest(state.waterTests, today)?.ecDSPerM ?? 0;
+  const waterEc = latestWaterTest(state.waterTests, today)?.ecDSPerM;
+  // The clear water's own is not zero where nobody measured it: then what the feed adds is said.
+  const meter = waterEc === undefined ? "ec-feed" : "ec";
   const p2o5 = (i: number) =>
     schedule.materials.reduce((sum, m) => sum + ((m.weeksKg[i] ?? 0) * m.material.p2o5Pct) / 100, 0) /
     (r.demand.areaM2 / 10_000);
@@ -49,8 +51,8 @@ export function weeklyTable(state: PlantingState, r: FeedingReading, today: stri
         ...(fertigation
           ? [
               { name: say("feeding.table.ppm"), unit: "mg/L" as const },
-              { name: say("feeding.table.ec-low"), unit: "dS/m" as const },
-              { name: say("feeding.table.ec-high"), unit: "dS/m" as const },
+              { name: say(`feeding.table.${meter}-low`), unit: "dS/m" as const },
+              { name: say(`feeding.table.${meter}-high`), unit: "dS/m" as const },
             ]
           : []),
       ],
@@ -75,6 +77,10 @@ export function weeklyTable(state: PlantingState, r: FeedingReading, today: stri
       parts,
       water.how === "one-fill" ? water.litres : (water.litres * days) / 7,
     );
-    return [nMgPerL, feedEc ? feedEc.low + waterEc : null, feedEc ? feedEc.high + waterEc : null];
+    return [
+      nMgPerL,
+      feedEc ? feedEc.low + (waterEc ?? 0) : null,
+      feedEc ? feedEc.high + (waterEc ?? 0) : null,
+    ];
   }
 }

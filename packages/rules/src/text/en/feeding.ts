@@ -47,6 +47,8 @@ export const feeding: Record<string, string> = {
     "{rain} of rain is forecast in the three days from the day it was due, {excess} more than the soil can hold. That can take {low} to {high} nitrate nitrogen out. Give the dose on {day}.",
   "feeding.step.split":
     "{rain} of rain is forecast, {excess} more than the soil can hold, and the forecast sees no end of it. Give half now and half after it; all at once {low} to {high} nitrate nitrogen could be lost.",
+  "feeding.step.log-each":
+    "When it is done, log each material: only {material} is filled in beforehand, and what is not logged is advised again.",
   "feeding.step.dry":
     "Or, as one dry dressing for the next {weeks} weeks: {bed} of {material} on this bed, and nothing in between.",
   "feeding.step.next":
@@ -221,7 +223,6 @@ export const feeding: Record<string, string> = {
   "feeding.chart.rate": "per hectare of cropped land",
   "feeding.chart.n": "nitrogen",
   "feeding.chart.k2o": "K2O",
-  "feeding.chart.cumulative": "nitrogen given by then",
   "feeding.chart.supply-title": "What the crop takes up and what it is given, over the season",
   "feeding.chart.day": "day",
   "feeding.chart.uptake": "nitrogen taken up",
@@ -238,6 +239,8 @@ export const feeding: Record<string, string> = {
   "feeding.table.material": "{material}, on this bed",
   "feeding.table.material-tank": "{material}, tank {tank}",
   "feeding.table.ppm": "nitrogen in the water",
+  "feeding.table.ec-feed-low": "above clear water, from",
+  "feeding.table.ec-feed-high": "to",
   "feeding.table.ec-low": "meter reads from",
   "feeding.table.ec-high": "to",
 };
