@@ -91,3 +91,28 @@ export function drawnShed(
   });
   return { shed, demands };
 }
+
+/** A farm that can be met: every kind of the shelf by the bag, and what plantings ask for drawn for each. */
+export function drawnFarm(seed: number, plantings: number): { shed: Material[]; demands: Demand[] } {
+  const draw = seeded(seed);
+  const between = (low: number, high: number) => low + (high - low) * draw();
+  const shed = SHELF.map(([kind, grade, price], i) =>
+    material(`m${i}`, kind, grade, {
+      pricePerKg: price * between(0.7, 1.4),
+      bagKg: [5, 10, 20, 25][Math.floor(draw() * 4)] ?? 25,
+      ...(draw() < 0.3 && { stockKg: between(0, 20) }),
+    }),
+  );
+  const ids = shed.map((m) => m.id);
+  const demands = Array.from({ length: plantings }, (_, p) => {
+    const needs = [
+      { nutrient: "N" as const, leastKgPerHa: between(60, 150) },
+      { nutrient: "P2O5" as const, leastKgPerHa: between(10, 80) },
+      { nutrient: "K2O" as const, leastKgPerHa: between(40, 180) },
+      { nutrient: "Mg" as const, leastKgPerHa: between(2, 20) },
+    ];
+    const bounds = { chlorideMostKgPerHa: between(60, 120), ammoniumMostPct: between(60, 95) };
+    return demand(`p${p}`, between(40, 1500), needs, ids, bounds);
+  });
+  return { shed, demands };
+}

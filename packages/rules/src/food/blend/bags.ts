@@ -19,7 +19,7 @@ const MOST_BRANCHES = 20_000;
 /** Bags decided together while the others are still divisible. */
 const TOGETHER = 5;
 /** Of the cost: nearer to the least there is than this counts as least for a farm. */
-export const NEAR_ENOUGH = 1e-4;
+const NEAR_ENOUGH = 1e-4;
 /** A number so near above a whole one is that one. */
 const WHOLE = 1e-6;
 

@@ -1,4 +1,4 @@
-import { boundsOf, boundTerm, eases, type Model, type NamedRow } from "./model.ts";
+import { boundsOf, boundTerm, eases, type Model } from "./model.ts";
 import type { Row } from "./programme.ts";
 
 /**
@@ -83,5 +83,3 @@ function mostUseful(model: Model, g: number, materialId: string): number {
   if (!easing) most.push(alone);
   return Math.min(...most);
 }
-
-export const isTightened = (row: Row | NamedRow): boolean => !("means" in row);
