@@ -135,8 +135,8 @@ describe("in the database", () => {
     const { agent, office, site } = await makeSeason(db);
     const first = await adviseAgain(agent, {});
     const drafts = await round(agent, { all: "yes" });
-    expect(first).toMatchObject({ subjects: 3, kept: 0, replaced: drafts.length });
-    expect(await adviseAgain(agent, {})).toMatchObject({ subjects: 3, replaced: 0, kept: drafts.length });
+    expect(first).toMatchObject({ subjects: 4, kept: 0, replaced: drafts.length });
+    expect(await adviseAgain(agent, {})).toMatchObject({ subjects: 4, replaced: 0, kept: drafts.length });
 
     const today = and(eq(weatherDays.siteId, site.id), eq(weatherDays.date, "2026-07-05"));
     await asOffice(db, office.id, (tx) => tx.update(weatherDays).set({ windMPerS: 2.6 }).where(today));

@@ -48,9 +48,9 @@ function strings(value: unknown): string[] {
 }
 
 describe("assembled states", () => {
-  test("pass the rules' own door, one a planting, valve and bed", async () => {
+  test("pass the rules' own door, one a planting, its shed, valve and bed", async () => {
     const states = await statesOf(await makeSeason(db, { climateYears: 9 }));
-    expect(states.map((s) => s.kind)).toEqual(["planting", "valve", "bed"]);
+    expect(states.map((s) => s.kind)).toEqual(["planting", "shed", "valve", "bed"]);
     for (const state of states) expect(StateSchema.parse(state)).toEqual(state);
     const [planting] = states;
     if (planting?.kind !== "planting") throw new Error("the first is a planting");
@@ -79,7 +79,7 @@ describe("assembled states", () => {
     });
     const id = /^[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$/;
     const instantOrDay = /^\d{4}-\d\d-\d\d(T[\d:.]+Z)?$/;
-    const word = /^(NO3-N|[PK]|[a-z0-9]+(-[a-z0-9]+)*|America\/Chicago)$/;
+    const word = /^(NO3-N|[NPK]|P2O5|K2O|Ca|Mg|[a-z0-9]+(-[a-z0-9]+)*|America\/Chicago)$/;
     for (const text of (await statesOf(season)).flatMap(strings)) {
       expect(
         [id, instantOrDay, word].some((shape) => shape.test(text)),
@@ -92,8 +92,8 @@ describe("assembled states", () => {
     const season = await makeSeason(db);
     season.clock.now = "2026-06-20T13:00:00.000Z";
     for (const state of await statesOf(season)) {
-      if (state.kind === "bed") continue;
-      if (state.kind === "farm-season" || state.kind === "shed") throw new Error("no such state is stored");
+      if (state.kind === "bed" || state.kind === "shed") continue;
+      if (state.kind === "farm-season") throw new Error("no such state is stored");
       expect(state.weather.at(-1)?.date).toBe("2026-06-20");
       expect(state).not.toHaveProperty("forecast");
     }

@@ -3,12 +3,14 @@ import {
   adviseEachPlanting,
   adviseState,
   DomainError,
+  type FarmSeasonState,
   type PlantingState,
   parseAtTheDoor,
   rules,
   type State,
   StateSchema,
   type SubjectKind,
+  shedStateOf,
 } from "@pith/rules";
 import {
   bedState,
@@ -29,7 +31,7 @@ export interface Advised {
   timeZone: string;
 }
 
-/** Every subject of a farm: plantings over their shared shed, valves with something on them, beds, houses. Pure. */
+/** Every subject of a farm: plantings and the shed they share, valves with something on them, beds, houses. Pure. */
 export function adviseSubjects(facts: FarmFacts): Advised[] {
   return [
     ...advisePlantings(facts),
@@ -53,12 +55,21 @@ function advisePlantings(facts: FarmFacts): Advised[] {
       refused.push({ state, answers: refusals(state, planting.id, problem), ...about(planting.id) });
     else readable.push(state);
   }
-  const advised = adviseEachPlanting(farmSeasonState(facts, readable)).map(({ state, answers }) => ({
+  const season = farmSeasonState(facts, readable);
+  const advised = adviseEachPlanting(season).map(({ state, answers }) => ({
     state,
     answers,
     ...about(state.planting.id),
   }));
-  return [...advised, ...refused];
+  return [...advised, ...refused, ...adviseShed(season)];
+}
+
+/** A shed with nothing in it that nobody asks anything of is no subject. */
+function adviseShed(season: FarmSeasonState): Advised[] {
+  const state = shedStateOf(season);
+  if (state.shed.length === 0 && state.demands.length === 0) return [];
+  const plantingIds = state.demands.map((d) => d.plantingId);
+  return [{ state, answers: adviseState(state), plantingIds, timeZone: state.timeZone }];
 }
 
 const adviseValves = (facts: FarmFacts): Advised[] =>
