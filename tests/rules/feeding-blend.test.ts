@@ -111,6 +111,26 @@ describe("what a planting still needs", () => {
     expect(treatedShare(shedOf([urea], { feeding: { method: "broadcast", credits: [] } }))).toBe(1);
     expect(treatedShare(shedOf([urea], { bed: bed({ widthM: 0.4 }) }))).toBeCloseTo(0.25, 12);
   });
+  test("a season's bounds and a label's most are less by what was given: 2 kg of KCl on 80 m2 is 250 kg/ha", () => {
+    const kcl = material("kcl", "potassium-chloride", [0, 0, 60], {
+      clPct: 47,
+      saltIndex: 116.2,
+      labelMostKgPerHa: 300,
+    });
+    const applications = [
+      { on: "2025-05-28", materialId: "kcl", nPct: 0, p2o5Pct: 0, k2oPct: 0, amountKg: 2, areaM2: 80 },
+    ];
+    const settings = { feedingChlorideMostKgPerHa: 200, feedingSaltMostKgPerHa: 1000 };
+    const feeding = { method: "broadcast" as const, credits: [] };
+    const state = shedOf([kcl], { applications, settings, feeding });
+    expect(demand(state).bounds).toEqual({
+      chlorideMostKgPerHa: expect.closeTo(200 - 117.5, 9),
+      saltMostKgPerHa: expect.closeTo(1000 - 290.5, 9),
+    });
+    expect(demand(state).given).toEqual([{ materialId: "kcl", kgPerHa: 250 }]);
+    // The label leaves 50 kg/ha, 0.4 kg on this bed, of the 150 that 90 kg K2O would take.
+    expect(advice(shedOf([kcl], { applications, feeding })).amounts.seasonKg).toBeCloseTo(0.4, 4);
+  });
   test("Georgia's sheet (SN-221): Mg low and no lime due 25 lb/A; Ca below 800 lb/A at pH 6.6 1000 lb gypsum; at 6.3 none (SN-222)", () => {
     const values = [
       { nutrient: "Mg", extractant: "mehlich-1", mgPerKg: 25 },

@@ -1,13 +1,14 @@
-import { localDay } from "../core/days.ts";
+import { addDays, localDay } from "../core/days.ts";
 import { DomainError } from "../core/errors.ts";
 import type { Demand, WhyLeftOut } from "../states/food.ts";
 import type { PlantingState } from "../states/states.ts";
 import { type Range, uptakePerTonne } from "../tables/uptake.ts";
 import { croppedAreaM2 } from "../water/ground.ts";
+import { contentsOf } from "./blend/contents.ts";
 import { feedingDates } from "./curve.ts";
 import { contentPct, whyNot } from "./mayUse.ts";
 import { type MineralNeed, MOST_K2O_KG_PER_HA, MOST_P2O5_KG_PER_HA } from "./mineralNeed.ts";
-import { type FeedingPlan, N_CEILING_KG_PER_HA, planFor } from "./plan.ts";
+import { COUNTS_BEFORE_DAYS, type FeedingPlan, N_CEILING_KG_PER_HA, planFor } from "./plan.ts";
 import { secondaryNeeds } from "./secondaryNeeds.ts";
 import { treatedShare } from "./strip.ts";
 import { givenIfDone, openFeedings } from "./unanswered.ts";
@@ -50,22 +51,52 @@ export function demandFrom(state: PlantingState, plan: FeedingPlan, goal: number
     plantingId: state.planting.id,
     areaM2: croppedAreaM2(state.bed),
     needs,
-    bounds: boundsOf(state),
+    bounds: boundsOf(state, plan.dates.start, today),
+    ...givenByLabel(state, plan.dates.start, today),
     allowed: state.shed.filter((m) => !out.has(m.id)).map((m) => m.id),
     leftOut,
   };
 }
 
-/** Salt is set for the treated strip; on cropped land it is as much less as the strip is narrower. */
-function boundsOf({ settings, ...state }: PlantingState): Demand["bounds"] {
-  const { feedingChlorideMostKgPerHa, feedingAmmoniumMostPct, feedingSaltMostKgPerHa } = settings;
+/**
+ * The office's bounds are for the season: what was given of it is taken off. Salt is set for the treated strip; on cropped land
+ * it is as much less as the strip is narrower.
+ */
+function boundsOf(state: PlantingState, start: string, today: string): Demand["bounds"] {
+  const { feedingChlorideMostKgPerHa, feedingAmmoniumMostPct, feedingSaltMostKgPerHa } = state.settings;
+  const given = givenMaterials(state, start, today);
+  const had = (of: "chloride" | "salt") =>
+    given.reduce((sum, g) => sum + g.kgPerHa * (contentsOf(g.material)[of] ?? 0), 0);
   return {
-    ...(feedingChlorideMostKgPerHa === undefined ? {} : { chlorideMostKgPerHa: feedingChlorideMostKgPerHa }),
+    ...(feedingChlorideMostKgPerHa === undefined
+      ? {}
+      : { chlorideMostKgPerHa: Math.max(0, feedingChlorideMostKgPerHa - had("chloride")) }),
     ...(feedingAmmoniumMostPct === undefined ? {} : { ammoniumMostPct: feedingAmmoniumMostPct }),
     ...(feedingSaltMostKgPerHa === undefined
       ? {}
-      : { saltMostKgPerHa: feedingSaltMostKgPerHa * treatedShare({ settings, ...state }) }),
+      : { saltMostKgPerHa: Math.max(0, feedingSaltMostKgPerHa * treatedShare(state) - had("salt")) }),
   };
+}
+
+/** What was given this season of materials that the shed still knows [kg/ha]. */
+function givenMaterials(state: PlantingState, start: string, today: string) {
+  const earliest = addDays(start, -COUNTS_BEFORE_DAYS);
+  return state.applications.flatMap((a) => {
+    const material = state.shed.find((m) => m.id === a.materialId);
+    if (!material || a.on < earliest || a.on > today) return [];
+    return [{ material, kgPerHa: (a.amountKg * 10_000) / Math.max(a.areaM2, croppedAreaM2(state.bed)) }];
+  });
+}
+
+function givenByLabel(state: PlantingState, start: string, today: string): Pick<Demand, "given"> {
+  const sums = new Map<string, number>();
+  for (const { material, kgPerHa } of givenMaterials(state, start, today)) {
+    if (material.labelMostKgPerHa !== undefined)
+      sums.set(material.id, (sums.get(material.id) ?? 0) + kgPerHa);
+  }
+  return sums.size === 0
+    ? {}
+    : { given: [...sums].map(([materialId, kgPerHa]) => ({ materialId, kgPerHa })) };
 }
 
 /**

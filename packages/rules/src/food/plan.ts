@@ -21,7 +21,7 @@ import { dosesAhead, sharesOf, type WeekDose } from "./pool.ts";
 /** California bell pepper on drip gained nothing above 195 lb N/A (SN-228). */
 export const N_CEILING_KG_PER_HA = 195 * KG_PER_HA_PER_LB_PER_ACRE;
 /** What was spread so long before setting out still counts for this crop (common practice). */
-const COUNTS_BEFORE_DAYS = 60;
+export const COUNTS_BEFORE_DAYS = 60;
 
 /** The season's nutrients and what is left to give [kg per hectare of cropped land]. */
 export interface FeedingPlan {

@@ -209,6 +209,11 @@ export const DemandSchema = z.strictObject({
     caToMgLeast: num("least Ca to Mg, by equivalents", "ratio", 0, 100).optional(),
     caToKLeast: num("least Ca to K, by equivalents", "ratio", 0, 100).optional(),
   }),
+  /** What a label's most of the season is less by already; only of materials whose label states one. */
+  given: z
+    .array(z.strictObject({ materialId: id, kgPerHa: num("given this season", "kg/ha", 0, 1_000_000) }))
+    .max(500)
+    .optional(),
   /** Which materials of the shed may be used here, and why the others may not. */
   allowed: z.array(id).max(500),
   leftOut: z.array(z.strictObject({ materialId: id, why: word("why it may not", WHY_LEFT_OUT) })).max(500),

@@ -19,6 +19,8 @@ export interface Group {
   bounds: Demand["bounds"];
   /** Ids of materials that may be used, sorted. */
   allowed: ReadonlySet<string>;
+  /** By material: given this season already [kg/ha], which its label's most is less by. */
+  given: ReadonlyMap<string, number>;
 }
 
 export function groupsOf(demands: readonly Demand[]): Group[] {
@@ -28,7 +30,8 @@ export function groupsOf(demands: readonly Demand[]): Group[] {
     const allowed = [...new Set(demand.allowed)].sort();
     const { chlorideMostKgPerHa, ammoniumMostPct, saltMostKgPerHa, caToMgLeast, caToKLeast } = demand.bounds;
     const bounds = [chlorideMostKgPerHa, ammoniumMostPct, saltMostKgPerHa, caToMgLeast, caToKLeast];
-    const key = JSON.stringify([needs.map((n) => [n.nutrient, n.least, n.most]), bounds, allowed]);
+    const given = (demand.given ?? []).map((g) => [g.materialId, g.kgPerHa] as const);
+    const key = JSON.stringify([needs.map((n) => [n.nutrient, n.least, n.most]), bounds, allowed, given]);
     const group = groups.get(key);
     if (group) {
       group.demands.push(demand);
@@ -40,6 +43,7 @@ export function groupsOf(demands: readonly Demand[]): Group[] {
         needs,
         bounds: demand.bounds,
         allowed: new Set(allowed),
+        given: new Map(given),
       });
     }
   }

@@ -139,7 +139,8 @@ export function modelOf(
       uses.set(id, [...(uses.get(id) ?? []), [j, group.hectares]]);
       if (labelMostKgPerHa !== undefined) {
         const means = { kind: "label", group: g, materialId: id } as const;
-        rows.push({ means, terms: [[j, 1]], sense: "most", limit: labelMostKgPerHa });
+        const limit = Math.max(0, labelMostKgPerHa - (group.given.get(id) ?? 0));
+        rows.push({ means, terms: [[j, 1]], sense: "most", limit });
       }
       return { j, contents: source.contents };
     });
