@@ -58,9 +58,32 @@ function planOf({ shed, demands }: ShedAsk): ShedPlan {
     conflicts,
     relaxation,
     estimated: materials.flatMap((m) =>
-      m.usedKg > 0 ? (sources.get(m.materialId)?.contents.estimated ?? []) : [],
+      m.usedKg > 0
+        ? (sources.get(m.materialId)?.contents.estimated ?? []).filter(({ input }) => matters(input, demands))
+        : [],
     ),
   };
+}
+
+const FIELD_OF = { Ca: "caPct", Mg: "mgPct", S: "sPct", B: "bPct" } as const;
+
+/** Whether anything that is asked reads a figure that had to be taken from elsewhere than the label. */
+function matters(input: string, demands: readonly Demand[]): boolean {
+  const field = input.slice(input.lastIndexOf(".") + 1);
+  return demands.some(({ needs, bounds }) => {
+    const ratio = bounds.caToMgLeast !== undefined || bounds.caToKLeast !== undefined;
+    const read: Record<string, boolean> = {
+      clPct: bounds.chlorideMostKgPerHa !== undefined,
+      ammoniumPct: bounds.ammoniumMostPct !== undefined,
+      saltIndex: bounds.saltMostKgPerHa !== undefined,
+      caPct: ratio,
+      mgPct: bounds.caToMgLeast !== undefined,
+    };
+    const asked = needs.some(
+      (n) => n.nutrient in FIELD_OF && FIELD_OF[n.nutrient as keyof typeof FIELD_OF] === field,
+    );
+    return asked || read[field] === true;
+  });
 }
 
 /** What rows are worth once the bags are bought; a row that then says nothing is worth nothing. */
