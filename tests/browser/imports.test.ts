@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { AxeBuilder } from "@axe-core/playwright";
-import { parse } from "csv-parse/sync";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { readCsv } from "../../packages/services/src/imports/csv.ts";
 import { closeBrowser, keepPicture, openPage, overflow, type Seen } from "./browser.ts";
 
 /** A laboratory's file on the screen: asked once, remembered, its progress, its stop, and the list of what was refused. */
@@ -146,12 +146,11 @@ describe.each([390, 1440])("at %i px", (width) => {
       page.waitForEvent("download"),
       page.getByRole("link", { name: /Download the refused rows/ }).click(),
     ]);
-    const list = parse(readFileSync(await file.path()), { columns: true, bom: true }) as unknown as {
-      line: string;
-      value: string;
-    }[];
-    expect(list.map((r) => Number(r.line))).toEqual(Array.from({ length: 250 }, (_, i) => 20 * i + 5));
-    expect(new Set(list.map((r) => r.value))).toEqual(new Set(["19"]));
+    const { rows: list } = readCsv(readFileSync(await file.path(), "utf8"));
+    expect(list.map(({ cells }) => Number(cells[0]))).toEqual(
+      Array.from({ length: 250 }, (_, i) => 20 * i + 5),
+    );
+    expect(new Set(list.map(({ cells }) => cells[2]))).toEqual(new Set(["19"]));
 
     await page.getByRole("button", { name: "Save the accepted rows" }).click();
     await page.getByText("Saved: 4750 rows stored, 250 refused").waitFor();
