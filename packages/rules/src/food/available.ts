@@ -1,12 +1,6 @@
 import type { SourceRef } from "../core/working.ts";
 import type { Application, Material } from "../states/food.ts";
-import {
-  AMMONIUM_KEPT_ON_SURFACE,
-  AMMONIUM_LOSS_SOURCE,
-  DRY_FROM_PCT,
-  MANURE_RELEASE,
-  MANURE_RELEASE_SOURCE,
-} from "../tables/manureRelease.ts";
+import { AMMONIUM_KEPT_ON_SURFACE, DRY_FROM_PCT, MANURE_RELEASE } from "../tables/manureRelease.ts";
 import type { Range } from "../tables/uptake.ts";
 
 /** Manures and composts: their nitrogen comes free over years, by a published share. */
@@ -22,7 +16,6 @@ const COMPOST_RELEASE_PCT: Range = { low: 10, high: 25 };
 const AMMONIUM_SHARE_OF_EXAMPLE = 8 / 21;
 
 export const COMPOST_RELEASE_SOURCE: SourceRef = { key: "nitrogen-credits-memory", locator: "SN-912" };
-export const MANURE_SOURCES: readonly SourceRef[] = [MANURE_RELEASE_SOURCE, AMMONIUM_LOSS_SOURCE];
 
 /** What is known of a material that rots, from the shed or from an application. */
 interface Analysis extends Pick<Material, "kind" | "nPct"> {

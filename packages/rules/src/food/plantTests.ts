@@ -1,4 +1,4 @@
-import { addDays, daysBetween } from "../core/days.ts";
+import { daysBetween } from "../core/days.ts";
 import { refuse } from "../core/errors.ts";
 import type { SourceRef } from "../core/working.ts";
 import type { PlantTest } from "../states/food.ts";
@@ -71,8 +71,7 @@ export interface Moved {
 }
 
 /**
- * Low raises the rest of the season by a fifth, high lowers it by a fifth, and tests of one day that disagree move
- * nothing. Only what a test older than the last feeding says is stale; the weeks after it still move.
+ * Low raises the rest of the season by a fifth, high lowers it by a fifth, and tests of one day that disagree move nothing.
  */
 export function movedBy(readings: PlantTestReading[], nutrient: "N" | "K"): Moved {
   const speaks = readings.filter((r) => (nutrient === "N" ? ["N", "NO3-N"] : ["K"]).includes(r.nutrient));
@@ -89,6 +88,3 @@ export function movedBy(readings: PlantTestReading[], nutrient: "N" | "K"): Move
         : 1;
   return { factor, by, disagree };
 }
-
-/** When a reading stops to speak. */
-export const speaksUntil = (reading: PlantTestReading): string => addDays(reading.test.sampledOn, HOLDS_DAYS);

@@ -26,7 +26,7 @@ const sap = (stage: Stage, nitrate: Range, potassium: Range): PlantTestRow => ({
 });
 
 /** Sufficiency ranges, each one row of its publication (SN-331 to SN-334). */
-export const PLANT_TEST_ROWS: readonly PlantTestRow[] = [
+const PLANT_TEST_ROWS: readonly PlantTestRow[] = [
   sap("first-buds", r(1400, 1600), r(3200, 3500)),
   sap("first-flowers", r(1400, 1600), r(3000, 3200)),
   sap("fruits-half-grown", r(1200, 1400), r(3000, 3200)),
