@@ -24,9 +24,9 @@ export function figureText(value: number, unit?: string, units: UnitSystem = "me
   return whole.slice(0, whole.length - label.length).trimEnd();
 }
 
-/** Digits and unit; a pH is said as one says it. */
+/** Digits and unit; a pH has none. */
 export function amountText(value: number, unit: string, units: UnitSystem): string {
   const { known } = readerUnit(unit, units);
-  if (!known) return unit === "pH" ? `pH ${plain.format(value)}` : `${plain.format(value)} ${unit}`;
+  if (!known) return unit === "pH" ? plain.format(value) : `${plain.format(value)} ${unit}`;
   return formatMeasure({ value, unit: unit as MeasureUnit }, units, "en");
 }

@@ -16,35 +16,20 @@ interface Props {
   reader: Reader;
 }
 
+/** Up to so many columns a table stands in the text; with more it takes the margin of notes too. */
+const NARROW = 5;
+
 /** Everything about an answer below its decision and cautions: what to do first, then how it was found. */
 export async function AdviceBody({ answer, said, reader }: Props) {
   const t = await getTranslations("advice");
   const evidence = answer.kind === "advice" ? answer.evidence : [];
   const computed = answer.kind === "advice" || answer.kind === "needs-more";
   const tables = (answer.kind === "advice" && answer.table) || [];
+  const narrow = tables.filter(({ columns }) => columns.length <= NARROW);
+  const wide = tables.filter(({ columns }) => columns.length > NARROW);
   const ranges = (answer.kind === "advice" && answer.ranges) || [];
-  const steps = said.steps.length > 0 && (
-    <Row side={<h2>{t("steps")}</h2>}>
-      <Steps steps={said.steps} />
-    </Row>
-  );
-  // What is wide stands right under the steps and takes the margin of notes with it.
-  const wide = tables.length > 0 || ranges.length > 0;
   return (
     <>
-      {wide && steps}
-      {tables.length > 0 && (
-        <Row side={<h2>{t("tables")}</h2>} wide className="advice-tables">
-          {tables.map((table) => (
-            <AdviceTable key={table.id} table={table} reader={reader} />
-          ))}
-        </Row>
-      )}
-      {ranges.length > 0 && (
-        <Row side={<h2>{t("ranges")}</h2>} wide>
-          <Ranges ranges={ranges} reader={reader} />
-        </Row>
-      )}
       <Spread
         notes={
           <>
@@ -67,7 +52,23 @@ export async function AdviceBody({ answer, said, reader }: Props) {
           </>
         }
       >
-        {!wide && steps}
+        {said.steps.length > 0 && (
+          <Row side={<h2>{t("steps")}</h2>}>
+            <Steps steps={said.steps} />
+          </Row>
+        )}
+        {ranges.length > 0 && (
+          <Row side={<h2>{t("ranges")}</h2>}>
+            <Ranges ranges={ranges} reader={reader} />
+          </Row>
+        )}
+        {narrow.length > 0 && (
+          <Row side={<h2>{t("tables")}</h2>} className="advice-tables">
+            {narrow.map((table) => (
+              <AdviceTable key={table.id} table={table} reader={reader} />
+            ))}
+          </Row>
+        )}
         {said.cases.length > 0 && (
           <Row side={<h2>{t("cases")}</h2>}>
             <p className="unknown">{t("casesHelp")}</p>
@@ -125,6 +126,13 @@ export async function AdviceBody({ answer, said, reader }: Props) {
           </Row>
         )}
       </Spread>
+      {wide.length > 0 && (
+        <Row side={<h2>{t("tables")}</h2>} wide className="advice-tables">
+          {wide.map((table) => (
+            <AdviceTable key={table.id} table={table} reader={reader} />
+          ))}
+        </Row>
+      )}
       {answer.kind === "advice" && answer.charts.length > 0 && (
         <Row side={<h2>{t("charts")}</h2>} wide>
           {answer.charts.map((chart) => (
