@@ -101,7 +101,7 @@ const fromName: [RegExp, FormUnit][] = [
   [/outputW$/, "W"],
   [/Cm$/, "cm"],
   [/Kg$|^kg$|\.kg$/, "kg"],
-  [/^litres$|volumeL$/, "L"],
+  [/^litres$|volumeL$|tankL$/, "L"],
   [/^minutes/, "minutes"],
   [/^hours$/, "hours"],
   [/daysToMaturity\.days$/, "days"],

@@ -12,6 +12,14 @@ export type { Claim, Grade, Source } from "./evidence/types.ts";
 export { checkGuide } from "./guides/check.ts";
 export { type GuideListing, guideListings, guides, listGuide } from "./guides/register.ts";
 export { type Guide, GuideSchema } from "./guides/schema.ts";
+export {
+  GUIDE_MEDIA,
+  GUIDE_RESPONSES,
+  GUIDE_UNITS,
+  RATE_FORMS,
+  RATE_UNITS,
+  SOIL_TEST_CLASSES,
+} from "./guides/shape.ts";
 export { quantities } from "./quantities/index.ts";
 export { rules } from "./rules/index.ts";
 export * from "./states/food.ts";

@@ -32,7 +32,7 @@ export function viewOf(
       name: path,
       label: words.label(general),
       hint: words.hint(general),
-      kind: kindOf(fact, plan.long?.includes(path) ?? false),
+      kind: plan.choices?.[general] ? "choice" : kindOf(fact, plan.long?.includes(path) ?? false),
       unit: unit(path) ? unitLabel(unit(path) as never, units) : null,
       required: isRequired(path, fact, facts),
       value:

@@ -16,9 +16,10 @@ export async function saveSettings(before: FormState, data: FormData): Promise<F
     call(farmRoutes.getOffice, { params: { officeId } }),
     problemWords(),
   ]);
-  const read = readForm(settingsPlan, SettingsSchema, data, "metric", words, office.settings);
+  const plan = settingsPlan();
+  const read = readForm(plan, SettingsSchema, data, "metric", words, office.settings);
   const refused = (problem: Parameters<typeof problemState>[2]) =>
-    problemState(before, read, problem, settingsPlan, SettingsSchema, "metric", words);
+    problemState(before, read, problem, plan, SettingsSchema, "metric", words);
   if (Object.keys(read.problems).length > 0) return refused(null);
   const saved = await attempt((client) =>
     // The API judges the body; the form's shape follows the same schema.

@@ -1,7 +1,9 @@
-import type { Plan } from "../forms/plan.ts";
+import type { Choice, Plan } from "../forms/plan.ts";
 
-export const settingsPlan: Plan = {
+/** What the office sets, with the guides it may choose from. */
+export const settingsPlan = (guides: Choice[] = []): Plan => ({
   labels: "settings",
+  choices: { soilGuide: guides },
   sections: [
     { title: "cold", fields: ["coldFloorC", "indoorNightFloorC"] },
     {
@@ -10,6 +12,11 @@ export const settingsPlan: Plan = {
     },
     { title: "work", fields: ["labourPerHour"] },
     { title: "water", fields: ["irrigateRainRisk", "hotterLeastEtShare"] },
-    { title: "soil", fields: ["soilGuide"] },
+    { title: "soil", fields: ["soilGuide", "limeTargetPh"] },
+    {
+      title: "feeding",
+      fields: ["feedingChlorideMostKgPerHa", "feedingAmmoniumMostPct", "feedingSaltMostKgPerHa"],
+    },
+    { title: "manure", fields: ["rawManureRule"] },
   ],
-};
+});

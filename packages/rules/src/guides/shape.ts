@@ -3,7 +3,7 @@ import { num, word } from "../core/fields.ts";
 import { EXTRACTANTS, NUTRIENTS } from "../states/parts.ts";
 
 /** The classes' names as the guides print them. */
-const SOIL_TEST_CLASSES = [
+export const SOIL_TEST_CLASSES = [
   "very-low",
   "low",
   "medium",
@@ -26,9 +26,11 @@ const SOIL_TEST_CLASSES = [
 /** `office`: an office's own, with the source it states; the others say how we read a published one. */
 const GUIDE_STATUSES = ["seen", "secondary", "memory", "office"] as const;
 export const GUIDE_UNITS = ["mg/kg", "lb/A", "kg/ha"] as const;
-const GUIDE_MEDIA = ["mineral-soil", "organic-soil"] as const;
-const RATE_UNITS = ["lb/A", "kg/ha"] as const;
-const RATE_FORMS = ["P2O5", "K2O", "P", "K", "Ca", "Mg", "S", "Zn", "Cu", "Mn", "Fe", "B"] as const;
+export const GUIDE_MEDIA = ["mineral-soil", "organic-soil"] as const;
+export const RATE_UNITS = ["lb/A", "kg/ha"] as const;
+/** What a guide says a crop does on a soil of a class. */
+export const GUIDE_RESPONSES = ["responds", "may-respond", "unlikely"] as const;
+export const RATE_FORMS = ["P2O5", "K2O", "P", "K", "Ca", "Mg", "S", "Zn", "Cu", "Mn", "Fe", "B"] as const;
 
 const bound = (meaning: string) => num(meaning, "as the guide's unit says", 0, 1_000_000);
 const said = (max: number) => z.string().trim().min(3).max(max);
@@ -40,7 +42,7 @@ const GuideClassSchema = z.strictObject({
   /** Null in the topmost class, which is open. */
   high: bound("highest printed content of the class").nullable(),
   /** Whether a crop on such a soil can be expected to answer to the nutrient. */
-  response: word("what the guide says of the crop's response", ["responds", "may-respond", "unlikely"]),
+  response: word("what the guide says of the crop's response", GUIDE_RESPONSES),
   /** Where the guide itself places the class against its optimum. */
   optimum: word("against the guide's optimum", ["below", "at", "above"]).optional(),
   /** The sheet prints its top as the start of the next class too; it is read as this one. */

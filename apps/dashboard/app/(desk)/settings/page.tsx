@@ -1,10 +1,13 @@
 import { farmRoutes } from "@pith/contract";
 import { SettingsSchema } from "@pith/rules";
 import type { Metadata } from "next";
+import Link from "next/link";
 import { getTranslations } from "next-intl/server";
 import { Form } from "../../../features/forms/Form.tsx";
 import { viewOf } from "../../../features/forms/view.ts";
 import { formWords, frameWords } from "../../../features/forms/words.ts";
+import { guidesOfOffice } from "../../../features/guides/guides.ts";
+import { guideChoices } from "../../../features/guides/words.ts";
 import { saveSettings } from "../../../features/settings/actions.ts";
 import { settingsPlan } from "../../../features/settings/plan.ts";
 import { call } from "../../../server/api.ts";
@@ -27,19 +30,32 @@ export default async function SettingsPage({ searchParams }: Props) {
     agentSeat(),
     searchParams,
     getTranslations("settings"),
-    formWords(settingsPlan.labels),
+    formWords(settingsPlan().labels),
     frameWords(),
   ]);
-  const office = await call(farmRoutes.getOffice, { params: { officeId } });
+  const [office, guides] = await Promise.all([
+    call(farmRoutes.getOffice, { params: { officeId } }),
+    guidesOfOffice(),
+  ]);
+  const plan = settingsPlan(await guideChoices(guides));
   return (
     <>
       <Saved asked={asked} />
-      <Row notes={<p>{t("help")}</p>}>
+      <Row
+        notes={
+          <div className="flow">
+            <p>{t("help")}</p>
+            <p>
+              <Link href="/guides">{t("guides")}</Link>
+            </p>
+          </div>
+        }
+      >
         <h1>{t("title")}</h1>
         <p className="decision-under">{t("under", { office: office.name, county: office.county })}</p>
         <Form
           action={saveSettings}
-          sections={viewOf(settingsPlan, SettingsSchema, office.settings, "metric", words)}
+          sections={viewOf(plan, SettingsSchema, office.settings, "metric", words)}
           submit={t("save")}
           words={frame}
         />

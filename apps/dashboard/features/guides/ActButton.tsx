@@ -1,0 +1,33 @@
+"use client";
+
+import { useActionState } from "react";
+
+interface Props {
+  /** Leads on where it went well; else says why it did not. */
+  action: () => Promise<string>;
+  label: string;
+  busy: string;
+  weight?: "press" | "quiet";
+}
+
+/** One thing to do with a guide. It computes the open drafts again and may take a while. */
+export function ActButton({ action, label, busy, weight = "press" }: Props) {
+  const [problem, send, running] = useActionState<string | null>(action, null);
+  return (
+    <form action={send}>
+      {problem && (
+        <p className="refusal" role="alert">
+          {problem}
+        </p>
+      )}
+      <button
+        type="submit"
+        className={weight}
+        aria-disabled={running}
+        onClick={(event) => running && event.preventDefault()}
+      >
+        {running ? busy : label}
+      </button>
+    </form>
+  );
+}
