@@ -1,4 +1,4 @@
-import { type Db, openDatabase, weatherDays } from "@pith/db";
+import { type Db, drafts, openDatabase, weatherDays } from "@pith/db";
 import type { Answer } from "@pith/rules";
 import {
   addNote,
@@ -11,7 +11,7 @@ import {
   setDraftAside,
   verifyLedger,
 } from "@pith/services";
-import { and, eq } from "drizzle-orm";
+import { and, eq, sql } from "drizzle-orm";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { isChanged } from "../../packages/services/src/drafts/isChanged.ts";
 import { roundOrder } from "../../packages/services/src/drafts/roundOrder.ts";
@@ -197,6 +197,30 @@ describe("in the database", () => {
     });
     expect(await verifyLedger(agent)).toMatchObject({ whole: true, entries: 0 });
     expect((await getDraft(agent, id)).stateSha256).not.toBe(stateSha256);
+  });
+
+  test("a draft of another version of its rule, in words nobody knows any more, is made anew before it is read", async () => {
+    const { agent, office } = await makeSeason(db);
+    await adviseAgain(agent, {});
+    const before = (await round(agent)).find((d) => d.ruleId === "feeding");
+    const lost = {
+      kind: "advice",
+      decision: { key: "feeding.gone", params: {} },
+      reason: { key: "feeding.gone", params: {} },
+      actByDay: null,
+    };
+    await asOffice(db, office.id, (tx) =>
+      tx
+        .update(drafts)
+        .set({
+          ruleVersion: 0,
+          summary: lost,
+          answer: sql`jsonb_set(${drafts.answer}, '{rule,version}', '0')`,
+        })
+        .where(eq(drafts.id, before?.id ?? "")),
+    );
+    const after = (await round(agent)).find((d) => d.ruleId === "feeding");
+    expect(after).toMatchObject({ id: before?.id, headline: before?.headline });
   });
 
   test("only advice can be issued", async () => {

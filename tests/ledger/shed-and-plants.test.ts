@@ -4,20 +4,27 @@ import {
   addApplication,
   addDelivery,
   addDrainReading,
+  addMaterial,
   addPlantTest,
   addWatering,
+  answerAdvisory,
   changeMaterial,
   changePlanting,
+  getAdvisory,
+  getDraft,
   getFarm,
   getRecords,
+  getRound,
+  issueDraft,
   removeDelivery,
+  replayEntry,
 } from "@pith/services";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { adviseSubjects } from "../../packages/services/src/drafts/adviseSubjects.ts";
 import { readFacts } from "../../packages/services/src/states/facts.ts";
 import { freshDatabase, type TestDatabase } from "../support/database.ts";
 import { asOffice, makePlanting } from "../support/factories.ts";
-import { makeSeason, type Season } from "./season.ts";
+import { issue, makeSeason, type Season } from "./season.ts";
 
 /** The shed's deliveries, what leaves and drains held, and injectors: from the verb into the rules' states. */
 
@@ -129,7 +136,7 @@ test("manure of a planting that was cleared is in its bed's ground; a standing n
   const season = await makeSeason(db);
   const { agent, farm, bed, material, planting } = season;
   const before = await makePlanting(db, bed, { sownOn: "2025-09-01", setOutOn: "2025-10-01" });
-  const neighbour = await makePlanting(db, bed, { setOutOn: "2026-06-08" });
+  const neighbour = await makePlanting(db, bed, { setOutOn: "2026-06-09" });
   const give = (plantingId: string, on: string, amountKg: number) =>
     addApplication(agent, farm.id, {
       plantingId,
@@ -234,4 +241,68 @@ test("a drain reading of nothing is refused", async () => {
   await expect(addDrainReading(farmer, farm.id, nothing)).rejects.toMatchObject({
     problems: [{ field: "ecDSPerM" }],
   });
+});
+
+test("every advice of a fed, limed and watered farm is issued with its tables and computed again the same", async () => {
+  const season = await makeSeason(db, { climateYears: 9 });
+  const { agent, farm, planting } = season;
+  await changePlanting(agent, farm.id, planting.id, {
+    feeding: { materialId: null, method: "banded", credits: [] },
+  });
+  const { drafts } = await getRound(agent, { all: "yes" });
+  const advice = drafts.filter((d) => d.kind === "advice");
+  expect(advice.map((d) => d.ruleId)).toEqual(expect.arrayContaining(["shed", "feeding", "soil-reading"]));
+  for (const { id, ruleId } of advice) {
+    const { stateSha256 } = await getDraft(agent, id);
+    const { ledgerSeq, id: advisoryId } = await issueDraft(agent, id, { stateSha256, note: null });
+    const { answerOfRule } = await getAdvisory(agent, advisoryId);
+    if (ruleId === "shed")
+      expect(answerOfRule.kind === "advice" && answerOfRule.table?.length).toBeGreaterThan(0);
+    expect([ruleId, await replayEntry(agent, ledgerSeq)]).toMatchObject([ruleId, { identical: true }]);
+  }
+});
+
+test("a dose of several materials is answered in one: each is written down, and a correction takes each back", async () => {
+  const season = await makeSeason(db);
+  const { farmer, agent, farm, material } = season;
+  const potash = await addMaterial(agent, farm.id, {
+    kind: "potassium-sulfate",
+    name: "Sulfate of potash",
+    nPct: 0,
+    p2o5Pct: 0,
+    k2oPct: 50,
+    soluble: true,
+    bulkDensityKgPerL: null,
+    certifiedUse: "unknown",
+    stockKg: 10,
+    pricePerKg: null,
+  });
+  const { id } = await issue(season, "feeding");
+  const stocks = async () =>
+    Object.fromEntries((await getFarm(agent, farm.id)).materials.map((m) => [m.id, m.stockKg]));
+  const done = (kg: number) =>
+    answerAdvisory(farmer, id, {
+      kind: "done",
+      actual: {
+        on: "2026-07-06",
+        materialId: material.id,
+        amountKg: 2,
+        areaM2: 54,
+        minutes: null,
+        litres: null,
+        alongside: [{ materialId: potash.id, amountKg: kg }],
+      },
+      reason: null,
+    });
+  await done(3);
+  expect(await stocks()).toEqual({ [material.id]: 38, [potash.id]: 7 });
+  await done(1);
+  expect(await stocks()).toEqual({ [material.id]: 38, [potash.id]: 9 });
+  const { applications } = await getRecords(farmer, farm.id, {});
+  expect(applications.map((a) => [a.materialId, a.amountKg]).sort()).toEqual(
+    [
+      [material.id, 2],
+      [potash.id, 1],
+    ].sort(),
+  );
 });

@@ -48,6 +48,7 @@ export const ExpectedSchema = z
     minutes: z.number().optional(),
     netMm: z.number().optional(),
     nKgPerHa: z.number().optional(),
+    alongside: z.array(z.object({ materialId: z.string(), amountKg: z.number() })).optional(),
   })
   .openapi("Expected");
 

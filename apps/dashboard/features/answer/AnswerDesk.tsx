@@ -16,6 +16,7 @@ export async function AnswerDesk({ advisory, farm }: { advisory: Advisory; farm:
     <AnswerForm
       action={answer.bind(null, { advisoryId: advisory.id, units })}
       fields={section?.fields ?? []}
+      alongside={section?.each ?? null}
       kind={advisory.answer?.kind ?? ""}
       reason={advisory.answer?.reason ?? ""}
       words={{

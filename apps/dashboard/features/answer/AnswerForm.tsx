@@ -1,14 +1,16 @@
 "use client";
 
 import { useActionState, useEffect, useRef, useState } from "react";
-import { Field } from "../forms/Form.tsx";
-import { type FieldView, type FormState, untouched } from "../forms/plan.ts";
+import { Field, Rows } from "../forms/Form.tsx";
+import { type FieldView, type FormState, type SectionView, untouched } from "../forms/plan.ts";
 
 const KINDS = ["done", "not-done", "cannot"] as const;
 
 interface Props {
   action: (before: FormState, data: FormData) => Promise<FormState>;
   fields: FieldView[];
+  /** Materials that went with the first. */
+  alongside: SectionView["each"];
   kind: string;
   reason: string;
   words: Record<
@@ -23,13 +25,14 @@ interface Props {
     | "reasonIfAny"
     | "submit"
     | "busy"
+    | "remove"
     | "optional",
     string
   >;
 }
 
 /** One of three answers; "done" opens what was really done, the others ask why. */
-export function AnswerForm({ action, fields, kind, reason, words }: Props) {
+export function AnswerForm({ action, fields, alongside, kind, reason, words }: Props) {
   const [state, send, busy] = useActionState(action, untouched);
   const [chosen, setChosen] = useState(kind);
   const form = useRef<HTMLFormElement>(null);
@@ -91,6 +94,7 @@ export function AnswerForm({ action, fields, kind, reason, words }: Props) {
           {fields.map((field) => (
             <Field key={field.name} field={field} state={state} optional={words.optional} />
           ))}
+          {alongside && <Rows each={alongside} state={state} words={words} />}
         </div>
         {chosen !== "" && <Field field={why} state={state} optional={words.optional} />}
       </div>

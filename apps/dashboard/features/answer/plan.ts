@@ -14,8 +14,15 @@ export function actualPlan(advisory: Advisory, farm: FarmDetail): Plan {
   };
   return {
     labels: "actual",
-    choices: { materialId: named(farm.materials) },
-    sections: [{ fields: ["on", ...(asks[kind ?? ""] ?? [])] }],
+    choices: { materialId: named(farm.materials), "alongside.materialId": named(farm.materials) },
+    sections: [
+      {
+        fields: ["on", ...(asks[kind ?? ""] ?? [])],
+        ...(kind === "application" && {
+          each: { path: "alongside", fields: ["materialId", "amountKg"], add: "addMaterial" },
+        }),
+      },
+    ],
   };
 }
 
@@ -30,5 +37,6 @@ export function actualStart(advisory: Advisory, farm: FarmDetail): Record<string
     areaM2: expected?.areaM2 ?? null,
     minutes: expected?.minutes ?? null,
     litres: null,
+    alongside: expected?.alongside ?? [],
   };
 }

@@ -53,7 +53,8 @@ export function Form({ action, sections, submit, cancel, words, children }: Prop
   );
 }
 
-function Rows({
+/** Rows that are alike, to add to and to take from. */
+export function Rows({
   each,
   state,
   words,

@@ -55,6 +55,11 @@ export const ActualSchema = z
     areaM2: z.number().min(0).max(10_000_000).nullable(),
     minutes: z.number().min(0).max(2880).nullable(),
     litres: z.number().min(0).max(100_000_000).nullable(),
+    /** What went with the first material on the same ground and day. */
+    alongside: z
+      .array(z.object({ materialId: Id, amountKg: z.number().min(0).max(1_000_000) }))
+      .max(20)
+      .optional(),
   })
   .openapi("Actual");
 export type Actual = z.infer<typeof ActualSchema>;

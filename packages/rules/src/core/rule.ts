@@ -15,6 +15,8 @@ export interface Expected {
   minutes?: number;
   netMm?: number;
   nKgPerHa?: number;
+  /** What goes with the first material on the same ground and day. */
+  alongside?: { materialId: string; amountKg: number }[];
 }
 
 /** One thing to do, in units a grower can measure. */

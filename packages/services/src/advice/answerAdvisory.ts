@@ -86,7 +86,7 @@ async function writeDown(
   ctx: Ctx,
   advisory: { id: string; farmId: string; subjectId: string; plantingIds: string[] },
   expected: Expected | null,
-  { on, materialId, amountKg, areaM2, minutes, litres }: Actual,
+  { on, materialId, amountKg, areaM2, minutes, litres, alongside = [] }: Actual,
 ): Promise<void> {
   const { id, farmId, subjectId } = advisory;
   const at = { officeId: ctx.officeId, farmId };
@@ -99,8 +99,12 @@ async function writeDown(
     }
     await belongsHere(tx, at, "material", "actual.materialId", materialId);
     const plantingId = advisory.plantingIds[0] ?? subjectId;
-    const value = { plantingId, materialId, on, lot: null, amountKg, areaM2, minutesOfLabour: minutes };
-    await writeApplication(tx, ctx, farmId, value, id);
+    const given = { plantingId, on, lot: null, areaM2 };
+    await writeApplication(tx, ctx, farmId, { ...given, materialId, amountKg, minutesOfLabour: minutes }, id);
+    for (const [i, one] of alongside.entries()) {
+      await belongsHere(tx, at, "material", `actual.alongside.${i}.materialId`, one.materialId);
+      await writeApplication(tx, ctx, farmId, { ...given, ...one, minutesOfLabour: null }, id);
+    }
   }
   if (expected?.kind === "watering") {
     if (minutes === null && litres === null) {

@@ -4,6 +4,7 @@ import type { Answer } from "@pith/rules";
 import { and, arrayContains, asc, eq, getTableColumns, isNull, lte, or } from "drizzle-orm";
 import { recordAudit } from "../audit.ts";
 import { type Ctx, inOffice, requireAgent } from "../context.ts";
+import { renewOutdated } from "../drafts/renewOutdated.ts";
 import { type Summary, saySummary } from "../drafts/summary.ts";
 import { found } from "../errors.ts";
 import { requireFarm } from "../farms/requireFarm.ts";
@@ -20,6 +21,7 @@ type ListedRow = Omit<typeof drafts.$inferSelect, "answer">;
 export async function getRound(ctx: Ctx, rawQuery: unknown): Promise<{ alarms: Alarm[]; drafts: Draft[] }> {
   requireAgent(ctx);
   const { farmId, plantingId, all, setAside } = queryOf(adviceRoutes.getRound, rawQuery);
+  await renewOutdated(ctx);
   return inOffice(ctx, async (tx) => {
     if (farmId !== undefined) await requireFarm(tx, ctx, farmId);
     const today = ctx.now().toISOString().slice(0, 10);
@@ -47,6 +49,7 @@ export async function getRound(ctx: Ctx, rawQuery: unknown): Promise<{ alarms: A
 /** One draft with everything behind it. */
 export async function getDraft(ctx: Ctx, draftId: string): Promise<DraftDetail> {
   requireAgent(ctx);
+  await renewOutdated(ctx);
   return inOffice(ctx, async (tx) => {
     const [row] = await tx.select().from(drafts).where(thisDraft(ctx, draftId));
     const draft = found(row, "draft");

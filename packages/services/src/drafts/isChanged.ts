@@ -20,7 +20,7 @@ export function isChanged(old: Answer, next: Answer): boolean {
       dateMoved(old.stakes.actBy, next.stakes.actBy) ||
       dateMoved(old.expected?.date ?? null, next.expected?.date ?? null) ||
       old.expected?.kind !== next.expected?.kind ||
-      old.expected?.materialId !== next.expected?.materialId ||
+      materialsOf(old) !== materialsOf(next) ||
       amountsMoved(old.amounts, next.amounts) ||
       rangesOf(old) !== rangesOf(next)
     );
@@ -42,6 +42,9 @@ const cautionsOf = (answer: Extract<Answer, { kind: "advice" }>): string =>
     .map((c) => `${c.id}@${c.version}`)
     .sort()
     .join();
+
+const materialsOf = ({ expected }: Extract<Answer, { kind: "advice" }>): string =>
+  [expected?.materialId, ...(expected?.alongside ?? []).map((one) => one.materialId)].join();
 
 /** What a laboratory measured and by which guide it is read: these do not drift with the weather, so any change counts. */
 const rangesOf = ({ ranges = [] }: Extract<Answer, { kind: "advice" }>): string =>

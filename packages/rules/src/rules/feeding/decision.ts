@@ -72,9 +72,9 @@ export function stakesOf(state: PlantingState, r: FeedingReading): Stakes {
   };
 }
 
-/** The first material of the dose; the others stand in the table. Its nitrogen is that of the whole dose. */
+/** The dose's first material and what goes with it. The nitrogen is that of the whole dose. */
 export function expectedOf(state: PlantingState, r: FeedingReading): Expected | null {
-  const [first] = r.dose?.parts ?? [];
+  const [first, ...others] = r.dose?.parts ?? [];
   if (!r.dose || !first || r.code === "buy") return null;
   return {
     kind: "application",
@@ -83,5 +83,8 @@ export function expectedOf(state: PlantingState, r: FeedingReading): Expected | 
     amountKg: first.kg,
     areaM2: croppedAreaM2(state.bed),
     nKgPerHa: r.dose.nKgPerHa,
+    ...(others.length > 0 && {
+      alongside: others.map(({ material, kg }) => ({ materialId: material.id, amountKg: kg })),
+    }),
   };
 }

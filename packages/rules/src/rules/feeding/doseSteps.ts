@@ -48,12 +48,9 @@ export function doseSaid(state: PlantingState, r: FeedingReading): Message[] {
   ];
 }
 
-/** An answer to the advice is prefilled with one material. */
-function logEach(parts: readonly { material: Material }[]): Message[] {
-  const [first, second] = parts;
-  if (!first || !second) return [];
-  return [say("feeding.step.log-each", { material: wordOf(`material.${first.material.kind}`) })];
-}
+/** An answer to the advice is prefilled with every material of the dose. */
+const logEach = (parts: readonly { material: Material }[]): Message[] =>
+  parts.length > 1 ? [say("feeding.step.log-each")] : [];
 
 const rainParams = ({ dose, rain }: FeedingReading) => ({
   rain: measure(rain?.rainMm ?? 0, "mm"),

@@ -48,7 +48,7 @@ export const feeding: Record<string, string> = {
   "feeding.step.split":
     "{rain} of rain is forecast, {excess} more than the soil can hold, and the forecast sees no end of it. Give half now and half after it; all at once {low} to {high} nitrate nitrogen could be lost.",
   "feeding.step.log-each":
-    "When it is done, log each material: only {material} is filled in beforehand, and what is not logged is advised again.",
+    "When it is done, every material of the dose is filled in beforehand: put in what you really gave.",
   "feeding.step.dry":
     "Or, as one dry dressing for the next {weeks} weeks: {bed} of {material} on this bed, and nothing in between.",
   "feeding.step.next":
