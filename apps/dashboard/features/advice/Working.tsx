@@ -4,7 +4,7 @@ import { getTranslations } from "next-intl/server";
 interface Props {
   lines: WorkingLine[];
   caption: string;
-  /** What the farm calls its beds, by id. */
+  /** What the farm calls its beds, plantings and materials, by id. */
   names: Reader["bedNames"];
 }
 
@@ -32,8 +32,8 @@ export async function Working({ lines, caption, names }: Props) {
         {numbered(lines).map(({ line, number }) => (
           <tr key={number}>
             <th scope="row">{line.symbol}</th>
-            <td className="full">{line.meaning}</td>
-            <td className="full expression">{line.expression}</td>
+            <td className="full">{named(line.meaning, names)}</td>
+            <td className="full expression">{named(line.expression, names)}</td>
             <td className={typeof line.value === "string" ? "value words" : "value"}>
               {valueText(line.value, t("missing"), names)}
             </td>
@@ -52,12 +52,16 @@ const numbered = (lines: WorkingLine[]) => lines.map((line, index) => ({ line, n
 /** A number with at most four meaningful digits; the ledger keeps them all. */
 function valueText(value: WorkingLine["value"], missing: string, names: Props["names"]): string {
   if (value === null) return missing;
-  // The rules know a bed by its id alone, so that the ledger holds no names.
-  if (typeof value !== "number") return names?.get(String(value)) ?? String(value);
+  if (typeof value !== "number") return named(String(value), names);
   return new Intl.NumberFormat("en", { maximumSignificantDigits: 4, useGrouping: false })
     .format(value)
     .replace("-", "\u2212");
 }
+
+const ID = /[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}/g;
+
+/** The rules know things by their ids alone, so that the ledger holds no names. */
+const named = (text: string, names: Props["names"]): string => text.replace(ID, (id) => names?.get(id) ?? id);
 
 function SourceLink({ source }: { source: Source }) {
   return (

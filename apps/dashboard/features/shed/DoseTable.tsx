@@ -42,12 +42,12 @@ export async function DoseTable({ doses, detail }: { doses: Doses; detail: FarmD
               {tanks && <td data-head={t("tank")}>{row.tank}</td>}
               {weeks.map(({ place, from, head }) => {
                 const dose = row.weeks[place];
+                // The weeks of a bed may begin on another day; its first says which.
+                const day = row.weeks.findIndex((one) => one !== null) === place ? dose?.from : null;
                 return (
                   <td key={from} className={place === 0 ? "value now" : "value"} data-head={head}>
                     {dose && doseText(dose.kg, units)}
-                    {dose?.from && (
-                      <span className="faint"> {t("onDay", { day: dayText(dose.from, dose.from) })}</span>
-                    )}
+                    {day && <small className="faint">{t("onDay", { day: dayText(day, day) })}</small>}
                   </td>
                 );
               })}

@@ -1,6 +1,9 @@
 import type { UnitSystem } from "@pith/rules";
 import { amountText } from "../../format/measured.ts";
 
-/** Grams where a scale for kilograms would not show it. */
+/** Below these a scale for kilograms or pounds would not show it. */
+const LEAST_KG: Record<UnitSystem, number> = { metric: 1, us: 0.45359237 };
+
+/** Kilograms or pounds; grams or ounces of what is little. */
 export const doseText = (kg: number, units: UnitSystem): string =>
-  kg < 1 ? amountText(kg * 1000, "g", units) : amountText(kg, "kg", units);
+  kg < LEAST_KG[units] ? amountText(kg * 1000, "g", units) : amountText(kg, "kg", units);

@@ -66,7 +66,9 @@ export async function gatherSheet({ officeId, role }: Seat, farmId: string): Pro
     detail,
     records,
     today,
-    sources: sources.sort((a, b) => a.subjectName.localeCompare(b.subjectName)),
+    sources: sources.sort(
+      (a, b) => a.ruleId.localeCompare(b.ruleId) || a.subjectName.localeCompare(b.subjectName),
+    ),
     unsaid: drafts.filter(
       (one) => one.ruleId === "feeding" && (one.kind === "needs-more" || one.kind === "refused"),
     ),
