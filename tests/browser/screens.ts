@@ -36,6 +36,17 @@ export async function findScreens(): Promise<Screen[]> {
   await page.goto(farm);
   const planting = await hrefOf(page, "#plantings tbody th a");
   const bed = await hrefOf(page, "#beds tbody th a");
+  // One advice with a soil's ranges, one with a season's table, one with the shed's blend.
+  const draftOf = async (rule: string) => {
+    await page.goto(`/round?farm=${farmId}`);
+    return hrefOf(page, `.draft:has-text("${rule}") [data-entry]`);
+  };
+  const [soil, feeding, shed] = [
+    await draftOf("Soil reading"),
+    await draftOf("Feeding"),
+    await draftOf("The shed"),
+  ];
+  await page.goto(farm);
   const imported = await hrefOf(page, '#imports a[href*="/imports/"]');
   await agent.context.close();
   await farmer.context.close();
@@ -64,6 +75,10 @@ export async function findScreens(): Promise<Screen[]> {
     mine("imported", imported),
     mine("draft", draft),
     mine("draft-unsure", unsure),
+    mine("draft-soil", soil),
+    mine("draft-feeding", feeding),
+    mine("draft-shed", shed),
+    mine("shed-sheet", `${farm}/shed-sheet`),
     mine("issued", issued),
     mine("evidence", "/evidence"),
     mine("ledger", "/ledger"),
@@ -71,6 +86,7 @@ export async function findScreens(): Promise<Screen[]> {
     mine("not-found", "/farms/nothing"),
     theirs("today", "/today"),
     theirs("advice", issued.replace("/issued/", "/today/")),
+    theirs("shed-sheet-farmer", `/today/shed-sheet/${farmId}`),
     theirs("record", "/record"),
     theirs("note", record),
   ];

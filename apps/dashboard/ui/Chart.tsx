@@ -125,7 +125,7 @@ export async function Chart({ chart, reader }: { chart: ChartData; reader: Reade
                 d={s.style === "area" || s.style === "bars" ? "M0 1H32V11H0Z" : "M0 6H32"}
               />
             </svg>
-            {inWords(s)}
+            {labels ? s.name : inWords(s)}
           </li>
         ))}
       </ul>
@@ -162,7 +162,9 @@ export async function Chart({ chart, reader }: { chart: ChartData; reader: Reade
 
   /** Where a series of bars stands among those of its kind: side by side, so that none hides another. */
   function barOf(index: number) {
-    const bars = chart.series.flatMap((s, i) => (s.style === "bars" ? [i] : []));
+    const bars = chart.series.flatMap((s, i) =>
+      s.style === "bars" && s.points.some(([, value]) => value !== null) ? [i] : [],
+    );
     return { place: bars.indexOf(index), of: bars.length, width: (WIDTH * 1.4 * room) / (last - first || 1) };
   }
 

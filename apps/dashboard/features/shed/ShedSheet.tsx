@@ -68,16 +68,18 @@ export async function ShedSheet({ sheet, officeName, back }: Props) {
           {tanks.length > 0 && (
             <section aria-labelledby="tanks">
               <h2 id="tanks">{t("tanks")}</h2>
-              {tanks.map(({ source, lines }) => (
-                <div key={source.href} className="sheet-tank">
-                  <h3>{source.subjectName}</h3>
-                  <ul className="sheet-lines">
-                    {lines.map((line) => (
-                      <li key={line}>{line}</li>
-                    ))}
-                  </ul>
-                </div>
-              ))}
+              <div className="sheet-tanks">
+                {tanks.map(({ source, lines }) => (
+                  <div key={source.href} className="sheet-tank">
+                    <h3>{source.subjectName}</h3>
+                    <ul className="sheet-lines">
+                      {lines.map((line) => (
+                        <li key={line}>{line}</li>
+                      ))}
+                    </ul>
+                  </div>
+                ))}
+              </div>
             </section>
           )}
           <section aria-labelledby="stock">
