@@ -9,13 +9,22 @@ const DANTZIG = { key: "dantzig-1963", locator: "chapters 5 and 6" };
 
 const schema = z.strictObject({
   /** Floor and ceiling of each nutrient asked for. */
-  targets: DemandSchema.shape.needs.min(1),
+  targets: DemandSchema.shape.needs
+    .min(1)
+    .meta({ meaning: "nutrient, leastKgPerHa and mostKgPerHa? of each need", unit: "list" }),
   /** Label or analysis, stock, price and bag of each; `kind` says what a label leaves out. */
   materials: z
     .array(MaterialSchema.partial({ kind: true, soluble: true, certifiedUse: true }))
     .min(1)
-    .max(100),
-  bounds: DemandSchema.shape.bounds.optional(),
+    .max(100)
+    .meta({
+      meaning:
+        "id, nPct, p2o5Pct, k2oPct of each; pricePerKg?, stockKg?, bagKg?, labelMostKgPerHa? and analysis",
+      unit: "list",
+    }),
+  bounds: DemandSchema.shape.bounds
+    .meta({ meaning: "most chloride, ammonium and salt; least Ca to Mg and to K", unit: "list" })
+    .optional(),
   areaM2: num("cropped land it is for", "m2", 0.01, 10_000_000).optional(),
 });
 
