@@ -93,7 +93,7 @@ async function RangeChart({ range, reader }: { range: RangeData; reader: Reader 
 }
 
 /** How far the value is through its class, 0 to 1. In the topmost, which has no end, ever nearer to it. */
-export function shareOfClass({ value, classes, class: at }: Pick<RangeData, "value" | "classes" | "class">) {
+function shareOfClass({ value, classes, class: at }: Pick<RangeData, "value" | "classes" | "class">) {
   const own = classes[at];
   if (!own) return 0.5;
   const { low, high } = own;

@@ -7,7 +7,7 @@ const WEEKS = 5;
 const DAYS = 7;
 
 /** A material given to one planting, week by week. */
-export interface DoseRow {
+interface DoseRow {
   source: SheetSource;
   materialId: string;
   tank: "A" | "B" | null;
