@@ -16,6 +16,7 @@ export async function GuideTables({ guide }: { guide: Guide }) {
         <Row
           key={nutrient}
           id={`nutrient-${nutrient}`}
+          className="guide-row"
           side={
             <>
               <h2>{nutrientWord(nutrient)}</h2>
@@ -167,7 +168,7 @@ async function Recommendations({ guide: { recommendations: of, unit } }: { guide
   const [t, ranges] = await Promise.all([getTranslations("guides"), getTranslations("ranges")]);
   if (!of) {
     return (
-      <Row side={<h2>{t("recommendations")}</h2>}>
+      <Row className="guide-row" side={<h2>{t("recommendations")}</h2>}>
         <p className="faint">{t("noRecommendations")}</p>
       </Row>
     );
@@ -177,7 +178,7 @@ async function Recommendations({ guide: { recommendations: of, unit } }: { guide
   const rate = (of: { low: number; high: number; unit: string }) =>
     ranges("reported", { value: span(of.low, of.high), unit: of.unit });
   return (
-    <Row id="recommendations" side={<h2>{t("recommendations")}</h2>}>
+    <Row id="recommendations" className="guide-row" side={<h2>{t("recommendations")}</h2>}>
       <dl className="facts">
         <dt>{t("crop")}</dt>
         <dd>{of.crop}</dd>

@@ -42,7 +42,7 @@ export function NutrientFields({
   return (
     <fieldset className="form-section" onChange={onChange}>
       <legend>{words.title.nutrient.replace("$number", String(number))}</legend>
-      <div className="form-row">
+      <div className="guide-fields">
         {show(nutrientName(row.key, "nutrient"), "nutrient", "choice", { choices: choices.nutrient })}
         {show(nutrientName(row.key, "extractant"), "extractant", "choice", { choices: choices.extractant })}
         {show(nutrientName(row.key, "decimals"), "decimals", "choice", { choices: choices.decimals })}
@@ -52,11 +52,11 @@ export function NutrientFields({
         const named = (part: string) => className(row.key, place, part);
         const isTop = i === row.classes.length - 1;
         return (
-          <fieldset key={place} className="guide-class">
+          <fieldset key={place} className="guide-class guide-fields">
             <legend>{words.title.class.replace("$number", String(i + 1))}</legend>
             {show(named("class"), "class", "choice", { choices: choices.class })}
             {show(named("low"), "low", "number", { value: i === 0 ? "0" : "" })}
-            {show(named("high"), isTop ? "highOpen" : "high", "number", { required: !isTop })}
+            {show(named("high"), isTop ? "highOpen" : "high", "number")}
             {show(named("response"), "response", "choice", { choices: choices.response })}
             {rated && (
               <>

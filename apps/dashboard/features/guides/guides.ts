@@ -28,8 +28,8 @@ export const guideOf = cache(async (guideId: string): Promise<{ guide: Guide; ow
 export async function citationOf({ source }: Guide): Promise<string> {
   const { sources } = await register();
   const cite = sources.find(({ id }) => id === source.key)?.cite;
-  const parts = cite === undefined || source.key === "office-guide" ? [] : [cite];
-  return [...parts, ...(source.locator === undefined ? [] : [source.locator])].join(" ");
+  if (cite === undefined || source.key === "office-guide") return source.locator ?? source.key;
+  return source.locator === undefined ? cite : `${cite} (${source.locator})`;
 }
 
 /** The schema's bound of an office's source. */

@@ -25,7 +25,11 @@ export async function guideChoices({
   const [t, statuses] = await Promise.all([getTranslations("guides"), getTranslations("ranges.statuses")]);
   const choices = [...own.map(({ guide }) => guide), ...held].map(({ id, title, status }) => ({
     value: id,
-    label: status === "seen" ? title : t("choice", { title, status: statuses(status) }),
+    // The titles of those held here say "(unverified)" themselves; the status says it and how it is known.
+    label:
+      status === "seen"
+        ? title
+        : t("choice", { title: title.replace(/ \(unverified\)$/, ""), status: statuses(status) }),
   }));
   // What was chosen stands in the form even where nobody holds it any more: saving would take it away unasked.
   const gone = chosen !== undefined && choices.every(({ value }) => value !== chosen);
