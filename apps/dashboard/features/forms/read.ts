@@ -46,7 +46,7 @@ export function readForm(
   const fieldValue = (path: string): unknown => {
     const fact = facts(path);
     const text = raw(path);
-    if (fact.kind === "flag") return typed[path] === "yes";
+    if (fact.kind === "flag" && !(fact.nullable && text === "")) return text === "yes";
     if (text === "") return null;
     if (fact.kind === "moment") {
       if (CLOCK.test(text)) return instantOfClock(text, plan.zone ?? "UTC");

@@ -11,7 +11,8 @@ export interface FieldFacts {
 }
 
 interface Json {
-  type?: string;
+  /** Several where a bare type may be null. */
+  type?: string | string[];
   format?: string;
   enum?: unknown[];
   minimum?: number;
@@ -34,7 +35,7 @@ export function factsOf(schema: z.ZodType): (path: string) => FieldFacts {
       optional = /^\d+$/.test(part) ? false : !solid.required?.includes(part);
       const next = /^\d+$/.test(part) ? solid.items : solid.properties?.[part];
       if (!next) throw new Error(`the contract has no field ${path}`);
-      nullable = next.anyOf?.some((option) => option.type === "null") ?? false;
+      nullable = typesOf(next).includes("null") || (next.anyOf?.some(({ type }) => type === "null") ?? false);
       here = next;
     }
     const solid = solidOf(here);
@@ -52,10 +53,13 @@ export function factsOf(schema: z.ZodType): (path: string) => FieldFacts {
 /** The same without the "or nothing". */
 const solidOf = (json: Json): Json => json.anyOf?.find((option) => option.type !== "null") ?? json;
 
+const typesOf = ({ type }: Json): string[] => (type === undefined ? [] : [type].flat());
+
 function kindOf(json: Json): FieldFacts["kind"] {
+  const types = typesOf(json);
   if (json.enum) return "word";
-  if (json.type === "boolean") return "flag";
-  if (json.type === "number" || json.type === "integer") return "number";
+  if (types.includes("boolean")) return "flag";
+  if (types.includes("number") || types.includes("integer")) return "number";
   if (json.format === "date") return "date";
   if (json.format === "date-time") return "moment";
   if (json.format === "uuid") return "id";

@@ -10,6 +10,10 @@ export interface FormWords {
   word: (path: string, word: string) => string;
   title: (key: string) => string;
   none: string;
+  /** Answers to a yes-or-no question that may be left open. */
+  yes: string;
+  no: string;
+  unsaid: string;
 }
 
 type Values = Record<string, unknown>;
@@ -69,14 +73,16 @@ export function asText(
   units: UnitSystem,
 ): string {
   if (value === undefined || value === null) return "";
-  if (typeof value === "boolean") return value ? "yes" : "";
+  if (typeof value === "boolean") return value ? "yes" : fact.nullable ? "no" : "";
   if (fact.kind === "number" && typeof value === "number") return inField(value, unit, units);
   return String(value);
 }
 
 const kindOf = (fact: FieldFacts, long: boolean): FieldView["kind"] => {
   if (long) return "long";
-  return fact.kind === "word" || fact.kind === "id" ? "choice" : fact.kind;
+  // A box that is not ticked says no; what may be left unsaid is a choice of three.
+  if (fact.kind === "word" || fact.kind === "id" || (fact.kind === "flag" && fact.nullable)) return "choice";
+  return fact.kind;
 };
 
 /** A field inside a part that may be left out may itself be left empty. */
@@ -87,6 +93,13 @@ function isRequired(path: string, fact: FieldFacts, facts: (path: string) => Fie
 }
 
 function choicesOf(path: string, fact: FieldFacts, plan: Plan, words: FormWords) {
+  if (fact.kind === "flag" && fact.nullable) {
+    return [
+      { value: "", label: words.unsaid },
+      { value: "yes", label: words.yes },
+      { value: "no", label: words.no },
+    ];
+  }
   const choices =
     plan.choices?.[path] ?? fact.words.map((word) => ({ value: word, label: words.word(path, word) }));
   const mayBeNone = fact.nullable || fact.optional;

@@ -19,6 +19,9 @@ export async function formWords(labels: string): Promise<FormWords> {
     word: (path, word) => words(`${labels}.${path}.${word}` as never),
     title: (key) => t(`${labels}.$titles.${key}` as never),
     none: form("none"),
+    yes: form("yes"),
+    no: form("no"),
+    unsaid: form("unsaid"),
   };
 }
 
