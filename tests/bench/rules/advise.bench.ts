@@ -44,6 +44,8 @@ function stateOf(name: string): PlantingState {
   if (weather.length !== DAYS) throw new Error(`the state has ${weather.length} days of weather`);
   const planting = {
     ...given,
+    // Without a goal feeding has nothing to reckon.
+    planting: { ...given.planting, yieldGoalTPerHa: 25 },
     weather,
     climatology: climatologyOf(station, Number(today.slice(0, 4))),
     shed: [],
