@@ -45,14 +45,14 @@ describe.each([390, 1440])("at %i px", (width) => {
     await page.getByRole("combobox", { name: "Nutrient", exact: true }).selectOption({ label: "Phosphorus" });
     await page.getByRole("combobox", { name: "Extractant", exact: true }).selectOption("mehlich-3");
     await page.getByLabel("Rates", { exact: true }).selectOption("P2O5");
-    await typeClass(1, "low", "0", "30", "Peppers can be expected to answer to it.");
+    await typeClass(1, "low", "0", "30", "respond");
     await group("Class 1").getByLabel("Rate, from").fill("100");
     await page.getByRole("button", { name: "Add a class" }).click();
     expect(await page.evaluate(() => document.activeElement?.closest("fieldset")?.textContent)).toMatch(
       /^Class 3/,
     );
-    await typeClass(2, "medium", "33", "60", "Peppers may answer to it.");
-    await typeClass(3, "high", "61", "", "More of it is unlikely to help.");
+    await typeClass(2, "medium", "33", "60", "may respond");
+    await typeClass(3, "high", "61", "", "hardly respond");
     await page.getByLabel("Crop").fill("peppers");
     await page.getByRole("button", { name: "Keep the guide" }).click();
 

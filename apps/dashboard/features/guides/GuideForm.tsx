@@ -4,48 +4,17 @@ import Link from "next/link";
 import { useRouter } from "next/navigation";
 import { type FormEvent, useEffect, useRef, useState, useTransition } from "react";
 import { Field } from "../forms/Form.tsx";
-import type { Choice, FieldView, FormState } from "../forms/plan.ts";
+import type { FieldView, FormState } from "../forms/plan.ts";
 import type { Added } from "./actions.ts";
+import type { FieldMaker, GuideChoices, GuideFormWords } from "./fields.ts";
 import { NutrientFields } from "./NutrientFields.tsx";
 import { className, type NutrientRow, nutrientName, typedGuide } from "./typed.ts";
-
-export interface GuideFormWords {
-  label: Record<string, string>;
-  hint: Record<string, string>;
-  title: Record<"about" | "recommendations" | "nutrient" | "class", string>;
-  addNutrient: string;
-  addClass: string;
-  removeNutrient: string;
-  removeClass: string;
-  notANumber: string;
-  needed: string;
-  twice: string;
-  seeFields: string;
-  unreachable: string;
-  optional: string;
-  save: string;
-  busy: string;
-  cancel: string;
-}
-
-export type GuideChoices = Record<
-  "unit" | "medium" | "nutrient" | "extractant" | "decimals" | "class" | "response" | "rates" | "rateUnit",
-  Choice[]
->;
 
 interface Props {
   add: (raw: Record<string, unknown>) => Promise<Added>;
   choices: GuideChoices;
   words: GuideFormWords;
 }
-
-/** Makes the view of one field from its name in the catalogue. */
-export type FieldMaker = (
-  name: string,
-  key: string,
-  kind: FieldView["kind"],
-  more?: Partial<FieldView>,
-) => FieldView;
 
 /** A guide typed row by row. The fields keep what was typed until the guide is kept. */
 export function GuideForm({ add, choices, words }: Props) {

@@ -1,7 +1,7 @@
 import { type FormEvent, useState } from "react";
 import { Field } from "../forms/Form.tsx";
 import type { FieldView, FormState } from "../forms/plan.ts";
-import type { FieldMaker, GuideChoices, GuideFormWords } from "./GuideForm.tsx";
+import type { FieldMaker, GuideChoices, GuideFormWords } from "./fields.ts";
 import { className, type NutrientRow, nutrientName } from "./typed.ts";
 
 interface Props {

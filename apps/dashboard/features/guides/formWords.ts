@@ -1,5 +1,5 @@
 import { getMessages, getTranslations } from "next-intl/server";
-import type { GuideFormWords } from "./GuideForm.tsx";
+import type { GuideFormWords } from "./fields.ts";
 
 /** The words of the form of a guide. */
 export async function guideFormWords(): Promise<GuideFormWords> {

@@ -16,12 +16,7 @@ import { addGuide } from "../../../../../features/guides/actions.ts";
 import { formName } from "../../../../../features/guides/figures.ts";
 import { guideFormWords } from "../../../../../features/guides/formWords.ts";
 import { GuideForm } from "../../../../../features/guides/GuideForm.tsx";
-import {
-  classWord,
-  extractantWord,
-  nutrientWord,
-  responseWord,
-} from "../../../../../features/guides/words.ts";
+import { classWord, extractantWord, nutrientWord } from "../../../../../features/guides/words.ts";
 import { agentSeat } from "../../../../../server/seat.ts";
 import { Row } from "../../../../../ui/Row.tsx";
 
@@ -59,7 +54,10 @@ export default async function GuideFormPage() {
           extractant: [choose, ...chosen(EXTRACTANTS, extractantWord)],
           decimals: chosen(["0", "1", "2", "3"], (decimals) => t("decimals", { decimals: Number(decimals) })),
           class: [choose, ...chosen(SOIL_TEST_CLASSES, classWord)],
-          response: [choose, ...chosen(GUIDE_RESPONSES, responseWord)],
+          response: [
+            choose,
+            ...chosen(GUIDE_RESPONSES, (word) => t(`form.responses.${word}` as "form.responses.unlikely")),
+          ],
           rates: [
             { value: "", label: t("form.noRates") },
             ...chosen(RATE_FORMS, (form) => t("form.ratesAs", { form: formName(form) })),
