@@ -192,7 +192,7 @@ describe("why a material stays out", () => {
     }
     expect(demand(shedOf(shed)).leftOut).toEqual([]);
   });
-  test("by drip what does not dissolve; raw manure by drip, on a standing crop and on certified ground; composted passes", () => {
+  test("by drip what does not dissolve; raw manure always, before and after setting out, and where nobody said how it was treated; composted passes", () => {
     const manure = material("m", "manure", [0.5, 0.3, 0.5], { soluble: false });
     const composted = { ...manure, id: "c", manure: { animal: "cattle", composted: true } as const };
     const drip = { method: "drip", credits: [] } as PlantingState["feeding"];
@@ -200,9 +200,17 @@ describe("why a material stays out", () => {
     expect(why(demand(shedOf([manure])), "m")).toBe("raw-manure");
     expect(why(demand(shedOf([composted])), "c")).toBeUndefined();
     const planned = planting({ setOutOn: undefined, plannedSetOutOn: "2025-06-20" });
-    expect(why(demand(shedOf([manure], { planting: planned })), "m")).toBeUndefined();
-    expect(why(demand(shedOf([manure], { planting: planned, bed: certified })), "m")).toBe("raw-manure");
-    expect(why(demand(shedOf([manure], { planting: planned, feeding: drip })), "m")).toBe("raw-manure");
+    const raw = { ...manure, id: "r", manure: { animal: "cattle", composted: false } as const };
+    const hens = material("h", "poultry-manure", [3, 2, 2], { soluble: false });
+    for (const over of [
+      {},
+      { planting: planned },
+      { planting: planned, bed: certified },
+      { feeding: drip },
+    ]) {
+      const d = demand(shedOf([manure, raw, hens], over));
+      expect(["m", "r", "h"].map((id) => why(d, id))).toEqual(["raw-manure", "raw-manure", "raw-manure"]);
+    }
   });
   test("what limes, what sours, what holds no food asked for, and all but the chosen one", () => {
     const shed = [

@@ -341,20 +341,22 @@ describe("what it refuses or cannot say", () => {
     const state = from({ ...urea, certifiedUse: "restricted" }, { bed: bed({ certification: "certified" }) });
     expect(advice(state).cautions.map((c) => c.id)).toContain("certifier-first");
   });
-  test("raw manure, and what does not dissolve, by drip", () => {
-    const manure = { ...urea, id: "m", kind: "manure", nPct: 0.6 } as const;
+  test("what does not dissolve, by drip", () => {
     const meal = { ...urea, id: "b", kind: "blood-meal", nPct: 12, soluble: false } as const;
-    for (const material of [manure, meal]) {
-      const state = from(material, { feeding: { materialId: material.id, method: "drip", credits: [] } });
-      expect(refusal(state)?.field).toBe("feeding.method");
-    }
+    const state = from(meal, { feeding: { materialId: "b", method: "drip", credits: [] } });
+    expect(refusal(state)?.field).toBe("feeding.method");
   });
-  test("raw manure on a standing crop of certified ground", () => {
+  test("raw manure, on any ground and before plants as well: the manure rule says when it may be spread", () => {
     const manure = { ...urea, id: "m", kind: "manure", nPct: 0.6, certifiedUse: "allowed" } as const;
-    expect(refusal(from(manure, { bed: bed({ certification: "certified" }) }))?.message).toContain("205.203");
-    expect(refusal(from(manure))?.message).toContain("taken for all ground");
     const planned = planting({ setOutOn: undefined, plannedSetOutOn: "2025-06-10" });
-    expect(advice(from(manure, { planting: planned })).cautions[0]?.id).toBe("manure-raw");
+    const certified = bed({ certification: "certified" });
+    for (const over of [{}, { planting: planned }, { bed: certified }]) {
+      const said = refusal(from(manure, over));
+      expect(said?.field).toBe("feeding.materialId");
+      expect(said?.message).toMatch(/205\.203.*manure-timing/);
+    }
+    const composted = { ...manure, manure: { animal: "cattle", composted: true } } as const;
+    expect(advice(from(composted, { planting: planned })).cautions[0]?.id).toBe("manure-raw");
   });
   test("wood ash, a material not in the shed, and an application of a day to come", () => {
     expect(refusal(from({ ...urea, kind: "wood-ash" }))?.field).toBe("feeding.materialId");

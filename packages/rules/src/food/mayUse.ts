@@ -14,7 +14,8 @@ const LIMING: ReadonlySet<MaterialKind> = new Set<MaterialKind>([
 /** They sour it. */
 const SOURING: ReadonlySet<MaterialKind> = new Set<MaterialKind>(["sulfur", "ferrous-sulfate"]);
 
-export const isRawManure = (m: Material): boolean => RAW_MANURE.has(m.kind) && m.manure?.composted !== true;
+/** Manure that nobody said was composted is raw. */
+const isRawManure = (m: Material): boolean => RAW_MANURE.has(m.kind) && m.manure?.composted !== true;
 
 /** What a material brings of a nutrient that counts this year, by its label or what its kind is made of [%]. */
 export const contentPct = (m: Material, nutrient: FedNutrient): number =>
@@ -22,8 +23,8 @@ export const contentPct = (m: Material, nutrient: FedNutrient): number =>
 
 /**
  * Why a material may not feed this planting whoever chose it; undefined where it may. On certified ground, and where
- * only organic materials are wanted, what is not proven allowed stays out. Raw manure goes neither on certified ground
- * nor on a standing crop: dosed by uptake it would fall within 120 days of harvest (7 CFR 205.203(c)).
+ * only organic materials are wanted, what is not proven allowed stays out. Raw manure is never dosed by uptake, on any
+ * ground: it is spread before the plants, as many days before harvest as the manure rule says (7 CFR 205.203(c)).
  */
 export function whyNot(state: PlantingState, m: Material, today: string): WhyLeftOut | undefined {
   const { certification } = state.bed;
@@ -32,10 +33,7 @@ export function whyNot(state: PlantingState, m: Material, today: string): WhyLef
   if (organic && m.certifiedProofUntil !== undefined && m.certifiedProofUntil < today) return "proof-expired";
   if (LIMING.has(m.kind)) return "liming-material";
   if (SOURING.has(m.kind)) return "soil-ph";
-  const { setOutOn } = state.planting;
-  const standing = setOutOn !== undefined && setOutOn <= today;
-  if (isRawManure(m) && (certification !== "none" || standing)) return "raw-manure";
-  if (state.feeding.method === "drip" && isRawManure(m)) return "raw-manure";
+  if (isRawManure(m)) return "raw-manure";
   if (state.feeding.method === "drip" && !m.soluble) return "not-soluble";
   return undefined;
 }

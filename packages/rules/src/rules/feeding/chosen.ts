@@ -1,5 +1,5 @@
 import { refuse } from "../../core/errors.ts";
-import { isRawManure, whyNot } from "../../food/mayUse.ts";
+import { whyNot } from "../../food/mayUse.ts";
 import type { Material } from "../../states/food.ts";
 import type { PlantingState } from "../../states/states.ts";
 
@@ -26,28 +26,18 @@ export function chosenMaterial(state: PlantingState, today: string): Material | 
       const message = `has a proof that ended on ${material.certifiedProofUntil} (${ground})`;
       return refuse(field, message, "a material whose proof still holds", materialId);
     }
-    case "raw-manure":
-      if (method === "drip") break;
-      return refuse(
-        field,
-        state.bed.certification === "none"
-          ? "raw manure on a standing crop would be too near to harvest (the 120 days of 7 CFR 205.203(c), taken for all ground)"
-          : "raw manure on certified ground would be too near to harvest (7 CFR 205.203(c))",
-        "composted manure, or another material",
-        materialId,
-      );
-    case "not-soluble":
-      break;
+    case "raw-manure": {
+      const message =
+        "raw manure is spread before the plants, never dosed on a planting (7 CFR 205.203(c), taken for all ground); the rule manure-timing says when it may still be spread";
+      return refuse(field, message, "composted manure, or another material", materialId);
+    }
+    case "not-soluble": {
+      const message = "a material that does not dissolve may not go through drip lines";
+      return refuse("feeding.method", message, "broadcast, banded or watered-in", method);
+    }
     default: {
       const message = "moves the soil's pH and is not dosed by this rule";
       return refuse(field, message, "a fertiliser; what limes or sours is judged by soil pH", materialId);
     }
   }
-  const what = isRawManure(material) ? "raw manure" : "a material that does not dissolve";
-  return refuse(
-    "feeding.method",
-    `${what} may not go through drip lines`,
-    "broadcast, banded or watered-in",
-    method,
-  );
 }

@@ -74,7 +74,8 @@ export const feeding: Record<string, string> = {
   "feeding.left-out.not-certified": "it is not proven allowed on organic ground",
   "feeding.left-out.proof-expired": "the proof of its use on organic ground has run out",
   "feeding.left-out.not-soluble": "it does not dissolve and would block the drip line",
-  "feeding.left-out.raw-manure": "raw manure is too near to harvest on this planting",
+  "feeding.left-out.raw-manure":
+    "raw manure is spread before the plants; the manure rule says when it may still be",
   "feeding.left-out.liming-material": "it limes, and soil pH decides about it",
   "feeding.left-out.no-food": "it holds nothing that is asked for here",
   "feeding.left-out.soil-ph": "it sours the soil, and soil pH decides about it",

@@ -68,7 +68,8 @@ export const shed: Record<string, string> = {
   "shed.left-out.not-certified": "it may not be used on certified ground",
   "shed.left-out.proof-expired": "the proof of its use on certified ground has run out",
   "shed.left-out.not-soluble": "it does not dissolve fully and may not go through drip lines",
-  "shed.left-out.raw-manure": "it is raw manure, too near to harvest",
+  "shed.left-out.raw-manure":
+    "it is raw manure, spread before the plants; the manure rule says when it may still be",
   "shed.left-out.liming-material": "it limes the soil and is judged by soil pH",
   "shed.left-out.no-food": "it holds nothing that is asked for",
   "shed.left-out.soil-ph": "the soil's pH speaks against it",
