@@ -318,6 +318,37 @@ describe("the feed", () => {
       keys(advice(state({ feeding: { ...feeding, fertigation: { ...fertigation, ratio: 500 } } }))),
     ).not.toContain("too-strong");
   });
+  test("SN-726, SN-727: a stock stronger than dissolves at the tank's coldest is made weaker, at a lower ratio", () => {
+    const fed = (over: Partial<Material>, fertigation: { ratio: number; tankC?: number }) =>
+      advice(
+        state({
+          shed: [{ ...feed, ...over }],
+          waterTests: [{ id: "w", sampledOn: "2025-05-01", nitrateNMgPerL: 0 }],
+          feeding: {
+            materialId: "feed",
+            method: "drip",
+            credits: [],
+            fertigation: { tanks: 1, tankL: 20, ...fertigation },
+          },
+        }),
+      );
+    const nitre = { kind: "potassium-nitrate", nPct: 13, p2o5Pct: 0, k2oPct: 46 } as const;
+    // 120 ppm x 200 / 130 = 184.6 g/L; at 5 °C the column of 0 °C stands, 133 g/L: 1:144, 132.9 g/L, 2,658 g in 20 L.
+    const cold = fed(nitre, { ratio: 200 });
+    expect(text(cold, "does-not-dissolve")).toMatch(/1:200 .*5 °C no more than 133 g .*1:144/);
+    expect(text(cold, "injector")).toMatch(/1:144 .*2,658 g/);
+    expect(cold.estimated.map((e) => e.input)).toContain("coldest of the stock tank");
+    // 209 g/L at 10 °C.
+    const warm = fed(nitre, { ratio: 200, tankC: 10 });
+    expect(keys(warm)).not.toContain("does-not-dissolve");
+    expect(text(warm, "injector")).toContain("1:200");
+    // Ammonium sulfate: 710 g/L at 5 °C, nothing printed below.
+    const sulfate = { kind: "ammonium-sulfate", nPct: 21, p2o5Pct: 0, k2oPct: 0 } as const;
+    expect(keys(fed(sulfate, { ratio: 1000 }))).not.toContain("does-not-dissolve");
+    const frozen = fed(sulfate, { ratio: 100, tankC: 2 });
+    expect(text(frozen, "stock-too-cold")).toMatch(/2 °C.*5 °C/);
+    expect(keys(frozen)).not.toContain("injector");
+  });
   test.each([
     ["prohibited on certified ground", feed, "containers.why.not-certified"],
     ["one that does not dissolve", { ...feed, soluble: false }, "containers.why.not-soluble"],

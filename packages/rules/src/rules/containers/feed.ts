@@ -2,8 +2,9 @@ import type { Working } from "../../core/working.ts";
 import { feedingDates } from "../../food/curve.ts";
 import { whyNot } from "../../food/mayUse.ts";
 import { feedEcQuantity } from "../../quantities/soil/feedConductivity.ts";
-import { injectorQuantity } from "../../quantities/soil/injector.ts";
+import { injector, injectorQuantity } from "../../quantities/soil/injector.ts";
 import type { Fertigation, Material, WhyLeftOut } from "../../states/food.ts";
+import { COLDEST_COLUMN_C, type Dissolves, dissolves } from "../../tables/solubility.ts";
 import type { Potted } from "./door.ts";
 import type { PotWater } from "./water.ts";
 
@@ -16,9 +17,6 @@ export const TARGET_SOURCE = { key: "florida-rockwool-pepper", locator: "abstrac
 /** By stage: up to set, early fruit, late fruit. */
 const LEAN_PPM_N = { vegetative: 60, "early-fruit": 90, "late-fruit": 120 } as const;
 export type FruitStage = keyof typeof LEAN_PPM_N;
-
-/** The highest stock strength printed on a published label: 4 lb per US gallon (SN-812) [g/L]. */
-export const STOCK_STOP_G_PER_L = 480;
 
 /** Litres that one container gets a day, and all of them. */
 export interface Given {
@@ -51,12 +49,23 @@ export interface Feed {
         gPerPotWeek: number;
         gPer10L: number;
         k2oPpm: number;
-        injector:
-          | { gPerLStock: number; gramsInStock: number; tankL: number; ratio: number; days: number }
-          | undefined;
+        injector: Stock | undefined;
       }
     | undefined;
 }
+
+/** What goes into the stock tank. Colder than the coldest printed solubility, or not even undiluted: nothing does. */
+export type Stock =
+  | {
+      kind: "mix";
+      gramsInStock: number;
+      tankL: number;
+      /** 1 part of stock in so many of feed; below the injector's own where that does not dissolve. */
+      ratio: number;
+      days: number;
+      tooStrong: { set: number; gPerL: number; most: Dissolves; tankC: number } | undefined;
+    }
+  | { kind: "too-cold" | "cannot-dissolve"; tankC: number };
 
 /** The feed for containers that get so much water. */
 export function feedOf(potted: Potted, water: PotWater, given: Given, w: Working): Feed {
@@ -158,26 +167,34 @@ function productOf(
     gPerPotWeek,
     gPer10L,
     k2oPpm: (ppmN * material.k2oPct) / material.nPct,
-    injector: fertigation && injectorOf(material, ppmN, given, fertigation, w),
+    injector: fertigation && stockOf(material, ppmN, given, fertigation, w),
   };
 }
 
-function injectorOf(material: Material, ppmN: number, given: Given, f: Fertigation, w: Working) {
-  const stock = injectorQuantity.compute({
-    targetPpm: ppmN,
-    nutrient: "N",
-    grade: material.nPct,
-    ratio: f.ratio,
-    stockLitres: f.tankL,
-  });
+/** The stock at the injector's own ratio, or at the highest at which it dissolves when the tank is coldest. */
+function stockOf(material: Material, ppmN: number, given: Given, f: Fertigation, w: Working): Stock {
+  const tankC = f.tankC ?? COLDEST_COLUMN_C;
+  if (f.tankC === undefined) {
+    const source = { key: "solubility-notes-2015", locator: "SN-726" };
+    w.estimate("coldest of the stock tank", "5 °C taken, the coldest of the table", source);
+  }
+  const most = dissolves(material.kind, tankC);
+  if (!most) return { kind: "too-cold", tankC };
+  const feed = { targetPpm: ppmN, nutrient: "N", grade: material.nPct, stockLitres: f.tankL } as const;
+  const gPerL = injector({ ...feed, ratio: f.ratio }).gPerLStock;
+  w.line("c_stock", "stock at the injector's own ratio", `N_add x ${f.ratio} / (10 %N)`, gPerL, "g/L");
+  w.line("c_max", "most that dissolves", `${material.kind} at ${tankC} °C`, most.gPerL, "g/L", most.source);
+  const tooStrong = gPerL > most.gPerL ? { set: f.ratio, gPerL, most, tankC } : undefined;
+  const ratio = tooStrong ? Math.floor((f.ratio * most.gPerL) / gPerL) : f.ratio;
+  if (ratio < 1) return { kind: "cannot-dissolve", tankC };
+  const stock = injectorQuantity.compute({ ...feed, ratio });
   w.include(stock);
   const days = w.line(
     "t_tank",
     "one tank feeds all containers for",
-    `${f.tankL} L x ${f.ratio} / ${given.allLPerDay} L a day`,
-    (f.tankL * f.ratio) / given.allLPerDay,
+    `${f.tankL} L x ${ratio} / ${given.allLPerDay} L a day`,
+    (f.tankL * ratio) / given.allLPerDay,
     "days",
   );
-  const { gPerLStock, gramsInStock } = stock.value;
-  return { gPerLStock, gramsInStock, tankL: f.tankL, ratio: f.ratio, days };
+  return { kind: "mix", gramsInStock: stock.value.gramsInStock, tankL: f.tankL, ratio, days, tooStrong };
 }

@@ -1,5 +1,7 @@
+import type { Material } from "../../states/food.ts";
+import { COLDEST_COLUMN_C, SOLUBILITY } from "../../tables/solubility.ts";
 import { type Message, measure, say, wordOf } from "../../text/message.ts";
-import { type Feed, STOCK_STOP_G_PER_L, TARGET_PPM_N } from "./feed.ts";
+import { type Feed, type Stock, TARGET_PPM_N } from "./feed.ts";
 import type { PotReading } from "./judge.ts";
 import { controlledRelease } from "./slowFeed.ts";
 
@@ -68,27 +70,35 @@ function productSteps({ choice, product }: Feed): Message[] {
     inCan: measure(product.gPer10L, "g"),
     potash: measure(product.k2oPpm, "mg/L"),
   };
+  return [say("containers.step.product", grams), ...(injector ? stockSteps(injector, product.material) : [])];
+}
+
+function stockSteps(stock: Stock, { kind }: Material): Message[] {
+  const what = wordOf(`material.${kind}`);
+  if (stock.kind !== "mix") {
+    const coldest = measure(SOLUBILITY[kind]?.atC[0]?.[0] ?? COLDEST_COLUMN_C, "C");
+    return [say(`containers.step.stock-${stock.kind}`, { what, tank: measure(stock.tankC, "C"), coldest })];
+  }
+  const { gramsInStock, tankL, ratio, days, tooStrong } = stock;
+  const mix = say("containers.step.injector", {
+    what,
+    grams: measure(gramsInStock, "g"),
+    tank: measure(tankL, "L"),
+    ratio,
+    days: measure(days, "days"),
+  });
+  if (!tooStrong) return [mix];
+  const { set, gPerL, most, tankC } = tooStrong;
   return [
-    say("containers.step.product", grams),
-    ...(injector
-      ? [
-          say("containers.step.injector", {
-            what,
-            grams: measure(injector.gramsInStock, "g"),
-            tank: measure(injector.tankL, "L"),
-            ratio: injector.ratio,
-            days: measure(injector.days, "days"),
-          }),
-          ...(injector.gPerLStock > STOCK_STOP_G_PER_L
-            ? [
-                say("containers.step.too-strong", {
-                  strength: measure(injector.gPerLStock, "g"),
-                  most: measure(STOCK_STOP_G_PER_L, "g"),
-                  litre: measure(1, "L"),
-                }),
-              ]
-            : []),
-        ]
-      : []),
+    say(most.atC === null ? "containers.step.too-strong" : "containers.step.does-not-dissolve", {
+      what,
+      set,
+      strength: measure(gPerL, "g"),
+      most: measure(most.gPerL, "g"),
+      litre: measure(1, "L"),
+      tank: measure(tankC, "C"),
+      ratio,
+    }),
+    mix,
   ];
 }

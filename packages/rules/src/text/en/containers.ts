@@ -74,7 +74,13 @@ export const containers: Record<string, string> = {
   "containers.step.injector":
     "Through the injector at 1:{ratio} (1 part in {ratio} parts of finished feed): {grams} of {what} in {tank} of stock. One tank lasts about {days}.",
   "containers.step.too-strong":
-    "That is {strength} in {litre} of stock; a published label stops at {most}. Use a lower ratio.",
+    "At 1:{set} that would be {strength} in {litre} of stock; a published label stops at {most}. Make the stock weaker and set the injector to 1:{ratio}.",
+  "containers.step.does-not-dissolve":
+    "At 1:{set} that would be {strength} in {litre} of stock; at {tank} no more than {most} of {what} dissolves. Make the stock weaker and set the injector to 1:{ratio}.",
+  "containers.step.stock-too-cold":
+    "No solubility of {what} is published for a stock tank as cold as {tank}. Keep the stock at {coldest} or warmer, or feed by hand.",
+  "containers.step.stock-cannot-dissolve":
+    "{what} does not dissolve at {tank} in as much water as the feed itself has. Choose another material.",
   "containers.step.choose":
     "Several materials of the shed could feed these plants. Choose one in the feeding plan, and its grams are said here.",
   "containers.step.no-material":
