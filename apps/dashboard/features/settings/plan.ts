@@ -15,7 +15,13 @@ export const settingsPlan = (guides: Choice[] = []): Plan => ({
     { title: "soil", fields: ["soilGuide", "limeTargetPh"] },
     {
       title: "feeding",
-      fields: ["feedingChlorideMostKgPerHa", "feedingAmmoniumMostPct", "feedingSaltMostKgPerHa"],
+      fields: [
+        "feedingChlorideMostKgPerHa",
+        "feedingAmmoniumMostPct",
+        "feedingSaltMostKgPerHa",
+        "feedingCaToMgLeast",
+        "feedingCaToKLeast",
+      ],
     },
     { title: "manure", fields: ["rawManureRule"] },
   ],

@@ -15,12 +15,14 @@ import { givenIfDone, openFeedings } from "./unanswered.ts";
 
 /**
  * What a planting still needs this season, and from which materials of its shed it may come. Undefined where feeding
- * gives no advice: cleared, out of season, lacking a yield goal or a setting-out day, or refused.
+ * gives no advice: cleared, out of season, in containers, lacking a yield goal or a setting-out day, or refused.
  */
 export function demandOf(state: PlantingState): Demand | undefined {
   const today = localDay(state.asOf, state.site.timeZone);
   const { endedOn, setOutOn, plannedSetOutOn, yieldGoalTPerHa } = state.planting;
   const start = setOutOn ?? plannedSetOutOn;
+  // Containers are fed through their water, by a rule of their own: a share here would feed them twice.
+  if (state.bed.kind === "containers") return undefined;
   if (endedOn !== undefined && endedOn <= today) return undefined;
   if (start === undefined || yieldGoalTPerHa === undefined) return undefined;
   if (today >= feedingDates(start, [], today).end) return undefined;
@@ -64,6 +66,7 @@ export function demandFrom(state: PlantingState, plan: FeedingPlan, goal: number
  */
 function boundsOf(state: PlantingState, start: string, today: string): Demand["bounds"] {
   const { feedingChlorideMostKgPerHa, feedingAmmoniumMostPct, feedingSaltMostKgPerHa } = state.settings;
+  const { feedingCaToMgLeast: caToMgLeast, feedingCaToKLeast: caToKLeast } = state.settings;
   const given = givenMaterials(state, start, today);
   const had = (of: "chloride" | "salt") =>
     given.reduce((sum, g) => sum + g.kgPerHa * (contentsOf(g.material)[of] ?? 0), 0);
@@ -75,6 +78,8 @@ function boundsOf(state: PlantingState, start: string, today: string): Demand["b
     ...(feedingSaltMostKgPerHa === undefined
       ? {}
       : { saltMostKgPerHa: Math.max(0, feedingSaltMostKgPerHa * treatedShare(state) - had("salt")) }),
+    ...(caToMgLeast === undefined ? {} : { caToMgLeast }),
+    ...(caToKLeast === undefined ? {} : { caToKLeast }),
   };
 }
 

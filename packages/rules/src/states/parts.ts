@@ -474,5 +474,7 @@ export const SettingsSchema = z.strictObject({
     0,
     10_000,
   ).optional(),
+  feedingCaToMgLeast: num("least calcium to magnesium given, by equivalents", "ratio", 0, 100).optional(),
+  feedingCaToKLeast: num("least calcium to potassium given, by equivalents", "ratio", 0, 100).optional(),
 });
 export type Settings = z.infer<typeof SettingsSchema>;
