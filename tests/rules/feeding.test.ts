@@ -2,6 +2,7 @@ import { type Advice, type Answer, addDays, adviseState, type PlantingState, ren
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { dayShares, feedingDates, ratioOn } from "../../packages/rules/src/food/curve.ts";
+import { demandOf } from "../../packages/rules/src/food/demand.ts";
 import { N_CEILING_KG_PER_HA } from "../../packages/rules/src/food/plan.ts";
 import { dosesAhead } from "../../packages/rules/src/food/pool.ts";
 import { bed, feedingState, planting, soilTest, urea } from "./waterAndFood.ts";
@@ -309,12 +310,14 @@ describe("material, shed and containers", () => {
     const { stockKg: _, ...unweighed } = urea;
     expect(keys(advice(from(unweighed)))).toContain("feeding.step.stock-unknown");
   });
-  test("40 containers share the bed's dose: 37.76 g / 40 = 0.944 g each", () => {
+  test("containers are fed by their own rule: no dose here, and no share of the shed", () => {
     const pots = bed({ kind: "containers", containers: { count: 40, volumeL: 20 } });
-    expect(measured(advice(feedingState({ bed: pots })), "feeding.step.dose-container", "each")).toBeCloseTo(
-      0.9441,
-      4,
-    );
+    expect(answer(feedingState({ bed: pots }))).toMatchObject({
+      kind: "does-not-apply",
+      reason: { key: "feeding.containers" },
+    });
+    expect(demandOf(feedingState({ bed: pots }))).toBeUndefined();
+    expect(demandOf(feedingState())?.needs.some((n) => n.leastKgPerHa > 0)).toBe(true);
   });
   test("cautions travel: handling, leaching, law; urea with ash and on the surface; backflow on drip", () => {
     const ids = advice(feedingState()).cautions.map((c) => c.id);

@@ -65,10 +65,6 @@ const LEAST_PER_PLANT_G = 0.005 * 28.349523125;
 
 function perPlace(state: PlantingState, grams: number, shared: Message["params"]): Message {
   const { bed, planting } = state;
-  if (bed.containers) {
-    const each = measure(grams / bed.containers.count, "g");
-    return say("feeding.step.dose-container", { ...shared, each });
-  }
   const row = measure(grams / (bed.lengthM * planting.rowsPerBed), "g/m");
   const perPlant = grams / planting.plants;
   return perPlant < LEAST_PER_PLANT_G

@@ -41,6 +41,7 @@ function run(state: PlantingState): AnswerBody {
   if (planting.endedOn !== undefined && planting.endedOn <= today) {
     return { kind: "does-not-apply", reason: say("feeding.ended") };
   }
+  if (state.bed.kind === "containers") return { kind: "does-not-apply", reason: say("feeding.containers") };
   const chosen = chosenMaterial(state, today);
   const start = planting.setOutOn ?? planting.plannedSetOutOn;
   const goal = planting.yieldGoalTPerHa;

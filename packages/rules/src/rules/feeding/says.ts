@@ -50,7 +50,6 @@ export function limitsOf(state: PlantingState, r: FeedingReading): Message[] {
   const guides = [plan.p2o5.guide, plan.k2o.guide].filter((g) => g !== undefined);
   const limits = [say("feeding.limit.basis"), say("feeding.limit.climate")];
   if (state.feeding.method !== "broadcast") limits.push(say("feeding.limit.strip"));
-  if (state.bed.kind === "containers") limits.push(say("feeding.limit.containers"));
   if (r.schedule.materials.some((m) => isSlow(m.material.kind))) limits.push(say("feeding.limit.slow"));
   if (state.planting.species !== "annuum") limits.push(say("feeding.limit.species"));
   if (plan.p2o5.response === "may-respond" || plan.k2o.response === "may-respond") {

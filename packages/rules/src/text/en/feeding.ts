@@ -1,6 +1,8 @@
 /** What feeding says, in English. Keys start with the rule's id. */
 export const feeding: Record<string, string> = {
   "feeding.ended": "The planting has been cleared.",
+  "feeding.containers":
+    "What containers get is said by the rule for containers: they are fed through their water.",
   "feeding.season-over":
     "The season that the uptake figures cover is over; nothing given now would reach the fruit.",
   "feeding.decision.feed-this-week":
@@ -39,8 +41,6 @@ export const feeding: Record<string, string> = {
     "Give {bed} of {material} on this bed{weeks, plural, =1 {} other {; it serves # weeks, and nothing is given in between}}. That is {plant}, or {row}, or {square}, or {area} of cropped land.",
   "feeding.step.dose-bed-row":
     "Give {bed} of {material} on this bed{weeks, plural, =1 {} other {; it serves # weeks, and nothing is given in between}}. That is {row}, or {square}, or {area} of cropped land.",
-  "feeding.step.dose-container":
-    "Give {each} of {material} to each container, {bed} in all{weeks, plural, =1 {} other {; it serves # weeks, and nothing is given in between}} ({square}, or {area} of cropped land).",
   "feeding.step.scoop":
     "By volume that is {volume} of {material}, filled loosely. Weigh one measure of your own bag before you trust it.",
   "feeding.step.wait":
@@ -137,7 +137,7 @@ export const feeding: Record<string, string> = {
   "feeding.step.slow":
     "The nitrogen of {material} comes free only as it rots, over weeks to years. Work it in early, and do not expect this week's dose this week.",
   "feeding.step.choose":
-    "Put a material in the shed that may be used here: then the amounts for bed, plant and container follow.",
+    "Put a material in the shed that may be used here: then the amounts for bed and plant follow.",
   "feeding.step.fits-nothing": "The material chosen holds nothing that is still needed here. Choose another.",
   "feeding.step.mineral-unknown": "{nutrient}: none is advised, because {why}.",
   "feeding.step.mineral-responds":
@@ -183,8 +183,6 @@ export const feeding: Record<string, string> = {
     "Rates are for cropped land, alleys included, at this bed's spacing. On the bed top alone they look larger.",
   "feeding.limit.climate":
     "Uptake figures come from long, warm seasons. In a cool, short one the yield goal must be honest.",
-  "feeding.limit.containers":
-    "Potting media hold little and drain. Soil tests and credits of mineral soil do not carry over.",
   "feeding.limit.slow":
     "Of manure and compost what comes free this year is counted, of meals all of it; when it comes free, warmth and water decide.",
   "feeding.limit.species": "The figures are of sweet pepper and chile of Capsicum annuum.",
