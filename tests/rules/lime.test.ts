@@ -404,6 +404,28 @@ describe("lime given before", () => {
     const left = 500 * (1 - 0.08 * (183 / (365.25 / 12)));
     expect(advice(limed("2024-10-09", 2)).amounts.caco3KgPerHa).toBeCloseTo(call - left, 6);
   });
+  const ashGiven = { ...given("2025-04-20", 20), kind: "wood-ash" as const };
+  const ashed = (over: Partial<BedState>) =>
+    ground({}, { settings: { limeTargetPh: 6 }, applications: [ashGiven], ...over });
+  test("20 kg of ash after the sample, not analysed, on 40 m2: 5000 kg/ha at the least published 20 % are 1000 off the call", () => {
+    const a = advice(ashed({}));
+    expect(a.amounts.caco3KgPerHa).toBeCloseTo(call - 1000, 6);
+    expect(keys(a)).toContain("ash-counted");
+  });
+  test("by its analysis of 30 % where the shed holds it: 1500 off; of before the sample none", () => {
+    const held = material("gone", { kind: "wood-ash", ccePct: 30 });
+    expect(advice(ashed({ shed: [held] })).amounts.caco3KgPerHa).toBeCloseTo(call - 1500, 6);
+    const before = { ...ashGiven, on: "2025-04-10" };
+    expect(advice(ashed({ applications: [before] })).amounts.caco3KgPerHa).toBeCloseTo(call, 6);
+  });
+  test("2 kg on 1 m2 are 500 kg/ha of the bed's 40 m2, not 20 000; on 400 m2 they are 50", () => {
+    const on = (areaM2: number) =>
+      advice(
+        ground({}, { settings: { limeTargetPh: 6 }, applications: [{ ...given("2025-04-20", 2), areaM2 }] }),
+      ).amounts.caco3KgPerHa;
+    expect(on(1)).toBeCloseTo(call - 500, 6);
+    expect(on(400)).toBeCloseTo(call - 50, 6);
+  });
   test("given in one part, need and what still works together leave the target, however deep", () => {
     for (const depthCm of [12, 24]) {
       const s = ground(

@@ -227,6 +227,12 @@ describe("how much", () => {
       "no-lime-need",
     );
   });
+  test("ash given after the sample is taken off once, by the most published: 0.1 kg of ash leaves 0.1 kg less", () => {
+    const soil = { waterPh: 5.9, bufferPh: { method: "mehlich" as const, value: 6.58 } };
+    const call = ((0.08 * 0.6) / 0.7) * TON_PER_ACRE;
+    const applications = [given("2025-04-15", "wood-ash", 0.1)];
+    expect(advice(withTest(soil, { applications })).amounts.ashKg).toBeCloseTo(call * BED_HA * 1.5 - 0.1, 6);
+  });
   test("potash given already is taken off: 2 kg of it on 80 m2 are 250 kg/ha, more than 159", () => {
     const sop = given("2025-04-15", "potassium-sulfate", 4, { k2oPct: 50, areaM2: 80 });
     expect(code(state({ applications: [sop] }))).toBe("no-potash-need");

@@ -8,7 +8,7 @@ import {
   phAfter,
   relationOf,
 } from "../../soil-acidity/limeNeed.ts";
-import { stillWorkingKgPerHa } from "../../soil-acidity/residual.ts";
+import { ashSince, stillWorkingKgPerHa } from "../../soil-acidity/residual.ts";
 import type { AcidSoil } from "../../soil-acidity/soil.ts";
 import { HIGHEST_PEPPER_PH, LIME_TARGET, limeIsDue } from "../../soil-acidity/target.ts";
 import { type LimeTiming, timingOf } from "../../soil-acidity/timing.ts";
@@ -29,6 +29,8 @@ export interface Ground {
 export interface LimeTask {
   task: "lime";
   need: LimeNeed;
+  /** Whether ash given since the sample was taken off. */
+  ashCounted: boolean;
   materials: LimeMaterials;
   /** pH when the first application has acted; null where no relation says. */
   phAfterFirst: number | null;
@@ -37,7 +39,7 @@ export interface LimeTask {
 export type Judged = Ground &
   (
     | LimeTask
-    | { task: "still-working"; need: LimeNeed }
+    | { task: "still-working"; need: LimeNeed; ashCounted: boolean }
     | { task: "sulfur" | "fizz-first"; plan: SulfurPlan }
     | { task: "free-lime" }
     | { task: "gypsum" | "magnesium" }
@@ -66,8 +68,8 @@ export function judge(state: BedState, soil: AcidSoil, today: string, w: Working
 function limeOrWait(state: BedState, ground: Ground, today: string, w: Working): Judged | Open {
   const { soil } = ground;
   if (soil.organic) refuseOrganic(state, soil);
-  const shed = state.shed ?? [];
-  const working = stillWorkingKgPerHa(state.applications ?? [], shed, soil, today);
+  const working = stillWorkingKgPerHa(state, soil, today, "low");
+  const ashCounted = ashSince(state, soil, today).length > 0;
   const need = limeNeedOf(soil, ground.targetPh, working, w);
   if ("lacks" in need) return { open: "no-relation", why: need };
   if (need.callKgPerHa === 0) {
@@ -79,7 +81,7 @@ function limeOrWait(state: BedState, ground: Ground, today: string, w: Working):
       }),
     };
   }
-  if (need.needKgPerHa === 0) return { ...ground, task: "still-working", need };
+  if (need.needKgPerHa === 0) return { ...ground, task: "still-working", need, ashCounted };
   const materials = limeMaterials(state, need, ground.magnesium?.low ?? false, today);
   const [chosen] = materials.rates;
   const share = chosen.bedKg > 0 ? chosen.firstKg / chosen.bedKg : 0;
@@ -88,6 +90,7 @@ function limeOrWait(state: BedState, ground: Ground, today: string, w: Working):
     ...ground,
     task: "lime",
     need,
+    ashCounted,
     materials,
     phAfterFirst: phAfter(soil, effectFirst + need.creditKgPerHa),
     phAfterAll: phAfter(soil, need.needKgPerHa + need.creditKgPerHa),

@@ -28,6 +28,7 @@ function said(state: BedState, j: Judged): Message[] {
           working: measure(j.need.creditKgPerHa, "kg/ha"),
           call: measure(j.need.callKgPerHa, "kg/ha"),
         }),
+        ...ashSaid(j),
         say("lime.step.retest"),
       ];
     case "fizz-first":
@@ -82,10 +83,13 @@ function limeSaid(state: BedState, j: Ground & LimeTask): Message[] {
     ),
     ...leftOutSaid(leftOut),
     ...(j.need.creditKgPerHa > 0
-      ? [say("lime.step.credit", { working: measure(j.need.creditKgPerHa, "kg/ha") })]
+      ? [say("lime.step.credit", { working: measure(j.need.creditKgPerHa, "kg/ha") }), ...ashSaid(j)]
       : []),
   ];
 }
+
+const ashSaid = ({ ashCounted }: { ashCounted: boolean }): Message[] =>
+  ashCounted ? [say("lime.step.ash-counted")] : [];
 
 const leftOutSaid = (leftOut: LimeMaterials["leftOut"]): Message[] =>
   leftOut.map(({ material, why }) => say(`lime.step.${why}`, { material: name(material.kind) }));

@@ -14,13 +14,6 @@ export function ashOfTheYearKg(state: PlantingState, today: string): number {
     .reduce((sum, a) => sum + onThisBed(state, a.amountKg, a.areaM2), 0);
 }
 
-/** Of it, what was given after a day: a sample of that day does not show it. */
-export function ashSinceKg(state: PlantingState, day: string, today: string): number {
-  return state.applications
-    .filter((a) => a.on > day && a.on <= today && isAsh(state, a))
-    .reduce((sum, a) => sum + onThisBed(state, a.amountKg, a.areaM2), 0);
-}
-
 const isAsh = (state: PlantingState, a: PlantingState["applications"][number]): boolean =>
   (a.kind ?? state.shed.find((m) => m.id === a.materialId)?.kind) === "wood-ash";
 

@@ -12,7 +12,7 @@ import type { Range } from "../../tables/uptake.ts";
 import { STRICTEST_CAP, STRICTEST_CEILING } from "../../tables/woodAsh.ts";
 import { bedAreaM2, croppedAreaM2 } from "../../water/ground.ts";
 import { type Ash, type AshContent, contentOf } from "./ash.ts";
-import { ashOfTheYearKg, ashSinceKg, openAsh, openAshKg } from "./given.ts";
+import { ashOfTheYearKg, openAsh, openAshKg } from "./given.ts";
 import { type AshTiming, ashTiming } from "./timing.ts";
 
 /** What each bound would allow on this bed [kg]. The smallest is taken. */
@@ -69,10 +69,8 @@ export function readAsh(
   const content = contentOf(ash.material);
   const openKg = countOpen ? openAshKg(openAsh(state, today)) : 0;
   const hectares = { bed: bedAreaM2(state.bed) / 10_000, cropped: croppedAreaM2(state.bed) / 10_000 };
-  const earlierAshKg = ashSinceKg(state, soil.test.sampledOn, today) + openKg;
   const atWork =
-    stillWorkingKgPerHa(state.applications, state.shed, soil, today) +
-    (earlierAshKg * content.ccePct.high) / 100 / hectares.bed;
+    stillWorkingKgPerHa(state, soil, today, "high") + (openKg * content.ccePct.high) / 100 / hectares.bed;
   const need = limeNeedOf(soil, state.settings.limeTargetPh ?? LIME_TARGET.ph, atWork, w);
   const lacks: Lacks[] = [];
   if (ash.material.ashOf === undefined || ash.material.ashOf === "unknown") lacks.push("origin");

@@ -5,7 +5,7 @@ export const lime: Record<string, string> = {
   "lime.decision.lime-after-crop":
     "pH {ph} is below {target}. When the crop that stands there is over (about {from}), give {kg} of {material} on the bed's {area} ({perM2}) and work it in.",
   "lime.decision.still-working":
-    "pH {ph} is below {target}, but the lime given earlier is still at work. Give none now.",
+    "pH {ph} is below {target}, but what was given earlier is still at work. Give none now.",
   "lime.decision.sulfur":
     "pH {ph} is above what peppers stand well. Work {kg} of {material} into the bed's {area}, and test again before any more.",
   "lime.decision.fizz-first":
@@ -50,9 +50,12 @@ export const lime: Record<string, string> = {
   "lime.step.not-certified": "Not the {material}: it may not be used on this bed's ground.",
   "lime.step.proof-expired":
     "Not the {material}: the proof that it may be used on this bed's ground has run out.",
-  "lime.step.credit": "Lime given earlier and still to act is taken off: {working} as calcium carbonate.",
+  "lime.step.credit":
+    "Lime and ash given earlier and still to act is taken off: {working} as calcium carbonate.",
+  "lime.step.ash-counted":
+    "Wood ash given since the sample is in that: by its analysis, else by the least lime value that is published for ash, so that the bed does not get too little lime.",
   "lime.step.still-working":
-    "Earlier lime still to act is worth {working} as calcium carbonate; the soil asks for {call}.",
+    "Earlier lime and ash still to act is worth {working} as calcium carbonate; the soil asks for {call}.",
   "lime.step.in-time":
     "Ground limestone needs {least} to {most} months. Plants go out on {out}: spread it by {by}, better sooner.",
   "lime.step.late":
