@@ -26,6 +26,8 @@ export interface StationNights {
 export interface Nights extends StationNights {
   /** NaN until a window asks for it. */
   degreeHours: Float64Array;
+  /** Of the window that begins on each day; NaN until it is asked for. What a line allows does not enter it. */
+  windowDegreeHours: Float64Array;
   /** Nights before each below the floor. */
   nightsBefore: Uint8Array;
   /** Of the window that begins on each day, once it has been asked for. */
@@ -64,6 +66,7 @@ export function nightsAt(
   const tMaxC = new Float64Array(EXTREME_DAYS * years);
   const nightsBefore = new Uint8Array(EXTREME_DAYS * years);
   const degreeHours = new Float64Array(DAYS_NEEDED * years).fill(Number.NaN);
+  const windowDegreeHours = degreeHours.slice();
   const firstShiftC = nightShiftC(-1);
   let steady = true;
   for (let day = 0; day < EXTREME_DAYS; day++) {
@@ -79,7 +82,8 @@ export function nightsAt(
   }
   // What is lifted by the same on every day keeps its coldest day.
   const coldestC = steady ? station.coldestC.map((c) => c + firstShiftC) : coldestOf(tMinC, years);
-  return { years, tMinC, tMaxC, missingBefore, nightsBefore, degreeHours, coldestC, frost: [] };
+  const sums = { degreeHours, windowDegreeHours };
+  return { years, tMinC, tMaxC, missingBefore, nightsBefore, ...sums, coldestC, frost: [] };
 }
 
 /**
@@ -108,7 +112,10 @@ export function windowDose(
   year: number,
   floorC: number,
 ): number {
-  const { years, degreeHours, tMinC, tMaxC } = nights;
+  const { years, degreeHours, windowDegreeHours, tMinC, tMaxC } = nights;
+  const window = lead * years + year;
+  const known = windowDegreeHours[window] as number;
+  if (!Number.isNaN(known)) return known;
   const end = lead + ESTABLISHMENT_DAYS;
   let sum = 0;
   for (let day = lead; day < end; day++) {
@@ -128,5 +135,6 @@ export function windowDose(
     }
     sum += dose;
   }
+  windowDegreeHours[window] = sum;
   return sum;
 }
