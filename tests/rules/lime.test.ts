@@ -465,6 +465,7 @@ describe("by when", () => {
   test("too late for this crop, said so; no day is the last", () => {
     const a = out("2025-06-01");
     expect(keys(a)).toContain("late");
+    expect(a.window.to).toBeNull();
     expect(a.stakes.actBy).toBeNull();
   });
   test("not while plants stand: 125 days from setting out", () => {
@@ -472,6 +473,36 @@ describe("by when", () => {
     expect(a.decision.code).toBe("lime-after-crop");
     expect(a.window.from).toBe("2025-08-23");
     expect(a.expected?.date).toBe("2025-08-23");
+  });
+  const urea = (on: string, over: object = {}) => ({
+    on,
+    materialId: "u",
+    kind: "urea" as const,
+    nPct: 46,
+    p2o5Pct: 0,
+    k2oPct: 0,
+    amountKg: 1,
+    areaM2: 40,
+    ...over,
+  });
+  const fed = (on: string, setOutOn = "2026-06-01", over: object = {}) =>
+    advice(ground({}, { setOutOn, applications: [urea(on, over)] }));
+  test("SN-525 (SEEN): urea of 20 April: lime from 21 May, 31 days later, and nothing of the kind until 21 June", () => {
+    const a = fed("2025-04-20");
+    expect(a.decision.code).toBe("lime-wait");
+    expect(a.window).toMatchObject({ from: "2025-05-21", to: "2025-11-30" });
+    expect(a.expected?.date).toBe("2025-05-21");
+    const said = a.steps.map((s) => render(s.text, { language: "en", units: "metric" })).join(" ");
+    expect(said).toContain("given on April 20: spread no lime before May 21");
+    expect(said).toContain("limed on May 21, until June 21");
+  });
+  test("of 31 days ago, or without ammonium: now; where the month ends after the last day it is late", () => {
+    expect(fed("2025-03-31").decision.code).toBe("lime");
+    expect(fed("2025-04-01").window.from).toBe("2025-05-02");
+    expect(fed("2025-04-20", "2026-06-01", { kind: "calcium-nitrate" }).decision.code).toBe("lime");
+    // Half a year (183 days) before 16 November 2025 is 17 May 2025.
+    expect(keys(fed("2025-04-20", "2025-11-16"))).toContain("late");
+    expect(keys(fed("2025-04-16", "2025-11-16"))).toContain("in-time");
   });
   test("no day known: it is asked for", () => {
     expect(out().wouldChange.map((m) => m.key)).toContain("lime.change.set-out");

@@ -1,5 +1,6 @@
 import { addDays } from "../core/days.ts";
 import { SEASON_DAYS } from "../water/stages.ts";
+import { APART_DAYS, stillApart } from "./ammonium.ts";
 
 /** Ground limestone needs 6 to 12 months (University of New Hampshire, SN-508). */
 export const LIME_MONTHS = { least: 6, most: 12 } as const;
@@ -16,6 +17,8 @@ export interface LimeTiming {
   /** Last day that leaves the least time before plants go out; left out where no such day is known. */
   by?: string;
   setOutOn?: string;
+  /** Day of the ammonium or urea that keeps lime off until `from`. */
+  ammoniumOn?: string;
 }
 
 /** Lime and sulfur are worked in, so not while a crop stands: from setting out for the season of FAO-56 (125 days). */
@@ -27,4 +30,17 @@ export function timingOf(setOutOn: string | undefined, today: string): LimeTimin
   }
   const by = monthsFrom(setOutOn, -LIME_MONTHS.least);
   return { when: today <= by ? "in-time" : "late", from: today, by, setOutOn };
+}
+
+/** The same for lime, which waits a month after ammonium or urea that was given on any of these days. */
+export function timingAfterAmmonium(timing: LimeTiming, given: readonly string[], today: string): LimeTiming {
+  const ammoniumOn = given
+    .filter((on) => stillApart(on, today))
+    .toSorted()
+    .at(-1);
+  if (ammoniumOn === undefined) return timing;
+  const apart = addDays(ammoniumOn, APART_DAYS);
+  if (apart <= timing.from) return timing;
+  const late = timing.when === "in-time" && timing.by !== undefined && apart > timing.by;
+  return { ...timing, ...(late && { when: "late" }), from: apart, ammoniumOn };
 }

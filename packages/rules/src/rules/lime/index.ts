@@ -56,7 +56,11 @@ function adviceFrom(state: BedState, j: Judged, w: Working, today: string): Advi
     kind: "advice",
     decision: { code: codeOf(j), text: decisionText(state, j) },
     steps: stepsOf(state, j),
-    window: { from: j.timing.from, to: j.timing.by ?? null, endsBy: say("lime.ends") },
+    window: {
+      from: j.timing.from,
+      to: j.timing.when === "late" ? null : (j.timing.by ?? null),
+      endsBy: say("lime.ends"),
+    },
     stakes: stakesOf(state, j),
     working: w.lines,
     estimated: w.estimated,
@@ -93,8 +97,11 @@ const EVIDENCE = [
   "lime.free-lime",
 ];
 
-const codeOf = (j: Judged): string =>
-  j.task === "lime" && j.timing.when === "after-crop" ? "lime-after-crop" : j.task;
+function codeOf({ task, timing }: Judged): string {
+  if (task !== "lime") return task;
+  if (timing.when === "after-crop") return "lime-after-crop";
+  return timing.ammoniumOn === undefined ? "lime" : "lime-wait";
+}
 
 function decisionText(state: BedState, j: Judged): Message {
   const shared = {

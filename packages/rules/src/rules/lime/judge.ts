@@ -1,5 +1,6 @@
 import { refuse } from "../../core/errors.ts";
 import type { Working } from "../../core/working.ts";
+import { ammoniumGiven } from "../../soil-acidity/ammonium.ts";
 import { gypsumIsDue, type MagnesiumReading, magnesiumOf } from "../../soil-acidity/calciumMagnesium.ts";
 import {
   type LimeNeed,
@@ -11,7 +12,7 @@ import {
 import { ashSince, stillWorkingKgPerHa } from "../../soil-acidity/residual.ts";
 import type { AcidSoil } from "../../soil-acidity/soil.ts";
 import { HIGHEST_PEPPER_PH, LIME_TARGET, limeIsDue } from "../../soil-acidity/target.ts";
-import { type LimeTiming, timingOf } from "../../soil-acidity/timing.ts";
+import { type LimeTiming, timingAfterAmmonium, timingOf } from "../../soil-acidity/timing.ts";
 import type { BedState } from "../../states/states.ts";
 import { type Message, measure, say, wordOf } from "../../text/message.ts";
 import { type LimeMaterials, limeMaterials, perCaco3 } from "./materials.ts";
@@ -65,8 +66,10 @@ export function judge(state: BedState, soil: AcidSoil, today: string, w: Working
   return { open: "nothing", reason: inRange(soil.waterPh, targetPh, office) };
 }
 
-function limeOrWait(state: BedState, ground: Ground, today: string, w: Working): Judged | Open {
-  const { soil } = ground;
+function limeOrWait(state: BedState, anyTime: Ground, today: string, w: Working): Judged | Open {
+  const { soil } = anyTime;
+  const ammonium = ammoniumGiven(state.applications ?? [], state.shed ?? []);
+  const ground = { ...anyTime, timing: timingAfterAmmonium(anyTime.timing, ammonium, today) };
   if (soil.organic) refuseOrganic(state, soil);
   const working = stillWorkingKgPerHa(state, soil, today, "low");
   const ashCounted = ashSince(state, soil, today).length > 0;

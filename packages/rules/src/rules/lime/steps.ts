@@ -1,4 +1,6 @@
+import { addDays } from "../../core/days.ts";
 import type { Step } from "../../core/rule.ts";
+import { APART_DAYS } from "../../soil-acidity/ammonium.ts";
 import { EPSOM_MG_PCT, GYPSUM_KG_PER_HA, MAGNESIUM_KG_PER_HA } from "../../soil-acidity/calciumMagnesium.ts";
 import { epsomApplications, MONTHS_BETWEEN } from "../../soil-acidity/split.ts";
 import { LIME_MONTHS, type LimeTiming, monthsFrom } from "../../soil-acidity/timing.ts";
@@ -127,7 +129,7 @@ function magnesiumOfLime({ magnesium }: Ground, chosen: MaterialRate): Message[]
 
 function timingSaid(timing: LimeTiming): Message[] {
   const months = { least: LIME_MONTHS.least, most: LIME_MONTHS.most };
-  const { when, from, by, setOutOn } = timing;
+  const { when, from, by, setOutOn, ammoniumOn } = timing;
   const days = {
     from: onDay(from),
     by: onDay(by ?? from),
@@ -135,7 +137,12 @@ function timingSaid(timing: LimeTiming): Message[] {
     acts: onDay(monthsFrom(from, LIME_MONTHS.least)),
     done: onDay(monthsFrom(from, LIME_MONTHS.most)),
   };
-  return [say(`lime.step.${when}`, { ...months, ...days })];
+  return [
+    say(`lime.step.${when}`, { ...months, ...days }),
+    ...(ammoniumOn === undefined
+      ? []
+      : [say("lime.step.after-ammonium", { day: onDay(ammoniumOn), from: onDay(from) })]),
+  ];
 }
 
 function afterwards(j: Ground & LimeTask): Message[] {
@@ -150,7 +157,10 @@ function afterwards(j: Ground & LimeTask): Message[] {
           method: methodWord(j.need.method),
           depth: measure(j.soil.depthCm, "cm"),
         }),
-    say("lime.step.not-with-ammonium"),
+    say("lime.step.not-with-ammonium", {
+      from: onDay(j.timing.from),
+      until: onDay(addDays(j.timing.from, APART_DAYS)),
+    }),
     say("lime.step.retest"),
   ];
 }

@@ -1,10 +1,14 @@
 import { addDays } from "../../core/days.ts";
 import { feedingDates } from "../../food/curve.ts";
+import { APART_DAYS } from "../../soil-acidity/ammonium.ts";
 import type { PlantingState } from "../../states/states.ts";
-import { APART_DAYS, lastAmmonium } from "./ammonium.ts";
+import { lastAmmonium } from "./ammonium.ts";
 
-/** Ash is too salty for seedlings (SN-523); worked in this long before they come (common practice). */
-const BEFORE_PLANTS_DAYS = 28;
+/**
+ * Ash is too salty for seedlings (SN-523); worked in four weeks before they come (common practice), and not less than it
+ * is kept from the ammonium that may feed them on the day they go out.
+ */
+const BEFORE_PLANTS_DAYS = Math.max(28, APART_DAYS);
 
 /** When ash may be worked in. */
 export interface AshTiming {
@@ -15,7 +19,7 @@ export interface AshTiming {
   ammonium?: { on: string; sure: boolean };
 }
 
-/** Never while plants stand (caustic to young leaves, SN-527), four weeks before them, a month after ammonium or urea. */
+/** Never while plants stand (caustic to young leaves, SN-527), a month before them, a month after ammonium or urea. */
 export function ashTiming(state: PlantingState, start: string, today: string): AshTiming {
   const { setOutOn } = state.planting;
   if (setOutOn !== undefined && setOutOn <= today) {

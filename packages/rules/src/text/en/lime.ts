@@ -4,6 +4,8 @@ export const lime: Record<string, string> = {
     "pH {ph} is below {target}. Give {kg} of {material} on the bed's {area} ({perM2}, {perHa}) and work it in.",
   "lime.decision.lime-after-crop":
     "pH {ph} is below {target}. When the crop that stands there is over (about {from}), give {kg} of {material} on the bed's {area} ({perM2}) and work it in.",
+  "lime.decision.lime-wait":
+    "pH {ph} is below {target}. Not before {from}, a month after ammonium or urea: give {kg} of {material} on the bed's {area} ({perM2}) and work it in.",
   "lime.decision.still-working":
     "pH {ph} is below {target}, but what was given earlier is still at work. Give none now.",
   "lime.decision.sulfur":
@@ -59,11 +61,11 @@ export const lime: Record<string, string> = {
   "lime.step.in-time":
     "Ground limestone needs {least} to {most} months. Plants go out on {out}: spread it by {by}, better sooner.",
   "lime.step.late":
-    "Ground limestone needs {least} to {most} months, and plants go out on {out}. It is late for this crop, which gets a part of it; spread now, it has acted fully between {acts} and {done}.",
+    "Ground limestone needs {least} to {most} months, and plants go out on {out}. It is late for this crop, which gets a part of it; spread on {from}, it has acted fully between {acts} and {done}.",
   "lime.step.after-crop":
     "Lime is worked in, so not while plants stand. Spread it when the crop is over, from about {from}; it needs {least} to {most} months.",
   "lime.step.no-date":
-    "Ground limestone needs {least} to {most} months: spread now, it has acted between {acts} and {done}. Autumn suits spring planting.",
+    "Ground limestone needs {least} to {most} months: spread on {from}, it has acted between {acts} and {done}. Autumn suits spring planting.",
   "lime.step.ph-first":
     "By the {method} relation the first part leaves about pH {ph} in {depth} of soil, when it has acted.",
   "lime.step.ph-all":
@@ -71,7 +73,9 @@ export const lime: Record<string, string> = {
   "lime.step.ph-by-method":
     "The amount is made for pH {ph} by {method}; that relation does not say what a part of it leaves.",
   "lime.step.not-with-ammonium":
-    "Keep ammonium and urea fertilisers, fresh manure and wood ash off that ground for a month before and after.",
+    "Keep ammonium and urea fertilisers, fresh manure and wood ash off that ground for a month before and after: limed on {from}, until {until}.",
+  "lime.step.after-ammonium":
+    "Ammonium, urea or manure was given on {day}: spread no lime before {from}, a month later, or the nitrogen goes off as ammonia.",
   "lime.step.retest": "Test again a year after the last part, by the same laboratory.",
   "lime.step.gypsum":
     "Spread {kg} of gypsum on the bed's {area} ({perM2}, {perHa}). It brings calcium and does not change the pH.",

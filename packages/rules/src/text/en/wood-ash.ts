@@ -26,7 +26,7 @@ export const woodAsh: Record<string, string> = {
   "wood-ash.step.caps":
     "Published caps differ tenfold, from {least} to {most} a year. The strictest is kept: {bed} on this bed.",
   "wood-ash.step.window":
-    "Between {from} and {to}: not later than four weeks before plants, because fresh ash is too salty and too caustic for them.",
+    "Between {from} and {to}: not later than a month before plants, because fresh ash is too salty and too caustic for them, and what feeds them on the day may hold ammonium.",
   "wood-ash.step.after-ammonium":
     "Ammonium, urea or manure was given on {day}: wait a month, until {from}, or the nitrogen goes off as ammonia.",
   "wood-ash.step.after-ammonium-perhaps":
@@ -92,7 +92,7 @@ export const woodAsh: Record<string, string> = {
   "wood-ash.missing.ph": "A soil test of this bed with its pH. Without it no ash is spread.",
   "wood-ash.missing.origin": "What was burnt: only ash of clean, untreated wood may be used.",
   "wood-ash.missing.goal": "A yield goal: what the crop needs in potash follows from it.",
-  "wood-ash.missing.set-out": "The day plants go out: ash must be four weeks before them.",
+  "wood-ash.missing.set-out": "The day plants go out: ash must be a month before them.",
   "wood-ash.missing.potash":
     "Potassium in the soil test, with its extractant: ash is given only where potash is short.",
   "wood-ash.missing.buffer":
