@@ -108,6 +108,28 @@ describe("a laboratory's file", () => {
     ]);
   });
 
+  const mediumRow = (medium: string) => `2026-03-14,North tunnel,15,pH ${medium || "none"},${medium},6.5`;
+  const sampled = (...media: string[]) =>
+    soil(`sampled on,bed,depth cm,sample,Soil type,pH\n${media.map(mediumRow).join("\n")}\n`);
+  test.each([
+    ["potting-medium", ["Potting mix", "container medium", "soilless", "peat-mix", "bark", "Potting soil"]],
+    ["organic-soil", ["Organic soil", "muck", "muck soil", "peat soil"]],
+    ["mineral-soil", ["", "mineral", "Field soil", "garden", "Soil", "mineral-soil", "Sandy loam", "clay"]],
+  ])("what was sampled, read word for word: %s", async (medium, said) => {
+    const read = await sampled(...said);
+    expect(read.refused).toEqual([]);
+    expect(read.accepted.map((a) => a.row.medium)).toEqual(said.map(() => medium));
+  });
+  test("potatoes are no pot and a certificate is no muck: what was sampled is refused, not guessed", async () => {
+    const said = ["potato field", "certified organic", "non-organic", "peat"];
+    const read = await sampled(...said);
+    expect(read.accepted).toEqual([]);
+    expect(read.refused.map(({ column, value }) => [column, value])).toEqual(
+      said.map((value) => ["Soil type", value]),
+    );
+    expect(read.refused[0]?.reason).toMatch(/mineral soil, .*organic soil, muck .*potting/);
+  });
+
   test("a file without a depth says which two places could say it", async () => {
     const read = await soil("sampled on,bed,pH\n2026-03-14,North tunnel,6.5\n");
     expect(read.refused.map((r) => r.reason)).toEqual([

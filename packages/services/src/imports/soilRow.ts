@@ -102,7 +102,7 @@ export function soilRowReader(columns: Column[], decimalComma: boolean, defaults
     const test = {
       sampledOn: dayIn(textOf(row, date), date?.column ?? NO_COLUMN),
       depthCm: depth,
-      medium: mediumOf(text(row, "medium")),
+      medium: mediumOf(text(row, "medium"), places.get("medium")),
       ...result,
     };
     const parsed = SoilTestSchema.safeParse({ id: "row", ...test });
@@ -171,9 +171,24 @@ function bedOf(said: string, place: Place | undefined, defaults: SoilFileDefault
   );
 }
 
-function mediumOf(text: string): string {
-  if (/pot|contain|peat|bark|soilless/i.test(text)) return "potting-medium";
-  return /organic|muck/i.test(text) ? "organic-soil" : "mineral-soil";
+const MEDIA: [words: RegExp, medium: string][] = [
+  [/^(potting|container|soilless|bark|coir)([ -](mix|medium|media|substrate|soil))?$/, "potting-medium"],
+  // Peat alone may be a bog or a bale.
+  [/^peat[ -](mix|medium|media|substrate)$/, "potting-medium"],
+  [/^(organic|muck|peat)[ -]soil$|^muck$/, "organic-soil"],
+  [/^((mineral|field|garden)([ -]soil)?|soil)?$/, "mineral-soil"],
+  // A texture class is one of a mineral soil.
+  [/^((loamy|sandy|silty|silt|clay|sandy clay|silty clay) )?(sand|silt|loam|clay)$/, "mineral-soil"],
+];
+
+/** Word for word, so that a field named for its potatoes or its certificate is not taken for a pot or for muck. */
+function mediumOf(said: string, place: Place | undefined): string {
+  const words = said.toLowerCase().replace(/\s+/g, " ");
+  const found = MEDIA.find(([known]) => known.test(words));
+  if (found) return found[1];
+  const reason =
+    "What was sampled must be mineral soil, its texture or empty; organic soil, muck or peat soil; or a potting, container, soilless, peat, bark or coir mix or medium";
+  throw new RowRefused(reason, place?.column.header ?? null, said);
 }
 
 const defined = <T extends Record<string, unknown>>(o: T): Partial<T> =>
