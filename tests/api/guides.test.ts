@@ -72,7 +72,7 @@ test("its classes read the office's tests while it is in use, beside the publish
     .expect(200);
   await api
     .as(api.agent)
-    .patch(`/v1/offices/${farm.officeId}/settings`, { soilGuide: "aldertarn-2024" })
+    .patch(`/v1/offices/${farm.officeId}/settings`, { soilGuide: "aldertarn-2024", limeTargetPh: 6.4 })
     .expect(200);
 
   const rangesNow = async () => {
@@ -90,8 +90,21 @@ test("its classes read the office's tests while it is in use, beside the publish
   expect(own).toMatchObject({ value: 45, class: 1, guide: { status: "office" } });
 
   await api.as(api.agent).delete(`/v1/offices/${farm.officeId}/guides/${kept.id}`).expect(200);
-  await api.as(api.agent).patch(`/v1/offices/${farm.officeId}/settings`, {}).expect(200);
+  const { body: office } = await api.as(api.agent).get(`/v1/offices/${farm.officeId}`).expect(200);
+  expect(office.settings).toEqual({ limeTargetPh: 6.4 });
   expect((await rangesNow()).map((r) => r.guide.id)).not.toContain("aldertarn-2024");
+});
+
+test("putting away a guide that the settings do not name leaves the one they name", async () => {
+  const pathOf = (rest: string) => `/v1/offices/${farm.officeId}/${rest}`;
+  const { body: kept } = await post(guide({ id: "aldertarn-spare" }));
+  await api.as(api.agent).patch(pathOf("settings"), { soilGuide: "nj-mehlich-3" }).expect(200);
+  await api
+    .as(api.agent)
+    .delete(pathOf(`guides/${kept.id}`))
+    .expect(200);
+  const { body: office } = await api.as(api.agent).get(`/v1/offices/${farm.officeId}`).expect(200);
+  expect(office.settings).toEqual({ soilGuide: "nj-mehlich-3" });
 });
 
 test("another office neither sees it nor can put it away", async () => {

@@ -78,14 +78,9 @@ export async function chooseGuide(guideId: string | null, back: string): Promise
   redirect(`${back}?saved=${guideId === null ? "guideLeft" : "guideChosen"}`);
 }
 
-/** Puts a guide of the office's own away. One that is in use is left first: a state may not name what nobody holds. */
-export async function putGuideAway(id: string, guideId: string): Promise<string> {
+/** Puts a guide of the office's own away; settings that name it name none from then on. */
+export async function putGuideAway(id: string): Promise<string> {
   const { officeId } = await agentSeat();
-  const { settings } = await call(farmRoutes.getOffice, { params: { officeId } });
-  if (settings.soilGuide === guideId) {
-    const problem = await setGuide(officeId, null);
-    if (problem !== null) return problem;
-  }
   const gone = await attempt((client) => client.call(guideRoutes.retireGuide, { params: { officeId, id } }));
   if (!gone.done) return (await refusalOf(gone.problem)).message;
   redirect("/guides?taken-back=guide");

@@ -1,5 +1,5 @@
 import { type Guides, guideRoutes, type OwnGuide } from "@pith/contract";
-import { officeGuides } from "@pith/db";
+import { officeGuides, offices } from "@pith/db";
 import { checkGuide, DomainError, type Guide, guideListings, guides } from "@pith/rules";
 import { and, eq, isNull, sql } from "drizzle-orm";
 import { recordAudit } from "../audit.ts";
@@ -53,7 +53,7 @@ export async function addGuide(ctx: Ctx, raw: unknown): Promise<OwnGuide> {
   return kept;
 }
 
-/** Puts a guide away: no new advice is drawn from it. */
+/** Puts a guide away: no new advice is drawn from it, and settings that chose it choose none. */
 export async function retireGuide(ctx: Ctx, id: string): Promise<{ done: true }> {
   requireAgent(ctx);
   await inOffice(ctx, async (tx) => {
@@ -63,8 +63,13 @@ export async function retireGuide(ctx: Ctx, id: string): Promise<{ done: true }>
       .where(
         and(eq(officeGuides.officeId, ctx.officeId), eq(officeGuides.id, id), isNull(officeGuides.retiredAt)),
       )
-      .returning({ id: officeGuides.id });
-    found(gone[0], "guide");
+      .returning({ guide: officeGuides.guide });
+    const chosen = String(found(gone[0], "guide").guide.id);
+    // Else every soil answer of the office would be refused for a guide that nobody holds.
+    await tx
+      .update(offices)
+      .set({ settings: sql`${offices.settings} - 'soilGuide'` })
+      .where(and(eq(offices.id, ctx.officeId), sql`${offices.settings} ->> 'soilGuide' = ${chosen}`));
     await recordAudit(tx, ctx, { action: "guide.retire", entity: "office_guides", entityId: id });
   });
   await adviseOffice(ctx);

@@ -88,7 +88,7 @@ export default async function GuidePage({ params, searchParams }: Props) {
               <summary>{t("putAway")}</summary>
               <p>{t(used ? "putAwayUsed" : "putAwayHelp")}</p>
               <ActButton
-                action={putGuideAway.bind(null, own.id, guide.id)}
+                action={putGuideAway.bind(null, own.id)}
                 label={t("putAwaySure")}
                 busy={t("busy")}
                 weight="quiet"
