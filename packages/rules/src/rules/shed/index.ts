@@ -103,7 +103,7 @@ const cautionIds = (state: ShedState, plan: ShedPlan): string[] => {
 };
 
 function limitsOf(plan: ShedPlan): Message[] {
-  const limits = [say("shed.limit.prices"), say("shed.limit.labels")];
+  const limits = [say("shed.limit.prices")];
   const gap = plan.cost > 0 ? (plan.cost - plan.costAtLeast) / plan.cost : 0;
   if (gap > GAP_WORTH_SAYING) {
     const least = money(plan.costAtLeast);

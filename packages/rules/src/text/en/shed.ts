@@ -73,15 +73,14 @@ export const shed: Record<string, string> = {
   "shed.left-out.liming-material": "it limes the soil and is judged by soil pH",
   "shed.left-out.no-food": "it holds nothing that is asked for",
   "shed.left-out.soil-ph": "the soil's pH speaks against it",
-  "shed.left-out.ash-with-ammonium": "ash and ammonium must not meet",
+  "shed.left-out.ash-with-ammonium":
+    "it holds ammonium or urea, and ash or lime was spread there less than a month ago",
 
   "shed.ends": "A new price, a delivery, anything given, or a planting's changed need ends this.",
   "shed.stakes": "Money alone hangs on this; what a planting loses by going short its own feeding says.",
 
   "shed.limit.prices":
     "The prices are those written down here. Freight, work, storing and what else a material does are not in them.",
-  "shed.limit.labels":
-    "What was given of a material earlier this season is not taken off its label's most: look before you spread.",
   "shed.limit.search":
     "Whole bags were searched through up to a set count: another plan may cost up to {gap} less. None costs less than {least}.",
   "shed.limit.weights":
