@@ -1,7 +1,7 @@
 import { adamsEvansAcidity, mehlichAcidity } from "../../packages/rules/src/quantities/soil/limeMethods.ts";
 import { EPSOM_MG_PCT, magnesiumOf } from "../../packages/rules/src/soil-acidity/calciumMagnesium.ts";
 import {
-  epsomApplications,
+  EPSOM_IN_TWO_FROM_LB_PER_100_SQ_FT,
   limeApplications,
   MONTHS_BETWEEN,
 } from "../../packages/rules/src/soil-acidity/split.ts";
@@ -189,10 +189,9 @@ export const ashAndLimeRows: HeldValue[] = [
   {
     id: "SN-623",
     source: "Penn State home-garden page",
-    what: "applications of 2 and 3 lb of Epsom salts, months between, % Mg",
-    answer: () =>
-      inOrder([...[2, 3].map((lb) => epsomApplications(lbPer100(lb))), MONTHS_BETWEEN.epsom, EPSOM_MG_PCT]),
-    expect: printed([1, 2, 4, 10.5], 0),
+    what: "lb/100 sq ft of Epsom salts from which two applications are given, months between, % Mg",
+    answer: () => inOrder([EPSOM_IN_TWO_FROM_LB_PER_100_SQ_FT, MONTHS_BETWEEN.epsom, EPSOM_MG_PCT]),
+    expect: printed([3, 4, 10.5], 0),
   },
   {
     id: "SN-625",

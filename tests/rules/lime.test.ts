@@ -19,7 +19,10 @@ import { phAfterLime } from "../../packages/rules/src/quantities/soil/limeMethod
 import { limeRequirement } from "../../packages/rules/src/quantities/soil/limeRequirement.ts";
 import { magnesiumOf } from "../../packages/rules/src/soil-acidity/calciumMagnesium.ts";
 import { qualityOf } from "../../packages/rules/src/soil-acidity/quality.ts";
-import { epsomApplications, limeApplications } from "../../packages/rules/src/soil-acidity/split.ts";
+import {
+  EPSOM_IN_TWO_FROM_KG_PER_HA,
+  limeApplications,
+} from "../../packages/rules/src/soil-acidity/split.ts";
 import { MATERIAL_FACTS } from "../../packages/rules/src/tables/materials.ts";
 import { lime } from "../../packages/rules/src/text/en/lime.ts";
 import { bed, bedState, soilTest } from "./waterAndFood.ts";
@@ -280,7 +283,7 @@ describe("the material", () => {
   test("SN-622 (SEEN): up to 10 lb one application, 11 to 20 two, 21 and more three; SN-623: Epsom salts from 3 lb in two", () => {
     const parts = [5, 10, 11, 20, 21, 40].map((lb) => limeApplications(lb * LB_PER_100_SQ_FT));
     expect(parts).toEqual([1, 1, 2, 2, 3, 3]);
-    expect([2, 3].map((lb) => epsomApplications(lb * LB_PER_100_SQ_FT))).toEqual([1, 2]);
+    expect(EPSOM_IN_TWO_FROM_KG_PER_HA).toBeCloseTo(3 * LB_PER_100_SQ_FT, 9);
     // 4000 lb/A are 9.2 lb/100 sq ft; at 60 % of effect 15.3.
     expect(one({ ccePct: 100, finenessPct: 60 }).amounts.firstKg).toBeCloseTo(
       (4000 * LB_PER_ACRE * 0.004) / 0.6 / 2,
@@ -292,6 +295,14 @@ describe("the material", () => {
     const step = a.steps.find((s) => s.text.key === "lime.step.buy-bags-cost");
     expect(step?.text.params).toMatchObject({ bags: 1, cost: "10.00" });
     expect(a.expected?.amountKg).toBeCloseTo(4000 * LB_PER_ACRE * 0.004, 9);
+  });
+  test("a price alone says that it can be bought, as in the shed's own reckoning: one bag again", () => {
+    const a = one({ ccePct: 100, finenessPct: 100, stockKg: 10, bagKg: 20, pricePerKg: 0.5 });
+    expect(keys(a)).toContain("buy-bags-cost");
+    expect(a.expected?.amountKg).toBeCloseTo(4000 * LB_PER_ACRE * 0.004, 9);
+    expect(one({ stockKg: 0, pricePerKg: 0.5 }).expected?.materialId).toBe("lime");
+    const not = one({ ccePct: 100, finenessPct: 100, stockKg: 10, pricePerKg: 0.5, canBuy: false });
+    expect(not.expected?.amountKg).toBe(10);
   });
   test("where no more can be bought only the stock is given", () => {
     const a = one({ ccePct: 100, finenessPct: 100, stockKg: 10, canBuy: false });
@@ -344,25 +355,52 @@ describe("calcium and magnesium", () => {
   });
   const georgia = (caLb: number, waterPh: number) =>
     ground({ waterPh, values: [{ nutrient: "Ca", extractant: "mehlich-1", mgPerKg: caLb / 2 }] });
-  test("SN-222: Ca 750 lb/A at pH 6.6 takes 1000 lb/A of gypsum; at 6.3, or with Ca 850, none", () => {
+  test("SN-222: Ca 750 lb/A at pH 6.6 is short and left to feeding; at 6.3, or with Ca 850, not", () => {
     const a = advice(georgia(750, 6.6));
     expect(a.decision.code).toBe("gypsum");
-    expect(a.steps[0]?.text.params.perHa).toEqual({ value: 1000 * LB_PER_ACRE, unit: "kg/ha" });
+    expect(keys(a)).toEqual(["gypsum", "by-feeding"]);
+    expect(a.expected).toBeNull();
     expect(reason(georgia(750, 6.3))).toBe("lime.not.in-range");
     expect(reason(georgia(850, 6.6))).toBe("lime.not.in-range");
   });
-  test("SN-223: Mg 50 lb/A with lime due is dolomitic; without it 25 lb Mg/A; Mg 90 lb/A neither", () => {
+  test("SN-223: Mg 50 lb/A with lime due is dolomitic; without it left to feeding; Mg 90 lb/A neither", () => {
     const due = advice(ground(mg(25, "mehlich-1"), { shed: [material("c", { stockKg: 100 })] }));
     expect(due.decision.text.params.material).toEqual({ word: "material.dolomitic-lime" });
     expect(due.expected?.materialId).toBeUndefined();
     const none = advice(ground({ waterPh: 6.5, ...mg(25, "mehlich-1") }));
     expect(none.decision.code).toBe("magnesium");
-    // 25 lb Mg/A over 10.5 % Mg (SN-623).
-    expect(none.steps[0]?.text.params).toMatchObject({
-      magnesium: { value: 25 * LB_PER_ACRE, unit: "kg/ha" },
-      perHa: { value: (25 * LB_PER_ACRE) / 0.105, unit: "kg/ha" },
-    });
+    expect(keys(none)).toEqual(["magnesium", "by-feeding", "epsom"]);
+    expect(none.expected).toBeNull();
+    expect(none.amounts).toEqual({ ph: 6.5 });
     expect(reason(ground({ waterPh: 6.5, ...mg(45, "mehlich-1") }))).toBe("lime.not.in-range");
+  });
+  test("gypsum, or magnesium, logged after the sample: nothing more is said; before it, it is", () => {
+    const short = [
+      { nutrient: "Ca" as const, extractant: "mehlich-1" as const, mgPerKg: 375 },
+      { nutrient: "Mg" as const, extractant: "mehlich-1" as const, mgPerKg: 25 },
+    ];
+    const with2 = (...logged: [string, "gypsum" | "magnesium-sulfate"][]) =>
+      ground(
+        { waterPh: 6.6, values: short },
+        {
+          applications: logged.map(([on, kind]) => ({
+            on,
+            kind,
+            materialId: kind,
+            nPct: 0,
+            p2o5Pct: 0,
+            k2oPct: 0,
+            amountKg: 4,
+            areaM2: 40,
+          })),
+        },
+      );
+    expect(keys(advice(with2()))).toContain("magnesium");
+    expect(advice(with2(["2025-04-20", "gypsum"])).decision.code).toBe("magnesium");
+    expect(keys(advice(with2(["2025-04-20", "magnesium-sulfate"])))).toEqual(["gypsum", "by-feeding"]);
+    const both = with2(["2025-04-20", "gypsum"], ["2025-04-20", "magnesium-sulfate"]);
+    expect(reason(both)).toBe("lime.not.in-range");
+    expect(advice(with2(["2025-04-10", "gypsum"])).decision.code).toBe("gypsum");
   });
   test("SN-625 (SEEN): below 50 ppm dolomitic, in the extracts that Ohio uses", () => {
     const low = (mgPerKg: number) => magnesiumOf(acid(mg(mgPerKg, "mehlich-3")))?.low;

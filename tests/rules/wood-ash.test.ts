@@ -219,7 +219,8 @@ describe("how much", () => {
   });
   test("stock and label bind", () => {
     expect(advice(withAsh({ stockKg: 0.5 })).amounts.ashKg).toBe(0.5);
-    expect(advice(withAsh({ labelMostKgPerHa: 100 })).amounts.ashKg).toBeCloseTo(0.8, 9);
+    // 100 kg/ha of the bed's 40 m2, on which it is spread: 0.4 kg.
+    expect(advice(withAsh({ labelMostKgPerHa: 100 })).amounts.ashKg).toBeCloseTo(0.4, 9);
   });
   test("lime given after the sample is taken off: 1.6 kg on 40 m2 of a need of 384 kg/ha leaves none", () => {
     const soil = { waterPh: 5.9, bufferPh: { method: "mehlich" as const, value: 6.55 } };
@@ -252,6 +253,19 @@ describe("pH", () => {
     expect(a.decision.code).toBe("ph-too-high");
     expect(a.amounts.ashKg).toBe(0);
     expect(params(a, "ceiling")).toEqual({ ph: "6.1", least: "6.0", most: "7.0" });
+  });
+  test("pH 5.9 with an office's target of 5.8: no lime is due, so no ash, though 3 meq would ask for 2000 lb/A to 6.5", () => {
+    const soil = { waterPh: 5.9, bufferPh: undefined, acidityCmolPerKg: 3 };
+    const a = advice(withTest(soil, { settings: { limeTargetPh: 5.8 } }));
+    expect(a.decision.code).toBe("no-lime-need");
+    expect(a.amounts.ashKg).toBe(0);
+    expect(params(a, "at-target")).toEqual({ ph: "5.9", target: "5.8" });
+    expect(a.cautions.map((c) => c.id)[0]).toBe("ash-caustic");
+    expect(code(withTest(soil, { settings: { limeTargetPh: 6 } }))).toBe("spread");
+    // Nothing more is asked for: no buffer would change it.
+    expect(
+      code(withTest({ ...soil, acidityCmolPerKg: undefined }, { settings: { limeTargetPh: 5.8 } })),
+    ).toBe("no-lime-need");
   });
   test("by hand: 488.2 kg/ha at CCE 50 % is 0.1089 ton/A; x 0.9 / 1.2 moves 5.70 to 5.78", () => {
     const a = advice(withAsh({ k2oPct: 5, ccePct: 50 }));
@@ -579,6 +593,7 @@ describe("texts and evidence", () => {
       withAsh({ ashOf: "treated-or-mixed" }),
       state({ shed: [ash(), ash({ id: "m", ashOf: "manure" }), urea] }),
       withTest({ waterPh: 6.4 }),
+      withTest({ waterPh: 5.9 }, { settings: { limeTargetPh: 5.8 } }),
       withTest({ sampledOn: "2021-04-10" }),
       withTest({ bufferPh: undefined, acidityCmolPerKg: 5 }),
       withTest({ bufferPh: { method: "smp", value: 6.2 } }),

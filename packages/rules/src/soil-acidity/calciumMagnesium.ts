@@ -1,7 +1,8 @@
 import type { SourceRef } from "../core/working.ts";
 import { responseTo } from "../guides/responseTo.ts";
+import type { MaterialKind } from "../states/food.ts";
 import type { SoilTest } from "../states/parts.ts";
-import { KG_PER_HA_PER_LB_PER_ACRE } from "../tables/landUnits.ts";
+import type { BedState } from "../states/states.ts";
 
 const GEORGIA: SourceRef = { key: "uga-crop-176", locator: "SN-221" };
 const OHIO: SourceRef = { key: "osu-enp-2014", locator: "SN-625" };
@@ -11,10 +12,6 @@ const OHIO_LOW_MG_PER_KG = 50;
 const GYPSUM_BELOW_CA_LB_PER_ACRE = 800;
 const GYPSUM_FROM_PH = 6.5;
 
-/** Gypsum where calcium is short and no lime is due: 1000 lb/A. */
-export const GYPSUM_KG_PER_HA = 1000 * KG_PER_HA_PER_LB_PER_ACRE;
-/** Magnesium where it is low and no lime is due: 25 lb/A. */
-export const MAGNESIUM_KG_PER_HA = 25 * KG_PER_HA_PER_LB_PER_ACRE;
 /** Magnesium in Epsom salts (Penn State, SN-623) [%]. */
 export const EPSOM_MG_PCT = 10.5;
 
@@ -45,6 +42,27 @@ export function magnesiumOf(test: SoilTest): MagnesiumReading | undefined {
     source: lowByGuide && first ? first.source : byOhio ? OHIO : (first?.source ?? GEORGIA),
   };
 }
+
+/** Whether one of these kinds was logged after the test: it no longer says what is short. */
+export const givenAfter = (
+  { applications = [], shed = [] }: BedState,
+  kinds: ReadonlySet<MaterialKind>,
+  test: SoilTest,
+): boolean =>
+  applications.some((a) => {
+    const kind = a.kind ?? shed.find((m) => m.id === a.materialId)?.kind;
+    return kind !== undefined && kinds.has(kind) && a.on > test.sampledOn;
+  });
+
+/** What brings calcium without lime, in such weights. */
+export const BRING_CALCIUM: ReadonlySet<MaterialKind> = new Set<MaterialKind>(["gypsum"]);
+/** What brings magnesium. */
+export const BRING_MAGNESIUM: ReadonlySet<MaterialKind> = new Set<MaterialKind>([
+  "magnesium-sulfate",
+  "magnesium-nitrate",
+  "langbeinite",
+  "dolomitic-lime",
+]);
 
 /**
  * Whether calcium is so short, at a pH that asks for no lime, that gypsum brings it: below 800 lb/A at pH 6.5 and above.

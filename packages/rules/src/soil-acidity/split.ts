@@ -16,5 +16,7 @@ export function limeApplications(kgPerHa: number): 1 | 2 | 3 {
   return lb >= 21 ? 3 : lb >= 11 ? 2 : 1;
 }
 
-/** The same for Epsom salts: 3 lb and more in two, 4 months apart (SN-623). */
-export const epsomApplications = (kgPerHa: number): 1 | 2 => (printedLb(kgPerHa) >= 3 ? 2 : 1);
+/** Epsom salts from this on are given in two parts, 4 months apart (SN-623). */
+export const EPSOM_IN_TWO_FROM_LB_PER_100_SQ_FT = 3;
+export const EPSOM_IN_TWO_FROM_KG_PER_HA =
+  EPSOM_IN_TWO_FROM_LB_PER_100_SQ_FT * KG_PER_HA_PER_LB_PER_100_SQ_FT;

@@ -1,5 +1,6 @@
 import type { FedNutrient, Material } from "../../states/food.ts";
 import { ATOMIC_WEIGHT, CATION_CHARGE, NUTRIENT_FORMS } from "../../tables/nutrients.ts";
+import { isBuyable } from "../buyable.ts";
 import { type Contents, contentsOf, type Unknown } from "./contents.ts";
 import type { Group } from "./groups.ts";
 import type { Column, Programme, Row } from "./programme.ts";
@@ -47,7 +48,7 @@ export function sourcesOf(shed: readonly Material[]): Map<string, Source> {
   const sources = new Map<string, Source>();
   for (const material of shed) {
     if (sources.has(material.id)) continue;
-    const buyable = material.canBuy ?? material.pricePerKg !== undefined;
+    const buyable = isBuyable(material);
     const pricePerKg = buyable ? material.pricePerKg : undefined;
     sources.set(material.id, {
       material,

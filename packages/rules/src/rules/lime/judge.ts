@@ -1,7 +1,14 @@
 import { refuse } from "../../core/errors.ts";
 import type { Working } from "../../core/working.ts";
 import { ammoniumGiven } from "../../soil-acidity/ammonium.ts";
-import { gypsumIsDue, type MagnesiumReading, magnesiumOf } from "../../soil-acidity/calciumMagnesium.ts";
+import {
+  BRING_CALCIUM,
+  BRING_MAGNESIUM,
+  givenAfter,
+  gypsumIsDue,
+  type MagnesiumReading,
+  magnesiumOf,
+} from "../../soil-acidity/calciumMagnesium.ts";
 import {
   type LimeNeed,
   limeNeedOf,
@@ -24,7 +31,9 @@ export interface Ground {
   targetPh: number;
   timing: LimeTiming;
   magnesium: MagnesiumReading | undefined;
-  gypsum: boolean;
+  /** Whether they are short where no lime is due, and nothing of them was logged since the test. */
+  calciumAsks: boolean;
+  magnesiumAsks: boolean;
 }
 
 export interface LimeTask {
@@ -56,13 +65,15 @@ export function judge(state: BedState, soil: AcidSoil, today: string, w: Working
   const office = state.settings.limeTargetPh;
   const targetPh = office ?? LIME_TARGET.ph;
   const magnesium = magnesiumOf(soil.test);
-  const gypsum = gypsumIsDue(soil.test);
-  const ground: Ground = { soil, targetPh, timing: timingOf(state.setOutOn, today), magnesium, gypsum };
+  const calciumAsks = gypsumIsDue(soil.test) && !givenAfter(state, BRING_CALCIUM, soil.test);
+  const magnesiumAsks = magnesium?.low === true && !givenAfter(state, BRING_MAGNESIUM, soil.test);
+  const timing = timingOf(state.setOutOn, today);
+  const ground: Ground = { soil, targetPh, timing, magnesium, calciumAsks, magnesiumAsks };
   writeTarget(soil, office, w);
   if (limeIsDue(soil.waterPh, office)) return limeOrWait(state, ground, today, w);
   if (soil.waterPh > HIGHEST_PEPPER_PH.ph) return acidify(state, ground, today, w);
-  if (gypsum) return { ...ground, task: "gypsum" };
-  if (magnesium?.low) return { ...ground, task: "magnesium" };
+  if (calciumAsks) return { ...ground, task: "gypsum" };
+  if (magnesiumAsks) return { ...ground, task: "magnesium" };
   return { open: "nothing", reason: inRange(soil.waterPh, targetPh, office) };
 }
 

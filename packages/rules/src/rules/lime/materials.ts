@@ -1,3 +1,4 @@
+import { isBuyable } from "../../food/buyable.ts";
 import { barredHere } from "../../soil-acidity/certified.ts";
 import type { LimeNeed } from "../../soil-acidity/limeNeed.ts";
 import { type LimeQuality, qualityOf } from "../../soil-acidity/quality.ts";
@@ -49,7 +50,7 @@ export function limeMaterials(
   for (const material of limes) {
     const why = barredHere(material, state.bed.certification, today);
     if (why) leftOut.push({ material, why });
-    else if (material.stockKg !== 0 || material.canBuy === true)
+    else if (material.stockKg !== 0 || isBuyable(material))
       rates.push(rateOf(state, need, material.kind, material));
   }
   const wanted: LimeKind = magnesiumLow ? "dolomitic-lime" : "calcitic-lime";
@@ -86,7 +87,7 @@ function rateOf(
   const labelled = (material?.labelMostKgPerHa ?? Number.POSITIVE_INFINITY) * hectares;
   const within = Math.min(bedKg / applications, labelled);
   const stock = material?.stockKg;
-  const onlyStock = stock !== undefined && material?.canBuy !== true;
+  const onlyStock = material !== undefined && stock !== undefined && !isBuyable(material);
   return {
     kind,
     ...(material && { material }),

@@ -1,8 +1,9 @@
 import { addDays } from "../../core/days.ts";
 import type { Step } from "../../core/rule.ts";
+import { isBuyable } from "../../food/buyable.ts";
 import { APART_DAYS } from "../../soil-acidity/ammonium.ts";
-import { EPSOM_MG_PCT, GYPSUM_KG_PER_HA, MAGNESIUM_KG_PER_HA } from "../../soil-acidity/calciumMagnesium.ts";
-import { epsomApplications, MONTHS_BETWEEN } from "../../soil-acidity/split.ts";
+import { EPSOM_MG_PCT } from "../../soil-acidity/calciumMagnesium.ts";
+import { EPSOM_IN_TWO_FROM_KG_PER_HA, MONTHS_BETWEEN } from "../../soil-acidity/split.ts";
 import { LIME_MONTHS, type LimeTiming, monthsFrom } from "../../soil-acidity/timing.ts";
 import { weight } from "../../soil-acidity/weight.ts";
 import type { Bed } from "../../states/parts.ts";
@@ -40,9 +41,8 @@ function said(state: BedState, j: Judged): Message[] {
     case "free-lime":
       return [say("lime.step.live-with-it"), say("lime.step.watch-iron"), say("lime.step.containers")];
     case "gypsum":
-      return [gypsumSaid(state.bed), ...(j.magnesium?.low ? magnesiumSaid(state.bed) : [])];
     case "magnesium":
-      return magnesiumSaid(state.bed);
+      return shortSaid(j);
   }
 }
 
@@ -108,7 +108,7 @@ function stockSaid(r: MaterialRate): Message[] {
     bags: r.bags ?? 0,
     cost: (r.cost ?? 0).toFixed(2),
   };
-  if (r.material.canBuy !== true) return [say("lime.step.stock-short", short)];
+  if (!isBuyable(r.material)) return [say("lime.step.stock-short", short)];
   const [bags, cost] = [r.bags === undefined ? "" : "-bags", r.cost === undefined ? "" : "-cost"];
   return [say(`lime.step.buy${bags}${cost}`, short)];
 }
@@ -198,21 +198,20 @@ function sulfurTiming(timing: LimeTiming): Message[] {
   return [say(key, { from: onDay(timing.from) }), say("lime.step.sulfur-retest")];
 }
 
-function gypsumSaid(bed: Bed): Message {
-  return say("lime.step.gypsum", {
-    kg: weight((GYPSUM_KG_PER_HA * bedAreaM2(bed)) / 10_000),
-    area: measure(bedAreaM2(bed), "m2"),
-    ...rate(GYPSUM_KG_PER_HA),
-  });
+/** The printed rules, in words: how much is dosed is feeding's alone, for each planting, so that nothing is given twice. */
+function shortSaid(j: Ground): Message[] {
+  const magnesium = j.magnesiumAsks ? j.magnesium : undefined;
+  return [
+    ...(j.calciumAsks ? [say("lime.step.gypsum")] : []),
+    ...(magnesium ? [say("lime.step.magnesium", { mg: measure(magnesium.mgPerKg, "mg/kg") })] : []),
+    say("lime.step.by-feeding"),
+    ...(magnesium ? [epsomSaid()] : []),
+  ];
 }
 
-function magnesiumSaid(bed: Bed): Message[] {
-  const epsomKgPerHa = (100 * MAGNESIUM_KG_PER_HA) / EPSOM_MG_PCT;
-  const shared = {
-    kg: weight((epsomKgPerHa * bedAreaM2(bed)) / 10_000),
-    magnesium: measure(MAGNESIUM_KG_PER_HA, "kg/ha"),
+const epsomSaid = (): Message =>
+  say("lime.step.epsom", {
+    holds: measure(EPSOM_MG_PCT, "pct"),
     months: MONTHS_BETWEEN.epsom,
-    ...rate(epsomKgPerHa),
-  };
-  return [say(epsomApplications(epsomKgPerHa) === 1 ? "lime.step.epsom" : "lime.step.epsom-split", shared)];
-}
+    from: measure(EPSOM_IN_TWO_FROM_KG_PER_HA / 10, "g/m2"),
+  });

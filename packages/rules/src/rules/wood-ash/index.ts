@@ -4,6 +4,7 @@ import type { AdviceBody, AnswerBody, Case, Rule, Step } from "../../core/rule.t
 import { Working } from "../../core/working.ts";
 import { feedingDates } from "../../food/curve.ts";
 import { type AcidSoil, acidSoilOf, TEST_HOLDS_DAYS } from "../../soil-acidity/soil.ts";
+import { limeIsDue } from "../../soil-acidity/target.ts";
 import { weight } from "../../soil-acidity/weight.ts";
 import type { PlantingState } from "../../states/states.ts";
 import { STRICTEST_CEILING } from "../../tables/woodAsh.ts";
@@ -13,7 +14,7 @@ import { type Ash, type AshChoice, ashesOf } from "./ash.ts";
 import { openAsh } from "./given.ts";
 import { type Reading, readAsh, tooHighPh } from "./judge.ts";
 import { needsMore, needsPh } from "./missing.ts";
-import { afterCropSteps, barredSteps, ceilingSteps, spreadSteps } from "./steps.ts";
+import { afterCropSteps, atTargetSteps, barredSteps, ceilingSteps, spreadSteps } from "./steps.ts";
 import { writeWorking } from "./working.ts";
 
 const LAST_HOUR = 20;
@@ -49,6 +50,11 @@ function run(state: PlantingState): AnswerBody {
   if (tooHighPh(soil)) {
     writeWorking(w, soil);
     return refusing(state, choice, "ph-too-high", ceilingSteps(soil.waterPh), w, soil);
+  }
+  const office = state.settings.limeTargetPh;
+  if (!limeIsDue(soil.waterPh, office)) {
+    writeWorking(w, soil);
+    return refusing(state, choice, "no-lime-need", atTargetSteps(soil.waterPh, office), w, soil);
   }
   if (setOutOn !== undefined && setOutOn <= today) {
     writeWorking(w, soil);

@@ -127,7 +127,7 @@ function planOf(state: PlantingState, known: Known): AshPlan {
     lime: (need.needKgPerHa * hectares.bed * 100) / content.ccePct.high,
     potash: (known.leftK2o * hectares.cropped * 100) / content.k2oPct.high,
     ...(stockKg !== undefined && { stock: stockKg }),
-    ...(labelMostKgPerHa !== undefined && { label: labelMostKgPerHa * hectares.cropped }),
+    ...(labelMostKgPerHa !== undefined && { label: labelMostKgPerHa * hectares.bed }),
   };
   let binding: Bound = "cap";
   for (const bound of BOUNDS)

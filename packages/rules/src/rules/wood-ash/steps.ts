@@ -1,4 +1,5 @@
 import type { Step } from "../../core/rule.ts";
+import { LIME_TARGET } from "../../soil-acidity/target.ts";
 import { weight } from "../../soil-acidity/weight.ts";
 import type { PlantingState } from "../../states/states.ts";
 import type { Range } from "../../tables/uptake.ts";
@@ -35,6 +36,17 @@ export const ceilingSteps = (waterPh: number): Step[] =>
       ph: waterPh.toFixed(1),
       least: STRICTEST_CEILING.ph.toFixed(1),
       most: Math.max(...ASH_PH_CEILINGS.map((c) => c.ph)).toFixed(1),
+    }),
+    say("wood-ash.step.never-for"),
+    say("wood-ash.step.store"),
+  ]);
+
+/** No ash where the rule lime asks for none: the pH has reached what is wanted. */
+export const atTargetSteps = (waterPh: number, officePh: number | undefined): Step[] =>
+  asSteps([
+    say("wood-ash.step.at-target", {
+      ph: waterPh.toFixed(1),
+      target: (officePh ?? LIME_TARGET.low).toFixed(1),
     }),
     say("wood-ash.step.never-for"),
     say("wood-ash.step.store"),

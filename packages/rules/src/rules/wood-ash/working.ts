@@ -79,7 +79,7 @@ function writePlan(w: Working, r: Reading): void {
   );
   if (plan.allows.stock !== undefined) w.line("m stock", "in the shed", "given", plan.allows.stock, "kg");
   if (plan.allows.label !== undefined)
-    w.line("m label", "by its label", "most x cropped land", plan.allows.label, "kg");
+    w.line("m label", "by its label", "most x bed", plan.allows.label, "kg");
   w.line("m", `ash, the smallest (${plan.binding})`, "min", plan.kg, "kg");
   w.line("K2O", "potash it brings, on cropped land", "m x K2O %", round(plan.k2oKgPerHa), "kg/ha");
   w.line("P2O5", "phosphate it brings, on cropped land", "m x P2O5 %", round(plan.p2o5KgPerHa), "kg/ha");

@@ -14,8 +14,10 @@ export const lime: Record<string, string> = {
     "pH {ph} is above what peppers stand well. First see whether the soil fizzes with vinegar. Only if it does not: {kg} of {material} on the bed's {area}.",
   "lime.decision.free-lime":
     "pH {ph} comes from free lime in this soil. No sulfur puts that right: do not try.",
-  "lime.decision.gypsum": "pH {ph} needs no lime, but calcium is short: give gypsum.",
-  "lime.decision.magnesium": "pH {ph} needs no lime, but magnesium is low: give Epsom salts.",
+  "lime.decision.gypsum":
+    "pH {ph} needs no lime, but calcium is short. Feeding doses gypsum where the shed holds it.",
+  "lime.decision.magnesium":
+    "pH {ph} needs no lime, but magnesium is low. Feeding doses it where the shed holds it.",
 
   "lime.step.spread":
     "Spread {kg} of {material} evenly on the bed's {area}: {perM2}, which is {perHa} of the ground limed.",
@@ -78,11 +80,13 @@ export const lime: Record<string, string> = {
     "Ammonium, urea or manure was given on {day}: spread no lime before {from}, a month later, or the nitrogen goes off as ammonia.",
   "lime.step.retest": "Test again a year after the last part, by the same laboratory.",
   "lime.step.gypsum":
-    "Spread {kg} of gypsum on the bed's {area} ({perM2}, {perHa}). It brings calcium and does not change the pH.",
+    "Calcium is below what Georgia's sheet wants at a pH that asks for no lime: gypsum brings it there and does not change the pH.",
+  "lime.step.by-feeding":
+    "The rule feeding doses it for each planting, where a guide for this soil test asks for it and the shed holds it. Give none besides.",
+  "lime.step.magnesium":
+    "Magnesium reads {mg}, which is low. With no lime due dolomitic lime is not the way to bring it; Epsom salts are.",
   "lime.step.epsom":
-    "Give {kg} of Epsom salts on the bed ({perM2}, {perHa}): {magnesium} of magnesium. With no lime due it needs no dolomite.",
-  "lime.step.epsom-split":
-    "Give {kg} of Epsom salts on the bed ({perM2}, {perHa}) in two parts {months} months apart: {magnesium} of magnesium.",
+    "Epsom salts hold {holds} of magnesium; {from} and more of them go in two parts {months} months apart.",
   "lime.step.fizz":
     "Drop vinegar on a spoonful of dry soil from each depth. If it fizzes there is free lime: stop, no amount of sulfur is enough. Write down what you saw.",
   "lime.step.sulfur":

@@ -61,6 +61,8 @@ export const woodAsh: Record<string, string> = {
   "wood-ash.step.dispose": "Keep it off every bed. Your waste authority says where it may go.",
   "wood-ash.step.ceiling":
     "pH {ph} is above {least}, the strictest of the published ceilings, which is kept; others go up to {most}. Where potash is short take another source.",
+  "wood-ash.step.at-target":
+    "pH {ph} has reached the {target} from which no lime is due, and ash is lime. Where potash is short take another source.",
   "wood-ash.step.after-crop":
     "Ash burns leaves and young roots, and must be raked in. The next time it can be is when this crop is over, about {from}; test the soil first.",
   "wood-ash.step.too-late":
@@ -120,6 +122,7 @@ export const woodAsh: Record<string, string> = {
   "wood-ash.change.test": "A newer soil test.",
   "wood-ash.change.potash": "A soil test that reads potassium short.",
   "wood-ash.change.ph-too-high": "A newer soil test with a pH of 6.0 or lower.",
+  "wood-ash.change.no-lime-need": "A newer soil test with a lower pH, or another target pH of your office.",
   "wood-ash.change.after-crop": "The day this planting is cleared.",
   "wood-ash.change.not-this-ash": "Ash of clean wood, with what was burnt and its analysis written down.",
 
