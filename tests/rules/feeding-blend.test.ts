@@ -231,6 +231,59 @@ describe("why a material stays out", () => {
       undefined,
     ]);
   });
+  describe("a month between ash or lime and ammonium (SN-525): spread on 15 May, 31 days later is 15 June", () => {
+    const spread = (kind: Material["kind"], on = "2025-05-15") => ({
+      applications: [
+        { on, materialId: "gone", kind, nPct: 0, p2o5Pct: 0, k2oPct: 0, amountKg: 5, areaM2: 80 },
+      ],
+    });
+    const shed = [
+      urea,
+      material("as", "ammonium-sulfate", [21, 0, 0]),
+      material("map", "monoammonium-phosphate", [11, 52, 0]),
+      material("npk", "compound", [20, 20, 20]),
+      material("free", "compound", [13, 0, 46], { ammoniumPct: 0 }),
+      material("cn", "calcium-nitrate", [15.5, 0, 0]),
+      nitre,
+    ];
+    test.each(["wood-ash", "hydrated-lime", "burnt-lime", "calcitic-lime", "dolomitic-lime"] as const)(
+      "%s: urea, ammonium and what may hold it wait, nitrates do not",
+      (kind) => {
+        const d = demand(shedOf(shed, { ...spread(kind), soilTests: lowPk }));
+        expect(d.leftOut).toEqual(
+          ["urea", "as", "map", "npk"].map((materialId) => ({ materialId, why: "ash-with-ammonium" })),
+        );
+        expect(d.allowed).toEqual(["free", "cn", "nitre"]);
+      },
+    );
+    test("the 14th of June is too early, the 15th is not; gypsum and potash hold nothing back", () => {
+      const on = (day: string) =>
+        why(demand(shedOf([urea], { ...spread("wood-ash"), asOf: `${day}T17:00:00Z` })), "urea");
+      expect(on("2025-06-14")).toBe("ash-with-ammonium");
+      expect(on("2025-06-15")).toBeUndefined();
+      expect(why(demand(shedOf([urea], spread("gypsum"))), "urea")).toBeUndefined();
+    });
+    test("before setting out it is counted to that day", () => {
+      const planned = (plannedSetOutOn: string) =>
+        shedOf([urea], {
+          ...spread("wood-ash"),
+          planting: planting({ setOutOn: undefined, plannedSetOutOn }),
+        });
+      expect(why(demand(planned("2025-06-14")), "urea")).toBe("ash-with-ammonium");
+      expect(why(demand(planned("2025-06-15")), "urea")).toBeUndefined();
+    });
+    test("the day is said, and nothing of it is dosed although it was chosen", () => {
+      const feeding = { method: "watered-in", credits: [], materialId: "urea" } as const;
+      const a = advice(shedOf([urea], { ...spread("calcitic-lime"), feeding: { ...feeding, credits: [] } }));
+      expect(a.decision.code).toBe("choose-material");
+      expect(a.expected).toBeNull();
+      expect(keys(a)).toContain("feeding.step.choose");
+      expect(a.limits.find((m) => m.key === "feeding.limit.ash-apart")?.params).toEqual({
+        on: { day: "2025-05-15" },
+        from: { day: "2025-06-15" },
+      });
+    });
+  });
   test("an empty choice says each reason in the steps", () => {
     const a = advice(
       shedOf([material("no", "urea", [46, 0, 0], { certifiedUse: "prohibited" })], { bed: certified }),

@@ -29,7 +29,7 @@ const weekOf = (...args: Parameters<typeof injectorWeek>) => {
   if (answer.kind !== "week") throw new Error(answer.kind);
   return answer.week;
 };
-const fill = (litres: number) => ({ litres, how: "one-fill" }) as const;
+const fill = (litres: number) => ({ litres, how: "pace" }) as const;
 const value = (id: string, inputs: unknown) =>
   quantities[id]?.compute(inputs).value as Record<string, unknown>;
 
@@ -230,10 +230,26 @@ describe("in the advice", () => {
     });
     expect(a.cautions.map((c) => c.id)).toContain("backflow");
   });
-  test("without the depth of water one tank fill a week is said to be the measure: 20 L at 1:100 make 2000 L", () => {
+  test("without the week's water the grams alone are said, tank by tank, and no strength, ppm or conductivity", () => {
     const a = advice(state({ water: undefined, waterTests: undefined }));
-    expect(step(a, "feeding.step.injector-one-fill")?.water).toEqual({ value: 2000, unit: "L" });
-    expect(step(a, "feeding.step.ec-feed")).toBeDefined();
+    const known = advice(state());
+    const grams = (x: Advice, key: string) =>
+      x.steps
+        .filter((s) => s.text.key === key)
+        .map(({ text: { params } }) => [params.tank, params.material, params.grams]);
+    // One tank fill a week at that pace (17 L of 20): the same grams as where the water is known.
+    expect(grams(a, "feeding.step.tank-grams")).toEqual(grams(known, "feeding.step.tank"));
+    expect(grams(a, "feeding.step.tank-grams").map(([tank]) => tank)).toEqual(["A", "B", "B"]);
+    expect(step(a, "feeding.step.tank-no-water")).toBeDefined();
+    const spoken = a.steps
+      .flatMap((s) => Object.values(s.text.params))
+      .flatMap((p) => (typeof p === "object" && "unit" in p ? [p.unit] : []));
+    for (const unit of ["L", "mg/L", "dS/m"]) {
+      expect(spoken).not.toContain(unit);
+      expect(a.table?.[0]?.columns.map((c) => c.unit)).not.toContain(unit);
+    }
+    expect(a.working.map((l) => l.symbol)).not.toContain("ppm");
+    for (const row of a.table?.[0]?.rows ?? []) expect(row).toHaveLength(a.table?.[0]?.columns.length ?? 0);
   });
   test("the weekly table names tank, mg/L and meter, and its materials sum to what the shed gives", () => {
     const a = advice(state());

@@ -22,16 +22,11 @@ const PACE_KNOWN_DAYS = 14;
 /** Water that carries a week's feed to this bed [L], and how that is known. */
 export interface WeeklyWater {
   litres: number;
-  how: "season" | "pace" | "one-fill";
+  how: "season" | "pace";
 }
 
-/** The season's stated water by the week, else what was given so far by the week, else what one tank fill makes. */
-export function weeklyWater(
-  state: PlantingState,
-  fertigation: Fertigation,
-  start: string,
-  today: string,
-): WeeklyWater {
+/** The season's stated water by the week, else what was given so far by the week; undefined where neither is known. */
+export function weeklyWater(state: PlantingState, start: string, today: string): WeeklyWater | undefined {
   const litresOf = (mm: number) => mm * croppedAreaM2(state.bed);
   const { irrigationMm, givenMm } = state.water ?? {};
   const days = daysBetween(start, today);
@@ -41,7 +36,7 @@ export function weeklyWater(
   if (givenMm !== undefined && givenMm > 0 && days >= PACE_KNOWN_DAYS) {
     return { litres: (litresOf(givenMm) * 7) / days, how: "pace" };
   }
-  return { litres: fertigation.tankL * fertigation.ratio, how: "one-fill" };
+  return undefined;
 }
 
 /** One material in one tank fill. */

@@ -1,5 +1,6 @@
 import type { FedNutrient, Material, MaterialKind, WhyLeftOut } from "../states/food.ts";
 import type { PlantingState } from "../states/states.ts";
+import { ashApart, holdsAmmonium } from "./ashApart.ts";
 import { contentsOf } from "./blend/contents.ts";
 
 const RAW_MANURE: ReadonlySet<MaterialKind> = new Set<MaterialKind>(["manure", "poultry-manure"]);
@@ -35,5 +36,6 @@ export function whyNot(state: PlantingState, m: Material, today: string): WhyLef
   if (SOURING.has(m.kind)) return "soil-ph";
   if (isRawManure(m)) return "raw-manure";
   if (state.feeding.method === "drip" && !m.soluble) return "not-soluble";
+  if (holdsAmmonium(m) && ashApart(state, today)) return "ash-with-ammonium";
   return undefined;
 }

@@ -17,6 +17,8 @@ export function chosenMaterial(state: PlantingState, today: string): Material | 
   const ground = state.bed.certification === "none" ? "organic materials only" : state.bed.certification;
   switch (why) {
     case undefined:
+    // That passes within a month: the advice says from which day.
+    case "ash-with-ammonium":
       return material;
     case "not-certified": {
       const message = `is ${material.certifiedUse} on this bed (${ground})`;

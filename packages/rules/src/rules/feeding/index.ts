@@ -98,7 +98,7 @@ function adviceFrom(state: PlantingState, frame: Frame): AdviceBody {
     estimated: working.estimated,
     evidence: evidenceOf(state, reading),
     grade: "moderate",
-    limits: limitsOf(state, reading),
+    limits: limitsOf(state, reading, frame.today),
     cautions: cautionsFor(...cautionIds(state, reading)),
     wouldChange: wouldChangeOf(state, reading),
     cases: open.length > 0 ? casesOf(state, frame, reading) : [],

@@ -56,6 +56,7 @@ export interface FeedingReading {
   rain: RainAhead | undefined;
   /** The dose's feed through the injector, where there is one. */
   tanks: InjectorAnswer | undefined;
+  /** Unknown where neither the season's water nor two weeks of waterings are put down. */
   water: WeeklyWater | undefined;
   /** Still to be bought for the rest of the season on this bed [kg]: beyond the shed, and beyond what can be bought. */
   toBuyKg: number;
@@ -78,7 +79,7 @@ export function readingOf(
   const rain = dueNow && first.parts.some(canWashOut) ? rainAhead(state, first.on) : undefined;
   const dose = first && rain ? movedFor(first, rain) : first;
   const fertigation = injectorOf(state);
-  const water = fertigation && weeklyWater(state, fertigation, frame.start, frame.today);
+  const water = fertigation && weeklyWater(state, frame.start, frame.today);
   const toBuyKg = schedule.materials.reduce(
     (sum, m) => sum + (m.material.stockKg === undefined ? 0 : m.kg - m.fromStockKg),
     0,

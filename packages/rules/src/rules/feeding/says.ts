@@ -1,4 +1,5 @@
 import type { AdviceBody } from "../../core/rule.ts";
+import { ashApart } from "../../food/ashApart.ts";
 import { forecastIsFresh } from "../../food/rainAhead.ts";
 import { isSlow } from "../../food/schedule.ts";
 import type { PlantingState } from "../../states/states.ts";
@@ -24,7 +25,7 @@ export function cautionIds(state: PlantingState, { plan, schedule }: FeedingRead
   return [...ids];
 }
 
-export function evidenceOf(state: PlantingState, { plan, rain }: FeedingReading): string[] {
+export function evidenceOf(state: PlantingState, { plan, rain, water }: FeedingReading): string[] {
   const has = (kind: string) => plan.credits.some((c) => c.kind === kind && c.how === "computed");
   return [
     "feeding.uptake",
@@ -40,17 +41,22 @@ export function evidenceOf(state: PlantingState, { plan, rain }: FeedingReading)
     ...(has("organic-matter") || has("compost") ? ["feeding.release-memory"] : []),
     ...(plan.nitrate ? ["feeding.nitrate-test"] : []),
     ...(plan.plantTests.length > 0 ? ["feeding.plant-tests", "feeding.plant-tests-inconsistent"] : []),
-    ...(injectorOf(state) ? ["feeding.tanks", "feeding.solubility", "feeding.conductivity"] : []),
+    ...(injectorOf(state) ? ["feeding.tanks"] : []),
+    ...(water ? ["feeding.solubility", "feeding.conductivity"] : []),
   ];
 }
 
-export function limitsOf(state: PlantingState, r: FeedingReading): Message[] {
+export function limitsOf(state: PlantingState, r: FeedingReading, today: string): Message[] {
   const { plan } = r;
   const computed = plan.credits.filter((c) => c.how === "computed").map((c) => c.kind);
   const guides = [plan.p2o5.guide, plan.k2o.guide].filter((g) => g !== undefined);
   const limits = [say("feeding.limit.basis"), say("feeding.limit.climate")];
   if (state.feeding.method !== "broadcast") limits.push(say("feeding.limit.strip"));
   if (r.schedule.materials.some((m) => isSlow(m.material.kind))) limits.push(say("feeding.limit.slow"));
+  const apart = ashApart(state, today);
+  if (apart && r.demand.leftOut.some((l) => l.why === "ash-with-ammonium")) {
+    limits.push(say("feeding.limit.ash-apart", { on: onDay(apart.on), from: onDay(apart.from) }));
+  }
   if (state.planting.species !== "annuum") limits.push(say("feeding.limit.species"));
   if (plan.p2o5.response === "may-respond" || plan.k2o.response === "may-respond") {
     limits.push(say("feeding.limit.may-respond"));

@@ -42,8 +42,9 @@ function noMaterialSaid(state: PlantingState, { demand, schedule }: FeedingReadi
   if (schedule.short.length === 0 && demand.needs.every((n) => n.leastKgPerHa === 0)) return [];
   const kindOf = (id: string) => state.shed.find((m) => m.id === id)?.kind ?? "other";
   const chosen = state.feeding.materialId;
+  const waits = demand.leftOut.some((l) => l.materialId === chosen && l.why === "ash-with-ammonium");
   return [
-    say(chosen === undefined ? "feeding.step.choose" : "feeding.step.fits-nothing"),
+    say(chosen === undefined || waits ? "feeding.step.choose" : "feeding.step.fits-nothing"),
     ...demand.leftOut
       .filter((l) => l.why !== "another-chosen")
       .slice(0, MOST_LEFT_OUT_SAID)

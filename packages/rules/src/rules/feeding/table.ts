@@ -48,7 +48,7 @@ export function weeklyTable(state: PlantingState, r: FeedingReading, today: stri
             ...(tank && { tank }),
           };
         }),
-        ...(fertigation
+        ...(water
           ? [
               { name: say("feeding.table.ppm"), unit: "mg/L" as const },
               { name: say(`feeding.table.${meter}-low`), unit: "dS/m" as const },
@@ -63,7 +63,7 @@ export function weeklyTable(state: PlantingState, r: FeedingReading, today: stri
         p2o5(i),
         schedule.weeksK2o[i] ?? 0,
         ...schedule.materials.map((m) => m.weeksKg[i] ?? 0),
-        ...(fertigation ? injected(i) : []),
+        ...injected(i),
       ]),
     },
   ];
@@ -73,10 +73,7 @@ export function weeklyTable(state: PlantingState, r: FeedingReading, today: stri
     const parts = schedule.materials.map((m) => ({ material: m.material, kg: m.weeksKg[i] ?? 0 }));
     // The last week may be short, and less water then carries its feed.
     const days = Math.min(7, daysBetween(plan.weeksN[i]?.from ?? plan.from, plan.dates.end));
-    const { nMgPerL, feedEc } = inWater(
-      parts,
-      water.how === "one-fill" ? water.litres : (water.litres * days) / 7,
-    );
+    const { nMgPerL, feedEc } = inWater(parts, (water.litres * days) / 7);
     return [
       nMgPerL,
       feedEc ? feedEc.low + (waterEc ?? 0) : null,

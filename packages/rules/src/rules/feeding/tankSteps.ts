@@ -1,4 +1,6 @@
 import { isHardWater, latestWaterTest, type TankMix } from "../../food/fertigation.ts";
+import type { Dose } from "../../food/schedule.ts";
+import { type TankFill, tankFills } from "../../food/tanks.ts";
 import type { PlantingState } from "../../states/states.ts";
 import { COLDEST_COLUMN_C, SOLUBILITY } from "../../tables/solubility.ts";
 import { type Message, measure, onDay, say, wordOf } from "../../text/message.ts";
@@ -9,7 +11,13 @@ import { type FeedingReading, injectorOf } from "./reading.ts";
 export function tankSaid(state: PlantingState, r: FeedingReading, today: string): Message[] {
   const fertigation = injectorOf(state);
   const { tanks, water, dose } = r;
-  if (!fertigation || !tanks || !water || !dose) return [];
+  if (!fertigation || !dose) return [];
+  const test = latestWaterTest(state.waterTests, today);
+  const hard = isHardWater(test)
+    ? [say("feeding.step.hard-water", { day: onDay(test?.sampledOn ?? today) })]
+    : [];
+  if (!tanks || !water)
+    return [...gramsSaid(dose, fertigation.tanks), say("feeding.step.tank-no-water"), ...hard];
   if (tanks.kind !== "week") {
     const { kind } = tanks.material;
     return [
@@ -21,7 +29,6 @@ export function tankSaid(state: PlantingState, r: FeedingReading, today: string)
     ];
   }
   const { week } = tanks;
-  const test = latestWaterTest(state.waterTests, today);
   const ec = test?.ecDSPerM;
   return [
     ...(week.ratio < fertigation.ratio
@@ -50,14 +57,35 @@ export function tankSaid(state: PlantingState, r: FeedingReading, today: string)
           }),
         ]
       : []),
-    ...(isHardWater(test) ? [say("feeding.step.hard-water", { day: onDay(test?.sampledOn ?? today) })] : []),
+    ...hard,
   ];
 }
 
+/** Which tank, and how much; how strong it may be made nobody can say without the water that carries it. */
+function gramsSaid(dose: Dose, tanks: number): Message[] {
+  const fills = tankFills(
+    dose.parts.map((p) => p.material),
+    tanks,
+  );
+  return fills.flatMap((fill) => [
+    ...startsTurn(fill, fills),
+    ...fill.materials.map((material) =>
+      say("feeding.step.tank-grams", {
+        tank: fill.tank,
+        material: wordOf(`material.${material.kind}`),
+        grams: amount(dose.parts.find((p) => p.material === material)?.kg ?? 0),
+      }),
+    ),
+  ]);
+}
+
+/** Between two turns the tanks are rinsed. */
+const startsTurn = (fill: TankFill, all: readonly TankFill[]): Message[] =>
+  fill.turn > 0 && all.find((m) => m.turn === fill.turn) === fill ? [say("feeding.step.next-turn")] : [];
+
 function mixSaid(mix: TankMix, all: readonly TankMix[]): Message[] {
-  const later = mix.turn > 0 && all.find((m) => m.turn === mix.turn) === mix;
   return [
-    ...(later ? [say("feeding.step.next-turn")] : []),
+    ...startsTurn(mix, all),
     ...mix.parts.map((part) =>
       say("feeding.step.tank", {
         tank: mix.tank,

@@ -36,7 +36,7 @@ export function writeWorking(state: PlantingState, goal: number, r: FeedingReadi
   }
   writeBags(w, state, r);
   writeTanks(w, state, r);
-  writeEstimates(w, state, plan);
+  writeEstimates(w, state, r);
   return w;
 }
 
@@ -282,11 +282,7 @@ function writeTanks(w: Working, state: PlantingState, { tanks, water }: FeedingR
   w.line(
     "W",
     "water that carries the feed",
-    {
-      season: "season's water / weeks",
-      pace: "water given so far / weeks",
-      "one-fill": "one tank fill × ratio",
-    }[water.how],
+    { season: "season's water / weeks", pace: "water given so far / weeks" }[water.how],
     week.waterL,
     "L",
     CP,
@@ -324,7 +320,7 @@ function writeTanks(w: Working, state: PlantingState, { tanks, water }: FeedingR
   }
 }
 
-function writeEstimates(w: Working, state: PlantingState, plan: FeedingPlan): void {
+function writeEstimates(w: Working, state: PlantingState, { plan, tanks }: FeedingReading): void {
   const FAO = { key: "fao56", locator: "Table 11, p. 104" };
   if (!plan.dates.seen.buds) w.estimate("buds-visible", "not noted: 30 days after setting out", FAO);
   if (!plan.dates.seen.set) w.estimate("fruit-set", "not noted: 35 days after visible buds", FAO);
@@ -333,7 +329,7 @@ function writeEstimates(w: Working, state: PlantingState, plan: FeedingPlan): vo
     if (state.bed.soil.bulkDensityKgPerM3 === undefined)
       w.estimate("bulkDensityKgPerM3", "1300 kg/m3 taken", CP);
   }
-  if (injectorOf(state) && state.feeding.fertigation?.tankC === undefined) {
+  if (tanks && state.feeding.fertigation?.tankC === undefined) {
     w.estimate("coldest of the stock tank", "5 °C taken, the coldest of the table", {
       key: "solubility-notes-2015",
       locator: "SN-726",

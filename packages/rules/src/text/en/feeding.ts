@@ -79,7 +79,8 @@ export const feeding: Record<string, string> = {
   "feeding.left-out.liming-material": "it limes, and soil pH decides about it",
   "feeding.left-out.no-food": "it holds nothing that is asked for here",
   "feeding.left-out.soil-ph": "it sours the soil, and soil pH decides about it",
-  "feeding.left-out.ash-with-ammonium": "it must not meet ammonium or urea",
+  "feeding.left-out.ash-with-ammonium":
+    "it holds ammonium or urea, and ash or lime was spread less than a month ago",
   "feeding.step.tank":
     "Tank {tank}: dissolve {grams} of {material} in {litres} of stock{fills, plural, =1 {} other {, # fills of the tank}}.",
   "feeding.step.next-turn":
@@ -94,8 +95,9 @@ export const feeding: Record<string, string> = {
     "At 1:{ratio} (1 part of stock in {ratio} parts of final solution) the {water} of water a week then holds {n} nitrogen and {k2o} K2O.",
   "feeding.step.injector-pace":
     "At 1:{ratio} (1 part of stock in {ratio} parts of final solution) the {water} of water a week, at the pace so far, then holds {n} nitrogen and {k2o} K2O.",
-  "feeding.step.injector-one-fill":
-    "At 1:{ratio} (1 part of stock in {ratio} parts of final solution) one fill makes {water}, which then holds {n} nitrogen and {k2o} K2O. How much water a week takes is not known: give that one fill once this week.",
+  "feeding.step.tank-grams": "Tank {tank}: {grams} of {material}.",
+  "feeding.step.tank-no-water":
+    "How much water this bed gets in a week is not known, so no strength of the stock, no ppm and no conductivity can be said. Put down the waterings of its valve: from two weeks after setting out on they tell it.",
   "feeding.step.ec-feed":
     "Above that of clear water, a conductivity meter should read {low} to {high}. Measure the clear water and subtract it; the label comes first.",
   "feeding.step.ec":
@@ -185,6 +187,8 @@ export const feeding: Record<string, string> = {
     "Uptake figures come from long, warm seasons. In a cool, short one the yield goal must be honest.",
   "feeding.limit.slow":
     "Of manure and compost what comes free this year is counted, of meals all of it; when it comes free, warmth and water decide.",
+  "feeding.limit.ash-apart":
+    "Ash or lime was spread on {on}. What holds ammonium or urea may follow from {from}: sooner its nitrogen goes off as ammonia.",
   "feeding.limit.species": "The figures are of sweet pepper and chile of Capsicum annuum.",
   "feeding.limit.strip":
     "Salt is judged on the strip that is treated, taken as 15 cm a row for a band and 30 cm where water carries it (custom of the trade).",
