@@ -315,6 +315,16 @@ describe("the material", () => {
     expect(keys(a)).toContain("not-in-shed");
     expect(one({ stockKg: 0, canBuy: true }).expected?.materialId).toBe("lime");
   });
+  test("two beds see the same 10 kg: each says that it is one stock for all beds", () => {
+    const shared = (over: Partial<Material>) =>
+      one({ ccePct: 100, finenessPct: 100, ...over }).limits.find((l) => l.key === "lime.limit.shared-stock")
+        ?.params;
+    expect(shared({ stockKg: 10 })).toEqual({
+      stock: { value: 10, unit: "kg" },
+      material: { word: "material.calcitic-lime" },
+    });
+    expect(shared({})).toBeUndefined();
+  });
   test("the label's most is kept: 1000 kg/ha on 40 m2 are 4 kg", () => {
     expect(one({ ccePct: 100, finenessPct: 100, labelMostKgPerHa: 1000 }).expected?.amountKg).toBeCloseTo(
       4,

@@ -222,6 +222,12 @@ describe("how much", () => {
     // 100 kg/ha of the bed's 40 m2, on which it is spread: 0.4 kg.
     expect(advice(withAsh({ labelMostKgPerHa: 100 })).amounts.ashKg).toBeCloseTo(0.4, 9);
   });
+  test("two plantings see the same 0.5 kg: each says that it is one stock for all beds", () => {
+    const shared = (over: Partial<Material>) =>
+      advice(withAsh(over)).limits.find((l) => l.key === "wood-ash.limit.shared-stock")?.params;
+    expect(shared({ stockKg: 0.5 })).toEqual({ stock: { value: 500, unit: "g" } });
+    expect(shared({})).toBeUndefined();
+  });
   test("lime given after the sample is taken off: 1.6 kg on 40 m2 of a need of 384 kg/ha leaves none", () => {
     const soil = { waterPh: 5.9, bufferPh: { method: "mehlich" as const, value: 6.55 } };
     expect(code(withTest(soil, { applications: [given("2025-04-15", "calcitic-lime", 1.6)] }))).toBe(
@@ -427,6 +433,34 @@ describe("cautions", () => {
         expect.arrayContaining(["ash-embers", "ash-not-with-ammonium", "local-rules-first"]),
       );
     }
+  });
+  test("an answer that asks for something says the caustic warning first, once, in the caution's own words", () => {
+    const caustic =
+      advice(state()).cautions.find((c) => c.id === "ash-caustic")?.text.en ?? "no such caution";
+    const asking = [
+      withAsh({ ashOf: "unknown" }),
+      state({ soilTests: [] }),
+      withTest({ values: [] }),
+      withTest({ bufferPh: undefined }),
+      withTest({ bufferPh: { method: "sikora", value: 6.3 } }),
+      state({ planting: { ...toSetOut(), yieldGoalTPerHa: undefined } }),
+      state({
+        planting: { ...toSetOut(), plannedSetOutOn: undefined },
+        shed: [ash({ ashOf: undefined })],
+      }),
+    ];
+    for (const s of asking) {
+      const a = answer(s);
+      if (a.kind !== "needs-more") throw new Error(a.kind);
+      const said = a.missing.map((m) => render(m.measure, { language: "en", units: "metric" }));
+      expect(said[0]?.startsWith(`${caustic} `)).toBe(true);
+      expect(said.slice(1).filter((text) => text.includes("caustic"))).toEqual([]);
+    }
+    const a = answer(withAsh({ ashOf: "unknown" }));
+    if (a.kind !== "needs-more" || !a.missing[0]) throw new Error(a.kind);
+    expect(render(a.missing[0].measure, { language: "en", units: "metric" })).toBe(
+      `${caustic} What was burnt: only ash of clean, untreated wood may be used.`,
+    );
   });
   test("SN-522, SN-524 (SEEN): not for potatoes or acid lovers, no lumps; SN-530 stands in the register", () => {
     const said = advice(state())

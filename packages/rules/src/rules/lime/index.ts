@@ -13,6 +13,7 @@ import { type Message, measure, onDay, say, wordOf } from "../../text/message.ts
 import { bedAreaM2 } from "../../water/ground.ts";
 import { phChart } from "./chart.ts";
 import { type Judged, judge, rate } from "./judge.ts";
+import type { MaterialRate } from "./materials.ts";
 import { needsPh, needsRelation, needsTexture } from "./missing.ts";
 import { methodWord, stepsOf } from "./steps.ts";
 
@@ -213,7 +214,7 @@ function limitsOf(j: Judged, today: string): Message[] {
   const limits = [say("lime.limit.soil")];
   if (j.task === "lime") {
     const { method } = j.need;
-    limits.push(say(`lime.limit.${method}`));
+    limits.push(say(`lime.limit.${method}`), ...sharedStock(j.materials.rates));
     if (j.need.targetPh !== j.need.wantedPh) {
       limits.push(
         say("lime.limit.target-moved", {
@@ -232,6 +233,19 @@ function limitsOf(j: Judged, today: string): Message[] {
   }
   return limits;
 }
+
+/** Each bed's answer sees the whole stock. */
+const sharedStock = (rates: readonly MaterialRate[]): Message[] =>
+  rates.flatMap(({ kind, material }) =>
+    material?.stockKg === undefined || material.stockKg === 0
+      ? []
+      : [
+          say("lime.limit.shared-stock", {
+            stock: weight(material.stockKg),
+            material: wordOf(`material.${kind}`),
+          }),
+        ],
+  );
 
 function cautionIds(j: Judged): string[] {
   const ids = ["nutrient-law"];

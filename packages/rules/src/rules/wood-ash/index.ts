@@ -199,6 +199,10 @@ function adviceFrom(
 
 function limitsOf(r: Reading, today: string): Message[] {
   const limits = [say("wood-ash.limit.sources"), say("wood-ash.limit.cap"), say("wood-ash.limit.records")];
+  const { stockKg } = r.ash.material;
+  if (stockKg !== undefined && stockKg > 0) {
+    limits.push(say("wood-ash.limit.shared-stock", { stock: weight(stockKg) }));
+  }
   if (!(r.content.analysed.k2o && r.content.analysed.cce)) limits.push(say("wood-ash.limit.unanalysed"));
   if (r.need.method !== "exchangeable-acidity" && r.plan.predictedPh !== null) {
     limits.push(say("wood-ash.limit.predicted"));

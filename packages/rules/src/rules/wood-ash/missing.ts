@@ -25,7 +25,7 @@ export const needsPh = (state: PlantingState): NeedsMoreBody =>
   body([
     {
       field: state.soilTests.length > 0 ? "soilTests.0.waterPh" : "soilTests",
-      measure: say("wood-ash.missing.ph"),
+      measure: say("wood-ash.missing.ph", { first: "yes" }),
       couldMove: moves(state),
     },
   ]);
@@ -47,9 +47,9 @@ export function needsMore(
     return [`${soil.path}.bufferPh`, buffer];
   };
   return body(
-    lacks.map((lack) => {
+    lacks.map((lack, i) => {
       const [field, key] = fieldOf(lack);
-      return { field, measure: say(key), couldMove: moves(state) };
+      return { field, measure: say(key, { first: i === 0 ? "yes" : "no" }), couldMove: moves(state) };
     }),
     w,
   );

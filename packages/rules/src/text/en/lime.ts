@@ -145,6 +145,8 @@ export const lime: Record<string, string> = {
 
   "lime.limit.soil":
     "For mineral soil in the field, mixed to the depth said. Surface lime and no-till act far more slowly.",
+  "lime.limit.shared-stock":
+    "The {stock} of {material} in the shed is one stock for all beds together: what another bed is to get is not taken off here. Plan it once.",
   "lime.limit.mehlich":
     "The Mehlich relation's page prints no depth; a slice of 17 cm (6.67 in) is taken. It is made for North Carolina's soils.",
   "lime.limit.adams-evans":

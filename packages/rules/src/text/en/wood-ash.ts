@@ -1,3 +1,7 @@
+/** Before the first thing asked for: an answer that asks carries no cautions beside it, and somebody has that ash in hand. */
+const CAUSTIC =
+  "{first, select, yes {Wood ash is caustic: it burns eyes, skin and lungs. Wear goggles, gloves and a mask, and never spread it in wind. Only from clean, untreated wood. } other {}}";
+
 /** What wood-ash says, in English. Keys start with the rule's id. */
 export const woodAsh: Record<string, string> = {
   "wood-ash.decision.spread":
@@ -91,16 +95,13 @@ export const woodAsh: Record<string, string> = {
   "wood-ash.not.none": "The shed holds no wood ash.",
   "wood-ash.not.containers": "No ash in containers: so little soil cannot take up its lime and salt.",
 
-  "wood-ash.missing.ph": "A soil test of this bed with its pH. Without it no ash is spread.",
-  "wood-ash.missing.origin": "What was burnt: only ash of clean, untreated wood may be used.",
-  "wood-ash.missing.goal": "A yield goal: what the crop needs in potash follows from it.",
-  "wood-ash.missing.set-out": "The day plants go out: ash must be a month before them.",
-  "wood-ash.missing.potash":
-    "Potassium in the soil test, with its extractant: ash is given only where potash is short.",
-  "wood-ash.missing.buffer":
-    "The laboratory's buffer pH with its name, or the exchangeable acidity: how much lime the soil can take.",
-  "wood-ash.missing.other-buffer":
-    "Exchangeable acidity, or a Mehlich, Adams-Evans or SMP buffer pH: the coefficients of this test's buffer were not found published.",
+  "wood-ash.missing.ph": `${CAUSTIC}A soil test of this bed with its pH. Without it no ash is spread.`,
+  "wood-ash.missing.origin": `${CAUSTIC}What was burnt: only ash of clean, untreated wood may be used.`,
+  "wood-ash.missing.goal": `${CAUSTIC}A yield goal: what the crop needs in potash follows from it.`,
+  "wood-ash.missing.set-out": `${CAUSTIC}The day plants go out: ash must be a month before them.`,
+  "wood-ash.missing.potash": `${CAUSTIC}Potassium in the soil test, with its extractant: ash is given only where potash is short.`,
+  "wood-ash.missing.buffer": `${CAUSTIC}The laboratory's buffer pH with its name, or the exchangeable acidity: how much lime the soil can take.`,
+  "wood-ash.missing.other-buffer": `${CAUSTIC}Exchangeable acidity, or a Mehlich, Adams-Evans or SMP buffer pH: the coefficients of this test's buffer were not found published.`,
   "wood-ash.missing.moves": "Between none and {most} on this bed.",
 
   "wood-ash.ends": "A new soil test, ash, lime, ammonium or urea given, or plants set out end this.",
@@ -111,6 +112,8 @@ export const woodAsh: Record<string, string> = {
     "What is known of ash comes from extension columns and guides that differ widely; no trial on peppers was found.",
   "wood-ash.limit.cap": "The strictest cap is printed for lawns.",
   "wood-ash.limit.records": "Only ash that was logged on this planting counts towards the year's cap.",
+  "wood-ash.limit.shared-stock":
+    "The {stock} of ash in the shed is one stock for all beds together: what another planting is to get is not taken off here. Plan it once.",
   "wood-ash.limit.unanalysed":
     "Ashes differ by wood, fire and rain: two to three times in potash and in lime value.",
   "wood-ash.limit.predicted":
