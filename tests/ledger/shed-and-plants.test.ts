@@ -306,3 +306,28 @@ test("a dose of several materials is answered in one: each is written down, and 
     ].sort(),
   );
 });
+
+test("plantings that share a bed share its length by the rows their plants take, and the bed itself stays whole", async () => {
+  const season = await makeSeason(db);
+  const { bed, planting, office, farm, clock } = season;
+  // A fifth of the first one's plants at the same distances: a sixth of the bed.
+  await makePlanting(db, bed, {
+    setOutOn: "2026-06-09",
+    plants: planting.plants / 5,
+    yieldGoalTPerHa: 25,
+    rowsPerBed: planting.rowsPerBed,
+    plantSpacingM: planting.plantSpacingM,
+  });
+  const states = await asOffice(db, office.id, async (tx) =>
+    adviseSubjects(await readFacts(tx, { officeId: office.id, farmId: farm.id }, clock.now)).map(
+      (s) => s.state,
+    ),
+  );
+  const lengths = states.flatMap((s) => (s.kind === "planting" ? [s.bed.lengthM / bed.lengthM] : []));
+  expect(lengths[0]).toBeCloseTo(5 / 6, 9);
+  expect(lengths[1]).toBeCloseTo(1 / 6, 9);
+  expect(states.flatMap((s) => (s.kind === "bed" ? [s.bed.lengthM] : []))).toEqual([bed.lengthM]);
+  const demands = states.flatMap((s) => (s.kind === "shed" ? s.demands : []));
+  const cropped = demands.reduce((sum, d) => sum + d.areaM2, 0);
+  expect(cropped).toBeCloseTo(bed.lengthM * bed.spacingM, 6);
+});

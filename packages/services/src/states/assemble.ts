@@ -1,5 +1,6 @@
 import {
   addDays,
+  type Bed,
   type BedState,
   type Expected,
   type FarmSeasonState,
@@ -68,7 +69,7 @@ export function plantingState(facts: FarmFacts, planting: PlantingRow): Planting
     kind: "planting" as const,
     ...head(facts),
     site: sitePart(site.row),
-    bed: bedPart(bed),
+    bed: bedOf(facts, bed, planting),
     planting: plantingPart(planting),
     notes: notesOf(facts, planting, site.today),
     weather: site.weather.filter((day) => day.date >= start),
@@ -206,6 +207,29 @@ export function bedState(facts: FarmFacts, bed: BedView): BedState {
   }) as BedState;
 }
 
+/** Shortest length a state can hold [m]. */
+const LEAST_LENGTH_M = 0.2;
+
+/**
+ * A planting's own part of its bed. Plantings that stand in one bed side by side share its length, and its containers, by the
+ * rows' length their plants take, so that nothing is fed or covered twice. A valve waters the bed whole.
+ */
+function bedOf(facts: FarmFacts, bed: BedView, planting: PlantingRow): Bed {
+  const whole = bedPart(bed);
+  const neighbours = facts.plantings.filter((p) => p.bedId === bed.id);
+  if (neighbours.length < 2) return whole;
+  const takes = (p: PlantingRow) => (p.plants * p.plantSpacingM) / p.rowsPerBed;
+  const share = takes(planting) / neighbours.reduce((sum, p) => sum + takes(p), 0);
+  const { containers } = whole;
+  return {
+    ...whole,
+    lengthM: Math.max(LEAST_LENGTH_M, bed.lengthM * share),
+    ...(containers && {
+      containers: { ...containers, count: Math.max(1, Math.round(containers.count * share)) },
+    }),
+  };
+}
+
 /** Where a bed lies. Keys of the schema hold that both are there. */
 export function placeOf(facts: FarmFacts, bedId: string): { bed: BedView; site: SiteFacts } {
   const bed = facts.beds.find((b) => b.id === bedId);
@@ -302,10 +326,11 @@ function unansweredOf(facts: FarmFacts, subjectId: string, { row, today }: SiteF
         materialId,
         amountKg,
         nKgPerHa,
+        alongside,
       } = (expected ?? {}) as Partial<Expected>;
       if (id !== subjectId || due === undefined || due >= today) return [];
       if (replacedAt !== null && localDay(replacedAt, row.timeZone) <= due) return [];
-      const advised = present({ minutes, netMm, materialId, amountKg, nKgPerHa });
+      const advised = present({ minutes, netMm, materialId, amountKg, nKgPerHa, alongside });
       return [{ rule: ruleId, issuedOn: localDay(issuedAt, row.timeZone), due, ...advised }];
     })
     .slice(-MOST_UNANSWERED) as PlantingState["unanswered"];
