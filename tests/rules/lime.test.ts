@@ -349,12 +349,18 @@ describe("the material", () => {
       material("old", { certifiedProofUntil: "2025-04-30" }),
       material("ok", { certifiedProofUntil: "2025-05-01" }),
     ];
+    shed.push(material("bare"));
     const certified = one({}, { shed, bed: bed({ certification: "certified" }) });
     expect(certified.expected?.materialId).toBe("ok");
-    expect(keys(certified)).toEqual(expect.arrayContaining(["not-certified", "proof-expired"]));
+    expect(keys(certified)).toEqual(expect.arrayContaining(["not-certified", "no-proof", "proof-expired"]));
     expect(
       one({}, { shed: shed.slice(0, 2), bed: bed({ certification: "transition" }) }).expected?.materialId,
     ).toBe(undefined);
+    const bare = [material("bare")];
+    expect(one({}, { shed: bare, bed: bed({ certification: "transition" }) }).expected?.materialId).toBe(
+      undefined,
+    );
+    expect(one({}, { shed: bare }).expected?.materialId).toBe("bare");
     expect(one({}, { shed: shed.slice(0, 1) }).expected?.materialId).toBe("no");
   });
 });

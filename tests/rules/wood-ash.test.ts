@@ -315,10 +315,13 @@ describe("which ash", () => {
     expect(code(withAsh({ certifiedUse: "allowed", certifiedProofUntil: "2025-04-20" }, certified))).toBe(
       "spread",
     );
-    const restricted = advice(withAsh({ certifiedUse: "restricted" }, certified));
+    expect(keys(advice(withAsh({ certifiedUse: "allowed" }, certified)))).toContain("no-proof");
+    const proven = { certifiedUse: "restricted" as const, certifiedProofUntil: "2025-12-31" };
+    const restricted = advice(withAsh(proven, certified));
     expect(restricted.cautions.map((c) => c.id)).toContain("certifier-first");
     const organicOnly = { feeding: { method: "broadcast" as const, credits: [], organicOnly: true } };
     expect(code(withAsh({ certifiedUse: "prohibited" }, organicOnly))).toBe("not-this-ash");
+    expect(code(withAsh({ certifiedUse: "allowed" }, organicOnly))).toBe("spread");
   });
   test("where nobody knows what was burnt it is asked; a known and analysed ash goes before", () => {
     expect(missing(withAsh({ ashOf: "unknown" }))).toEqual(["shed.0.ashOf"]);
@@ -424,7 +427,10 @@ describe("cautions", () => {
       state({ planting: planting({ setOutOn: "2025-04-18" }) }),
       state({ asOf: "2025-05-20T12:00:00Z" }),
       withTest({ values: [{ nutrient: "K", extractant: "mehlich-3", mgPerKg: 200 }] }),
-      withAsh({ certifiedUse: "restricted" }, { bed: bed({ certification: "certified" }) }),
+      withAsh(
+        { certifiedUse: "restricted", certifiedProofUntil: "2025-12-31" },
+        { bed: bed({ certification: "certified" }) },
+      ),
     ];
     for (const s of states) {
       const ids = advice(s).cautions.map((c) => c.id);

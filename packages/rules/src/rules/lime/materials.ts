@@ -1,5 +1,5 @@
 import { isBuyable } from "../../food/buyable.ts";
-import { barredHere } from "../../soil-acidity/certified.ts";
+import { barredHere, type NotHere } from "../../soil-acidity/certified.ts";
 import type { LimeNeed } from "../../soil-acidity/limeNeed.ts";
 import { type LimeQuality, qualityOf } from "../../soil-acidity/quality.ts";
 import { limeApplications } from "../../soil-acidity/split.ts";
@@ -34,7 +34,7 @@ export interface MaterialRate {
 export interface LimeMaterials {
   /** Best first; never empty. */
   rates: [MaterialRate, ...MaterialRate[]];
-  leftOut: { material: Material; why: "not-certified" | "proof-expired" }[];
+  leftOut: { material: Material; why: NotHere }[];
 }
 
 /** Every lime of the shed that may be used here, and where none fits the kind to look for. */

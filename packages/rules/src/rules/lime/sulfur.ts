@@ -8,7 +8,7 @@ import {
   sulfurRequirement,
   sulfurRequirementQuantity,
 } from "../../quantities/soil/sulfurRequirement.ts";
-import { barredHere } from "../../soil-acidity/certified.ts";
+import { barredHere, type NotHere } from "../../soil-acidity/certified.ts";
 import type { AcidSoil } from "../../soil-acidity/soil.ts";
 import type { Material } from "../../states/food.ts";
 import type { Soil } from "../../states/parts.ts";
@@ -47,7 +47,7 @@ export interface SulfurPlan {
   /** Of the shed; its weight for the bed. */
   material?: Material;
   materialBedKg: number;
-  leftOut: { material: Material; why: "not-certified" | "proof-expired" }[];
+  leftOut: { material: Material; why: NotHere }[];
 }
 
 /** Undefined where the texture is not known. Refuses a pH beyond the figures. */

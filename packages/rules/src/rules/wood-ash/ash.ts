@@ -1,10 +1,10 @@
-import { barredHere } from "../../soil-acidity/certified.ts";
+import { barredHere, type NotHere } from "../../soil-acidity/certified.ts";
 import type { Material } from "../../states/food.ts";
 import type { PlantingState } from "../../states/states.ts";
 import type { Range } from "../../tables/uptake.ts";
 import { ASH_RANGE } from "../../tables/woodAsh.ts";
 
-type WhyBarred = "not-clean" | "manure-ash-certified" | "manure-ash" | "not-certified" | "proof-expired";
+type WhyBarred = "not-clean" | "manure-ash-certified" | "manure-ash" | NotHere;
 
 /** An ash of the shed, with its place in the state. */
 export interface Ash {
@@ -45,7 +45,7 @@ function whyBarred(state: PlantingState, m: Material, today: string): WhyBarred 
     if (organic) return "manure-ash-certified";
     if (m.ccePct === undefined || m.k2oPct === 0) return "manure-ash";
   }
-  return barredHere(m, organic ? "certified" : "none", today);
+  return barredHere(m, state.bed.certification, today, state.feeding.organicOnly === true);
 }
 
 /** What is in it [% of weight]: its analysis, else all that is published. */

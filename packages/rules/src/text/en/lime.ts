@@ -52,6 +52,8 @@ export const lime: Record<string, string> = {
   "lime.step.instead-bought":
     "Or bought: {kg} of {material} on the bed in all ({perM2}; {effective} of it acts).",
   "lime.step.not-certified": "Not the {material}: it may not be used on this bed's ground.",
+  "lime.step.no-proof":
+    "Not the {material}: nothing in the shed's record proves until when it may be used on this bed's ground. Put in the last day of the proof.",
   "lime.step.proof-expired":
     "Not the {material}: the proof that it may be used on this bed's ground has run out.",
   "lime.step.credit":

@@ -83,6 +83,8 @@ export const woodAsh: Record<string, string> = {
   "wood-ash.step.manure-ash":
     "One ash is of burnt manure: no published value holds for it. Have it analysed first.",
   "wood-ash.step.not-certified": "One ash is not allowed on this bed's ground.",
+  "wood-ash.step.no-proof":
+    "For one ash nothing proves until when it may be used on this bed's ground. Put in the last day of the proof.",
   "wood-ash.step.proof-expired":
     "For one ash the proof that it may be used on this bed's ground has run out.",
 
