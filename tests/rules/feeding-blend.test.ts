@@ -151,6 +151,23 @@ describe("what a planting still needs", () => {
       mostKgPerHa: expect.closeTo(2 * LB, 9),
     });
   });
+  test("a test more than three years old (1095 days) is said to be old, and no boron, calcium or magnesium is given by it", () => {
+    const values = [
+      { nutrient: "B", extractant: "mehlich-3", mgPerKg: 0.3 },
+      { nutrient: "K", extractant: "mehlich-3", mgPerKg: 30 },
+    ] as const;
+    const sampled = (sampledOn: string) =>
+      shedOf([urea], { soilTests: [soilTest({ sampledOn, values: [...values] })] });
+    const old = (state: PlantingState) =>
+      advice(state).limits.flatMap((m) => (m.key === "feeding.limit.old-test" ? [m.params] : []));
+    // 1 June 2025 less 1095 days is 2 June 2022.
+    expect(need(demand(sampled("2022-06-02")), "B")?.leastKgPerHa).toBeCloseTo(LB, 9);
+    expect(old(sampled("2022-06-02"))).toEqual([]);
+    expect(need(demand(sampled("2022-06-01")), "B")).toBeUndefined();
+    expect(old(sampled("2022-06-01"))).toEqual([{ day: { day: "2022-06-01" }, year: "2022" }]);
+    // Potash still goes by it: 30 t/ha take up what the whole crop does.
+    expect(need(demand(sampled("2022-06-01")), "K2O")).toEqual(need(demand(sampled("2022-06-02")), "K2O"));
+  });
   test("no demand where feeding gives no advice", () => {
     expect(demandOf(shedOf([urea], { planting: planting({ yieldGoalTPerHa: undefined }) }))).toBeUndefined();
     expect(demandOf(shedOf([urea], { planting: planting({ endedOn: "2025-06-01" }) }))).toBeUndefined();

@@ -5,6 +5,7 @@ import { dayShares, feedingDates, ratioOn } from "../../packages/rules/src/food/
 import { demandOf } from "../../packages/rules/src/food/demand.ts";
 import { N_CEILING_KG_PER_HA } from "../../packages/rules/src/food/plan.ts";
 import { dosesAhead } from "../../packages/rules/src/food/pool.ts";
+import { givenIfDone, openFeedings } from "../../packages/rules/src/food/unanswered.ts";
 import { bed, feedingState, planting, soilTest, urea } from "./waterAndFood.ts";
 
 const answer = (state: PlantingState): Answer => {
@@ -408,6 +409,36 @@ describe("feeding nobody answered", () => {
       "feeding.decision.none-this-week",
       "feeding.decision.feed-this-week",
     ]);
+  });
+  test("phosphate and potash of all its materials count: on 80 m2 0.4 kg at 46 % P2O5 is 23 kg/ha, 0.8 kg at 50 % K2O 50", () => {
+    const tsp = {
+      ...urea,
+      id: "tsp",
+      kind: "triple-superphosphate",
+      nPct: 0,
+      p2o5Pct: 46,
+      k2oPct: 0,
+    } as const;
+    const sop = { ...urea, id: "sop", kind: "potassium-sulfate", nPct: 0, k2oPct: 50 } as const;
+    const dose = {
+      ...{ rule: "feeding", issuedOn: "2025-05-30", due: "2025-06-01" },
+      ...{ materialId: "urea", amountKg: 0.08, nKgPerHa: 4.6 },
+    };
+    const alongside = [
+      { materialId: "tsp", amountKg: 0.4 },
+      { materialId: "sop", amountKg: 0.8 },
+    ];
+    const shed = [urea, tsp, sop];
+    const state = feedingState({ shed, unanswered: [{ ...dose, alongside }] });
+    const [given] = givenIfDone(openFeedings(state, "2025-06-01"), state);
+    expect(given?.nKgPerHa).toBe(4.6);
+    expect(given?.p2o5KgPerHa).toBeCloseTo(23, 9);
+    expect(given?.k2oKgPerHa).toBeCloseTo(50, 9);
+    // Nobody said the nitrogen: 0.08 kg of urea on 80 m2 is 4.6 kg/ha.
+    const { nKgPerHa: _, ...unsaid } = dose;
+    expect(givenIfDone([{ ...unsaid, alongside }], state)[0]?.nKgPerHa).toBeCloseTo(4.6, 9);
+    // The season's 90 of K2O for 30 t (the fruit's removal) is 40 then.
+    expect(demandOf(state)?.needs.find((n) => n.nutrient === "K2O")?.leastKgPerHa).toBeCloseTo(40, 6);
   });
 });
 

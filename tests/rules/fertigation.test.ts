@@ -270,6 +270,17 @@ describe("in the advice", () => {
     ]);
     expect(named({})).toEqual(["feeding.table.ec-low", "feeding.table.ec-high"]);
   });
+  test("where acid is spoken of for hard water, what it does to people is said with it", () => {
+    const hard = { id: "w", sampledOn: "2025-05-01", caMgPerL: 61, mgMgPerL: 31, alkalinityMgCaCO3PerL: 124 };
+    for (const water of [{ givenMm: 120 }, undefined]) {
+      const a = advice(state({ water, waterTests: [hard] }));
+      expect(step(a, "feeding.step.hard-water")).toBeDefined();
+      expect(a.cautions.map((c) => c.id)).toContain("acid-handling");
+    }
+    const soft = advice(state({ waterTests: [{ ...hard, caMgPerL: 60 }] }));
+    expect(step(soft, "feeding.step.hard-water")).toBeUndefined();
+    expect(soft.cautions.map((c) => c.id)).not.toContain("acid-handling");
+  });
   test("no injector stated, or no drip: no tank is spoken of", () => {
     for (const feeding of [
       { method: "drip", credits: [] },

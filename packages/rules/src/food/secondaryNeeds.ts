@@ -14,6 +14,7 @@ import { ATOMIC_WEIGHT as W } from "../tables/nutrients.ts";
 import { croppedAreaM2 } from "../water/ground.ts";
 import { latestTestOf } from "./latestTest.ts";
 import { contentPct } from "./mayUse.ts";
+import { isOldTest } from "./oldTest.ts";
 
 /** A need of calcium, magnesium or boron that a published sheet asks for [kg/ha]. */
 export interface SecondaryNeed {
@@ -42,7 +43,8 @@ const TWICE = 2;
 /** Calcium, magnesium and boron, only where a guide that fits the test's extractant asks for them. */
 export function secondaryNeeds(state: PlantingState, today: string): SecondaryNeed[] {
   const found = latestTestOf(state.soilTests, today, (t) => t.medium === "mineral-soil");
-  if (!found) return [];
+  // Of an old test more is not known than that it was so once, and too much of these does harm.
+  if (!found || isOldTest(found.test, today)) return [];
   const { test } = found;
   const own = chosenGuide(state.settings.soilGuide, state.guides);
   return [calcium(test, own), magnesium(test, own), boron(test)].flatMap((need) => {

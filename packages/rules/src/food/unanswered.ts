@@ -1,3 +1,4 @@
+import type { Material } from "../states/food.ts";
 import type { PlantingState } from "../states/states.ts";
 import { croppedAreaM2 } from "../water/ground.ts";
 import { countedNPct } from "./available.ts";
@@ -16,17 +17,23 @@ export const openFeedings = (state: PlantingState, today: string): Unanswered[] 
       ),
   );
 
-/** What each would have brought, if it was done. Phosphate and potash only where material and amount are known. */
+/** What each would have brought, if it was done, with all that went alongside. Phosphate and potash only of known amounts. */
 export function givenIfDone(open: Unanswered[], state: PlantingState): GivenNutrients[] {
+  const areaM2 = croppedAreaM2(state.bed);
   return open.map((u) => {
-    const material = state.shed.find((m) => m.id === u.materialId);
-    const kgPerHa = (pct: number | undefined) =>
-      ((u.amountKg ?? 0) * (pct ?? 0) * 100) / croppedAreaM2(state.bed);
+    const parts = [{ materialId: u.materialId, amountKg: u.amountKg ?? 0 }, ...(u.alongside ?? [])].flatMap(
+      ({ materialId, amountKg }) => {
+        const material = state.shed.find((m) => m.id === materialId);
+        return material ? [{ material, amountKg }] : [];
+      },
+    );
+    const kgPerHa = (pct: (m: Material) => number) =>
+      parts.reduce((sum, p) => sum + (p.amountKg * pct(p.material) * 100) / areaM2, 0);
     return {
       on: u.due,
-      nKgPerHa: u.nKgPerHa ?? kgPerHa(material && countedNPct(material)),
-      p2o5KgPerHa: kgPerHa(material?.p2o5Pct),
-      k2oKgPerHa: kgPerHa(material?.k2oPct),
+      nKgPerHa: u.nKgPerHa ?? kgPerHa(countedNPct),
+      p2o5KgPerHa: kgPerHa((m) => m.p2o5Pct),
+      k2oKgPerHa: kgPerHa((m) => m.k2oPct),
     };
   });
 }

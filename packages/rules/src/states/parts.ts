@@ -448,6 +448,11 @@ export const UnansweredSchema = z.strictObject({
   materialId: id.optional(),
   amountKg: num("advised amount", "kg", 0, 1_000_000).optional(),
   nKgPerHa: num("nitrogen in it", "kg/ha", 0, 1000).optional(),
+  /** What was advised to go with it; its nitrogen is counted above. */
+  alongside: z
+    .array(z.strictObject({ materialId: id, amountKg: num("advised amount", "kg", 0, 1_000_000) }))
+    .max(500)
+    .optional(),
 });
 
 export const RAW_MANURE_RULES = ["us-certified", "office-days"] as const;

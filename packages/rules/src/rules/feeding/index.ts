@@ -99,7 +99,7 @@ function adviceFrom(state: PlantingState, frame: Frame): AdviceBody {
     evidence: evidenceOf(state, reading),
     grade: "moderate",
     limits: limitsOf(state, reading, frame.today),
-    cautions: cautionsFor(...cautionIds(state, reading)),
+    cautions: cautionsFor(...cautionIds(state, reading, frame.today)),
     wouldChange: wouldChangeOf(state, reading),
     cases: open.length > 0 ? casesOf(state, frame, reading) : [],
     expected: expectedOf(state, reading),

@@ -1,5 +1,7 @@
 import type { AdviceBody } from "../../core/rule.ts";
 import { ashApart } from "../../food/ashApart.ts";
+import { isHardWater, latestWaterTest } from "../../food/fertigation.ts";
+import { oldTestDays } from "../../food/oldTest.ts";
 import { forecastIsFresh } from "../../food/rainAhead.ts";
 import { isSlow } from "../../food/schedule.ts";
 import type { PlantingState } from "../../states/states.ts";
@@ -8,11 +10,18 @@ import { type Message, measure, onDay, say } from "../../text/message.ts";
 import { type FeedingReading, injectorOf } from "./reading.ts";
 
 /** The cautions of what is given, each once. */
-export function cautionIds(state: PlantingState, { plan, schedule }: FeedingReading): string[] {
+export function cautionIds(
+  state: PlantingState,
+  { plan, schedule, dose }: FeedingReading,
+  today: string,
+): string[] {
   const materials = schedule.materials.map((m) => m.material);
   const ids = new Set(["fertiliser-handling", "nitrate-leaching", "nutrient-law"]);
   if ((plan.leftP2o5 ?? 0) > 0 || materials.some((m) => m.p2o5Pct > 0)) ids.add("phosphorus-runoff");
   if (state.feeding.method === "drip") ids.add("backflow");
+  // Where acid is spoken of, what it does to people is said with it.
+  if (injectorOf(state) && dose && isHardWater(latestWaterTest(state.waterTests, today)))
+    ids.add("acid-handling");
   for (const material of materials) {
     for (const id of MATERIAL_FACTS[material.kind]?.cautions ?? []) ids.add(id);
     // Ammonium hides in compounds and in materials whose kind nobody could name.
@@ -53,6 +62,9 @@ export function limitsOf(state: PlantingState, r: FeedingReading, today: string)
   const limits = [say("feeding.limit.basis"), say("feeding.limit.climate")];
   if (state.feeding.method !== "broadcast") limits.push(say("feeding.limit.strip"));
   if (r.schedule.materials.some((m) => isSlow(m.material.kind))) limits.push(say("feeding.limit.slow"));
+  for (const day of oldTestDays(state, plan, today)) {
+    limits.push(say("feeding.limit.old-test", { day: onDay(day), year: day.slice(0, 4) }));
+  }
   const apart = ashApart(state, today);
   if (apart && r.demand.leftOut.some((l) => l.why === "ash-with-ammonium")) {
     limits.push(say("feeding.limit.ash-apart", { on: onDay(apart.on), from: onDay(apart.from) }));

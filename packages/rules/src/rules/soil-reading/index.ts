@@ -3,6 +3,7 @@ import { addDays, daysBetween, localDay } from "../../core/days.ts";
 import { refuse } from "../../core/errors.ts";
 import type { AnswerBody, Rule } from "../../core/rule.ts";
 import { chosenGuide } from "../../guides/held.ts";
+import { TEST_HOLDS_DAYS } from "../../soil-acidity/soil.ts";
 import type { SoilTest } from "../../states/parts.ts";
 import type { BedState } from "../../states/states.ts";
 import { type Message, measure, onDay, say } from "../../text/message.ts";
@@ -14,8 +15,6 @@ import { stepsOf } from "./steps.ts";
 import { trendCharts, trendsOf } from "./trend.ts";
 import { writeWorking } from "./working.ts";
 
-/** A test older than this is flagged (common practice: every two to three years). */
-const TEST_HOLDS_DAYS = 3 * 365;
 /** The plough slice behind the guides' pounds per acre is 6 to 8 in deep (SN-115, SN-119). */
 const GUIDE_DEPTH_CM = { low: 15, high: 20 };
 

@@ -187,6 +187,8 @@ export const feeding: Record<string, string> = {
     "Uptake figures come from long, warm seasons. In a cool, short one the yield goal must be honest.",
   "feeding.limit.slow":
     "Of manure and compost what comes free this year is counted, of meals all of it; when it comes free, warmth and water decide.",
+  "feeding.limit.old-test":
+    "The soil test of {day} {year} is more than three years old. P2O5 and K2O still go by it; calcium, magnesium and boron are not given by it. Sample again.",
   "feeding.limit.ash-apart":
     "Ash or lime was spread on {on}. What holds ammonium or urea may follow from {from}: sooner its nitrogen goes off as ammonia.",
   "feeding.limit.species": "The figures are of sweet pepper and chile of Capsicum annuum.",
