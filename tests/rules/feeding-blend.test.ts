@@ -187,27 +187,37 @@ describe("what a planting still needs", () => {
 
 describe("why a material stays out", () => {
   const certified = bed({ certification: "certified" });
-  test("on certified ground what is prohibited, unknown or no longer proven; organic only says the same of any ground", () => {
-    const shed = [
-      material("no", "urea", [46, 0, 0], { certifiedUse: "prohibited" }),
-      material("who-knows", "fish", [5, 1, 1], { certifiedUse: "unknown" }),
-      material("lapsed", "blood-meal", [12, 0, 0], { certifiedProofUntil: "2025-05-31" }),
-      material("proven", "kelp", [1, 0, 4], { certifiedProofUntil: "2025-06-01" }),
-    ];
-    for (const state of [
-      shedOf(shed, { bed: certified }),
-      shedOf(shed, { feeding: { method: "watered-in", credits: [], organicOnly: true } }),
-    ]) {
-      const d = demand(state);
-      expect(shed.map((m) => why(d, m.id))).toEqual([
-        "not-certified",
-        "not-certified",
-        "proof-expired",
-        undefined,
-      ]);
-      expect(d.allowed).toEqual(["proven"]);
-    }
-    expect(demand(shedOf(shed)).leftOut).toEqual([]);
+  const prohibited = material("no", "urea", [46, 0, 0], { certifiedUse: "prohibited" });
+  const proofs = [
+    prohibited,
+    material("who-knows", "fish", [5, 1, 1], { certifiedUse: "unknown", certifiedProofUntil: "2026-01-01" }),
+    material("lapsed", "blood-meal", [12, 0, 0], { certifiedProofUntil: "2025-05-31" }),
+    material("proven", "kelp", [1, 0, 4], { certifiedProofUntil: "2025-06-01" }),
+    material("restricted", "kelp", [1, 0, 4], {
+      certifiedUse: "restricted",
+      certifiedProofUntil: "2026-01-01",
+    }),
+    material("undated", "kelp", [1, 0, 4]),
+  ];
+  const reasons = (over: Partial<PlantingState>) => {
+    const d = demand(shedOf(proofs, over));
+    return proofs.map((m) => why(d, m.id));
+  };
+  const proofWords = ["not-certified", "not-certified", "proof-expired", undefined, undefined, "no-proof"];
+  test.each(["certified", "transition"] as const)(
+    "on ground %s only what is allowed or restricted with a proof that still holds",
+    (certification) => expect(reasons({ bed: bed({ certification }) })).toEqual(proofWords),
+  );
+  test("where organic alone is wanted no proof need be on file; elsewhere nothing is asked", () => {
+    const organic = { method: "watered-in", credits: [], organicOnly: true } as const;
+    expect(reasons({ feeding: { ...organic, credits: [] } })).toEqual(proofWords.with(5, undefined));
+    expect(demand(shedOf(proofs)).leftOut).toEqual([]);
+  });
+  test("the proof must hold on the day of setting out yet to come", () => {
+    const until = (plannedSetOutOn: string) =>
+      reasons({ bed: certified, planting: planting({ setOutOn: undefined, plannedSetOutOn }) })[3];
+    expect(until("2025-06-02")).toBe("proof-expired");
+    expect(until("2025-06-01")).toBeUndefined();
   });
   test("by drip what does not dissolve; raw manure always, before and after setting out, and where nobody said how it was treated; composted passes", () => {
     const manure = material("m", "manure", [0.5, 0.3, 0.5], { soluble: false });

@@ -342,8 +342,11 @@ describe("what it refuses or cannot say", () => {
     expect(refusal(state)).toMatchObject({ field: "feeding.materialId", received: "urea" });
   });
   test("a restricted one passes with its caution", () => {
-    const state = from({ ...urea, certifiedUse: "restricted" }, { bed: bed({ certification: "certified" }) });
-    expect(advice(state).cautions.map((c) => c.id)).toContain("certifier-first");
+    const restricted = { ...urea, certifiedUse: "restricted", certifiedProofUntil: "2025-12-31" } as const;
+    const on = { bed: bed({ certification: "certified" }) };
+    expect(advice(from(restricted, on)).cautions.map((c) => c.id)).toContain("certifier-first");
+    const { certifiedProofUntil: _, ...undated } = restricted;
+    expect(refusal(from(undated, on))?.message).toContain("no last day of its proof");
   });
   test("what does not dissolve, by drip", () => {
     const meal = { ...urea, id: "b", kind: "blood-meal", nPct: 12, soluble: false } as const;

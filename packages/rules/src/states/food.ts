@@ -179,6 +179,7 @@ const WHY_LEFT_OUT = [
   "another-chosen",
   "not-certified",
   "proof-expired",
+  "no-proof",
   "not-soluble",
   "raw-manure",
   "liming-material",

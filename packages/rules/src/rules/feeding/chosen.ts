@@ -25,8 +25,12 @@ export function chosenMaterial(state: PlantingState, today: string): Material | 
       return refuse(field, message, "a material allowed or restricted on certified ground", materialId);
     }
     case "proof-expired": {
-      const message = `has a proof that ended on ${material.certifiedProofUntil} (${ground})`;
+      const message = `has a proof that ends on ${material.certifiedProofUntil}, before it can be given (${ground})`;
       return refuse(field, message, "a material whose proof still holds", materialId);
+    }
+    case "no-proof": {
+      const message = `has no last day of its proof written down (${ground})`;
+      return refuse(field, message, "a material whose proof holds on the day it is given", materialId);
     }
     case "raw-manure": {
       const message =

@@ -89,6 +89,7 @@ export const containers: Record<string, string> = {
   "containers.why.another-chosen": "another was chosen",
   "containers.why.not-certified": "it is not allowed on this ground",
   "containers.why.proof-expired": "the proof of its certified use has expired",
+  "containers.why.no-proof": "nothing says until when its certified use is proven",
   "containers.why.not-soluble": "it does not dissolve",
   "containers.why.raw-manure": "raw manure never goes on a standing crop",
   "containers.why.liming-material": "it limes the mix",

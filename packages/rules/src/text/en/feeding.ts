@@ -73,6 +73,7 @@ export const feeding: Record<string, string> = {
   "feeding.left-out.another-chosen": "another material was chosen",
   "feeding.left-out.not-certified": "it is not proven allowed on organic ground",
   "feeding.left-out.proof-expired": "the proof of its use on organic ground has run out",
+  "feeding.left-out.no-proof": "nothing says until when its use on certified ground is proven",
   "feeding.left-out.not-soluble": "it does not dissolve and would block the drip line",
   "feeding.left-out.raw-manure":
     "raw manure is spread before the plants; the manure rule says when it may still be",

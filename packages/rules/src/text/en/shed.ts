@@ -67,6 +67,7 @@ export const shed: Record<string, string> = {
   "shed.left-out.another-chosen": "another material was chosen there",
   "shed.left-out.not-certified": "it may not be used on certified ground",
   "shed.left-out.proof-expired": "the proof of its use on certified ground has run out",
+  "shed.left-out.no-proof": "nothing says until when its use on certified ground is proven",
   "shed.left-out.not-soluble": "it does not dissolve fully and may not go through drip lines",
   "shed.left-out.raw-manure":
     "it is raw manure, spread before the plants; the manure rule says when it may still be",
