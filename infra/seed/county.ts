@@ -915,7 +915,20 @@ export const FARMS: DemoFarm[] = [
       "%-18%,Glasshouse,OC-1,6,6.8,6.9,5.2,140,240,2100,260,1.4",
       "%-18%,Old lawn,OC-2,6,6.0,6.6,4.4,33,90,980,102,0.3",
     ],
-    shed: [["feather-meal", "Feather meal", 13, 0, 0, false, "allowed", 60, 1.9]],
+    shed: [
+      [
+        "feather-meal",
+        "Feather meal",
+        13,
+        0,
+        0,
+        false,
+        "allowed",
+        60,
+        1.9,
+        { certifiedProof: "Inputs list, entry 52", certifiedProofUntil: "2031-12-31" },
+      ],
+    ],
     waterings: [
       ["Yard tap", -3, 90],
       ["Bench drip", -62, 60],
