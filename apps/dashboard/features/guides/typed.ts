@@ -127,7 +127,7 @@ export function typedGuide(data: FormData, rows: readonly NutrientRow[]): TypedG
 }
 
 /** An id of the office's own from a title: a-z, 0-9 and hyphens. */
-export const idOf = (title: string): string =>
+const idOf = (title: string): string =>
   title
     .normalize("NFKD")
     .toLowerCase()

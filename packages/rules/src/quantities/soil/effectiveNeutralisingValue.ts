@@ -24,7 +24,7 @@ export interface EnvInput {
  *
  * @throws DomainError where a finer sieve lets more through than a coarser one
  */
-export function effectiveNeutralisingValue(input: EnvInput): { finenessPct: number; envPct: number } {
+function effectiveNeutralisingValue(input: EnvInput): { finenessPct: number; envPct: number } {
   const { passing20Pct: p20, passing60Pct: p60, passing100Pct: p100 } = input;
   if (p60 > p20) refuse("passing60Pct", "must not be above passing20Pct", `at most ${p20}`, p60);
   if (p100 > p60) refuse("passing100Pct", "must not be above passing60Pct", `at most ${p60}`, p100);

@@ -27,7 +27,7 @@ export interface FeedEcInput {
  * What the meter should show in a feed: what the feed adds, and that on top of the clear water's own (SN-813) [dS/m].
  * Null where the water's is not known: missing is not zero.
  */
-export function feedEc({ ppmN, ecPerPpmN, waterEcDsPerM }: FeedEcInput): {
+function feedEc({ ppmN, ecPerPpmN, waterEcDsPerM }: FeedEcInput): {
   feedLowDsPerM: number;
   feedHighDsPerM: number;
   measuredLowDsPerM: number | null;

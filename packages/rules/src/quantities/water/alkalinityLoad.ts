@@ -4,7 +4,7 @@ import { defineQuantity } from "../../core/quantity.ts";
 import type { SourceRef } from "../../core/working.ts";
 
 /** mg of CaCO3 in a milliequivalent: half of 100.09 g/mol. Trade pages round it to 50. */
-export const CACO3_MG_PER_MMOLC = 50.04;
+const CACO3_MG_PER_MMOLC = 50.04;
 
 const source: SourceRef = { key: "iupac-atomic-weights" };
 
@@ -16,7 +16,7 @@ const source: SourceRef = { key: "iupac-atomic-weights" };
  * Alkalinity as CaCO3. `above` is what an acid would have to neutralise; which acid and how much of it a laboratory or the
  * supplier says, for the acid at hand. Source: atomic weights.
  */
-export function alkalinityLoad(input: {
+function alkalinityLoad(input: {
   alkalinityMgCaCO3PerL: number;
   litres: number;
   keepMgCaCO3PerL: number;

@@ -20,7 +20,7 @@ const TO_DRAIN = { wasteful: 0.1, usual: 0.15, dry: 0.2 } as const;
  * Nova Scotia 5.0 to 5.8 for soilless vegetables; Clean WateR3 5.4 to 6.4 for container plants in general.
  */
 export const DRAIN_PH = { low: 5, high: 6.4 } as const;
-export const DRAIN_PH_SOURCES: readonly SourceRef[] = [
+const DRAIN_PH_SOURCES: readonly SourceRef[] = [
   { key: "nova-scotia-leachate-2022", locator: "pH target 5.0 to 5.8" },
   { key: "cleanwater3-substrate-ph", locator: "5.4 to 6.4" },
 ];

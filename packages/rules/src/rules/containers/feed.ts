@@ -13,7 +13,7 @@ import type { PotWater } from "./water.ts";
  * more nitrate. The same trial's 60, 90, 120 by stage bore less weight than 175. Source: Florida rockwool peppers (SN-306).
  */
 export const TARGET_PPM_N = 120;
-export const TARGET_SOURCE = { key: "florida-rockwool-pepper", locator: "abstract (SN-306)" } as const;
+const TARGET_SOURCE = { key: "florida-rockwool-pepper", locator: "abstract (SN-306)" } as const;
 /** By stage: up to set, early fruit, late fruit. */
 const LEAN_PPM_N = { vegetative: 60, "early-fruit": 90, "late-fruit": 120 } as const;
 export type FruitStage = keyof typeof LEAN_PPM_N;
