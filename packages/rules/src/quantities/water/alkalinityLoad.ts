@@ -16,11 +16,11 @@ const source: SourceRef = { key: "iupac-atomic-weights" };
  * Alkalinity as CaCO3. `above` is what an acid would have to neutralise; which acid and how much of it a laboratory or the
  * supplier says, for the acid at hand. Source: atomic weights.
  */
-function alkalinityLoad(input: {
-  alkalinityMgCaCO3PerL: number;
-  litres: number;
-  keepMgCaCO3PerL: number;
-}): { caco3G: number; alkalinityMmolcPerL: number; aboveMmolcPerL: number } {
+function alkalinityLoad(input: { alkalinityMgCaCO3PerL: number; litres: number; keepMgCaCO3PerL: number }): {
+  caco3G: number;
+  alkalinityMmolcPerL: number;
+  aboveMmolcPerL: number;
+} {
   const { alkalinityMgCaCO3PerL: alkalinity, litres, keepMgCaCO3PerL: keep } = input;
   return {
     caco3G: (alkalinity * litres) / 1000,

@@ -1,5 +1,4 @@
 import { daysBetween } from "../../core/days.ts";
-import type { SourceRef } from "../../core/working.ts";
 import type { DrainReading } from "../../states/food.ts";
 
 /** Salts move with every watering: an older reading is shown and not used (common practice). */
@@ -17,13 +16,10 @@ const TO_DRAIN = { wasteful: 0.1, usual: 0.15, dry: 0.2 } as const;
 
 /**
  * pH that the drain should have: below the lower of both published ranges it is too sour, above the higher too alkaline.
- * Nova Scotia 5.0 to 5.8 for soilless vegetables; Clean WateR3 5.4 to 6.4 for container plants in general.
+ * Nova Scotia 5.0 to 5.8 for soilless vegetables (nova-scotia-leachate-2022); Clean WateR3 5.4 to 6.4 for container plants in
+ * general (cleanwater3-substrate-ph).
  */
 export const DRAIN_PH = { low: 5, high: 6.4 } as const;
-const DRAIN_PH_SOURCES: readonly SourceRef[] = [
-  { key: "nova-scotia-leachate-2022", locator: "pH target 5.0 to 5.8" },
-  { key: "cleanwater3-substrate-ph", locator: "5.4 to 6.4" },
-];
 
 /** A value of the drain with its day. */
 interface Seen {
