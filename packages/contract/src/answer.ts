@@ -13,6 +13,7 @@ const Param = z.union([
   z.object({ word: z.string() }),
   z.object({ bed: z.string(), nth: z.number() }),
   z.object({ planting: z.string(), nth: z.number() }),
+  z.object({ treatment: z.string(), nth: z.number() }),
 ]);
 const Message = z.object({ key: z.string(), params: z.record(z.string(), Param) }).openapi("Message");
 const SourceRef = z.object({ key: z.string(), locator: z.string().optional() });
@@ -113,7 +114,7 @@ const Table = z.object({
 const whose = {
   rule: z.object({ id: z.string(), version: z.number().int() }),
   subject: z.object({
-    kind: z.enum(["planting", "valve", "bed", "structure", "shed", "farm-season"]),
+    kind: z.enum(["planting", "valve", "bed", "structure", "shed", "bed-plan", "trial", "farm-season"]),
     id: z.string(),
   }),
   asOf: z.string(),

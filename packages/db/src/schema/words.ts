@@ -18,7 +18,16 @@ export const FORECAST_SOURCES = ["met-norway"] as const;
 export const IMPORT_STATUSES = ["staged", "saved", "discarded"] as const;
 export const SOIL_WATER_KINDS = ["tension-kpa", "water-content"] as const;
 export const PLANT_TEST_KINDS = ["petiole-sap", "leaf"] as const;
-export const SUBJECT_KINDS = ["planting", "valve", "bed", "structure", "shed", "farm-season"] as const;
+export const SUBJECT_KINDS = [
+  "planting",
+  "valve",
+  "bed",
+  "structure",
+  "shed",
+  "bed-plan",
+  "trial",
+  "farm-season",
+] as const;
 export const ANSWER_KINDS = ["advice", "needs-more", "does-not-apply", "refused"] as const;
 export const FARMER_ANSWERS = ["done", "not-done", "cannot"] as const;
 export const ADVISORY_STATUSES = [
@@ -78,6 +87,10 @@ export const NOTE_KINDS = [
   "flower-drop",
   "mites",
   "ground-cover-pct",
+  "seed-leaves-open",
+  "mature-green",
+  "colouring",
+  "tip-taken",
 ] as const;
 export const GLAZINGS = [
   "single-glass",

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { isTimeZone, PLAIN_DAY } from "../core/days.ts";
 import { boundsOf, day, flag, int, lookedOver, num, word } from "../core/fields.ts";
+import { CHOICE_IDS } from "../evidence/choices.ts";
 import { POTTING_MEDIA } from "./food.ts";
 import { keepStation, knownStation } from "./knownStations.ts";
 
@@ -331,6 +332,8 @@ export const MARKET_TYPES = [
   "ornamental",
 ] as const;
 
+export const BASE_TEMPERATURE_FROM = ["published", "seed-company", "own-records"] as const;
+
 export const PlantingSchema = z
   .strictObject({
     id,
@@ -358,6 +361,14 @@ export const PlantingSchema = z
       })
       .optional(),
     baseTemperatureC: num("base temperature for heat units", "C", 4, 20).optional(),
+    /** Where that temperature comes from. */
+    baseTemperatureFrom: word("source of the base temperature", BASE_TEMPERATURE_FROM).optional(),
+    /** When its fruit is picked; left out: as the market type is. */
+    pickAt: word("picked", ["green", "colour"]).optional(),
+    heightCm: num("height when grown", "cm", 10, 300).optional(),
+    /** Bears pungent fruit; left out: as the market type does. */
+    pungent: flag("pungent").optional(),
+    saveSeed: flag("seed kept from it").optional(),
     expectedPricePerKg: num("price the grower expects for the fruit", "money/kg", 0, 10_000).optional(),
     /** How the seedlings are raised. */
     propagation: z
@@ -415,6 +426,10 @@ export const NOTE_KINDS = [
   "flower-drop",
   "mites",
   "ground-cover-pct",
+  "seed-leaves-open",
+  "mature-green",
+  "colouring",
+  "tip-taken",
 ] as const;
 
 /** What a person saw, without the words they used for it. */
@@ -480,6 +495,8 @@ export const SettingsSchema = z.strictObject({
     10_000,
   ).optional(),
   feedingCaToMgLeast: num("least calcium to magnesium given, by equivalents", "ratio", 0, 100).optional(),
+  /** Which published reading the office follows where sources conflict: choice to option. Left out: the default. */
+  choices: z.partialRecord(word("choice", CHOICE_IDS), id).optional(),
   feedingCaToKLeast: num("least calcium to potassium given, by equivalents", "ratio", 0, 100).optional(),
 });
 export type Settings = z.infer<typeof SettingsSchema>;

@@ -2,6 +2,7 @@ import { z } from "zod";
 import { isTimeZone } from "../core/days.ts";
 import { day, flag, num, word } from "../core/fields.ts";
 import { KnownGuideSchema } from "../guides/knownGuides.ts";
+import { BedHistorySchema, BlockSchema, PlanBedSchema } from "./bedPlan.ts";
 import {
   AllotmentSchema,
   ApplicationSchema,
@@ -27,7 +28,9 @@ import {
   WaterTestSchema,
   WeatherDaysSchema,
 } from "./parts.ts";
+import { FirstPickSchema, PickedSchema, SignSchema, SpraySchema } from "./plant.ts";
 import { StructureSchema } from "./structure.ts";
+import { TrialSchema } from "./trial.ts";
 
 const head = {
   /** Of this shape. A change to what a field means makes a new number. */
@@ -106,6 +109,16 @@ export const PlantingStateSchema = z.strictObject({
   drainReadings: z.array(DrainReadingSchema).max(400).optional(),
   /** What its valve gave, where it hangs on one. */
   waterings: z.array(WateringSchema).max(2000).optional(),
+  /** What somebody saw wrong with it, oldest first. */
+  signs: z.array(SignSchema).max(500).optional(),
+  /** Of its bed, oldest first: also what was meant for a neighbour. */
+  sprays: z.array(SpraySchema).max(500).optional(),
+  /** Of the same variety on this farm in earlier seasons. */
+  firstPicks: z.array(FirstPickSchema).max(50).optional(),
+  /** What was picked, oldest first. */
+  picked: z.array(PickedSchema).max(1000).optional(),
+  /** What stood in its bed, oldest first. */
+  history: z.array(BedHistorySchema).max(200).optional(),
 });
 export type PlantingState = z.infer<typeof PlantingStateSchema>;
 
@@ -164,6 +177,11 @@ export const BedStateSchema = z.strictObject({
   setOutOn: day("day the bed's plants go out").optional(),
   /** What was given on this bed, oldest first: lime still at work counts. */
   applications: z.array(ApplicationSchema).max(2000).optional(),
+  unanswered: z.array(UnansweredSchema).max(200).optional(),
+  /** What stood in it, oldest first. */
+  history: z.array(BedHistorySchema).max(200).optional(),
+  /** Peppers stand in it now, or are meant for it: the season they are of. */
+  pepperSeason: z.int().min(1900).max(2200).optional(),
 });
 export type BedState = z.infer<typeof BedStateSchema>;
 
@@ -192,6 +210,28 @@ export const ShedStateSchema = z.strictObject({
 });
 export type ShedState = z.infer<typeof ShedStateSchema>;
 
+/** A season's plantings placed on a farm's beds. */
+export const BedPlanStateSchema = z.strictObject({
+  kind: z.literal("bed-plan"),
+  ...head,
+  id,
+  season: z.int().min(1900).max(2200),
+  timeZone: z.string().refine(isTimeZone, "must be an IANA time zone, e.g. America/Chicago"),
+  latitudeDeg: SiteSchema.shape.latitudeDeg,
+  beds: z.array(PlanBedSchema).max(500),
+  blocks: z.array(BlockSchema).max(1000),
+});
+export type BedPlanState = z.infer<typeof BedPlanStateSchema>;
+
+/** Everything the rules read about one trial. */
+export const TrialStateSchema = z.strictObject({
+  kind: z.literal("trial"),
+  ...head,
+  timeZone: z.string().refine(isTimeZone, "must be an IANA time zone, e.g. America/Chicago"),
+  trial: TrialSchema,
+});
+export type TrialState = z.infer<typeof TrialStateSchema>;
+
 /** A farm's season: its plantings in one shed. Stock is spent once over all of them. */
 export const FarmSeasonStateSchema = z.strictObject({
   kind: z.literal("farm-season"),
@@ -210,6 +250,8 @@ export const StateSchema = z.discriminatedUnion("kind", [
   BedStateSchema,
   StructureStateSchema,
   ShedStateSchema,
+  BedPlanStateSchema,
+  TrialStateSchema,
   FarmSeasonStateSchema,
 ]);
 export type State = z.infer<typeof StateSchema>;
@@ -224,4 +266,6 @@ export const subjectIdOf = (state: State): string =>
       ? state.bed.id
       : state.kind === "structure"
         ? state.structure.id
-        : state.id;
+        : state.kind === "trial"
+          ? state.trial.id
+          : state.id;

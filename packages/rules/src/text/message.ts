@@ -41,8 +41,8 @@ export interface Measure {
 
 /**
  * A parameter of a message. A `day` is a calendar day; a `word` is itself a key of the text catalogue; a `bed` is said by
- * the name its people gave it where the reader may see it, else by its number among those the answer speaks of; so is a
- * planting.
+ * the name its people gave it where the reader may see it, else by its number among those the answer speaks of; so are a
+ * planting and a treatment of a trial.
  */
 export type Param =
   | string
@@ -51,7 +51,8 @@ export type Param =
   | { day: string }
   | { word: string }
   | { bed: string; nth: number }
-  | { planting: string; nth: number };
+  | { planting: string; nth: number }
+  | { treatment: string; nth: number };
 
 /** Words for people, kept as a key and its numbers, so that they can be said in any language and unit. */
 export interface Message {
@@ -77,5 +78,11 @@ export const bedNamed = (id: string, nth: number): { bed: string; nth: number } 
 /** A planting for a message: its id, and its number among the plantings that the answer speaks of, from 1. */
 export const plantingNamed = (id: string, nth: number): { planting: string; nth: number } => ({
   planting: id,
+  nth,
+});
+
+/** A treatment, or a level of a factor, of a trial for a message: its id, and its number from 1. */
+export const treatmentNamed = (id: string, nth: number): { treatment: string; nth: number } => ({
+  treatment: id,
   nth,
 });

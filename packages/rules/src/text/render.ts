@@ -7,7 +7,7 @@ import { formatMeasure, type UnitSystem } from "./units.ts";
 export interface Reader {
   language: "en";
   units: UnitSystem;
-  /** Names of beds and of plantings by id. Left out where no names may stand, as in the ledger. */
+  /** Names of beds, plantings and treatments by id. Left out where no names may stand, as in the ledger. */
   bedNames?: ReadonlyMap<string, string>;
 }
 
@@ -32,6 +32,7 @@ function renderParam(param: Param, reader: Reader): string | number {
   if (typeof param === "string" || typeof param === "number") return param;
   if ("bed" in param) return reader.bedNames?.get(param.bed) ?? String(param.nth);
   if ("planting" in param) return reader.bedNames?.get(param.planting) ?? String(param.nth);
+  if ("treatment" in param) return reader.bedNames?.get(param.treatment) ?? String(param.nth);
   if ("word" in param) return renderWord(param.word, reader);
   if ("day" in param) {
     return dayFormats[reader.language].format(new Date(`${param.day}T00:00:00Z`));

@@ -93,7 +93,7 @@ const adviseStructures = (facts: FarmFacts): Advised[] =>
   facts.structures.map((structure) => adviseOne(structureState(facts, structure), structure.id, []));
 
 function adviseOne(
-  state: Exclude<State, { kind: "farm-season" | "shed" }>,
+  state: Exclude<State, { kind: "farm-season" | "shed" | "bed-plan" | "trial" }>,
   id: string,
   plantingIds: string[],
 ): Advised {
