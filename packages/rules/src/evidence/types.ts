@@ -1,20 +1,33 @@
 /** How a source was read. `seen`: in the publication; `secondary`: quoted elsewhere; `memory`: not re-read. */
 export type SourceStatus = "seen" | "secondary" | "memory" | "practice";
 
+export const SOURCE_KINDS = [
+  "standard",
+  "handbook",
+  "trial",
+  "review",
+  "extension",
+  "laboratory",
+  "data",
+  "practice",
+] as const;
+export type SourceKind = (typeof SOURCE_KINDS)[number];
+
 /** A published source, or common practice of the trade where there is none. */
 export interface Source {
   id: string;
   /** Full citation. */
   cite: string;
-  kind: "standard" | "handbook" | "trial" | "review" | "extension" | "laboratory" | "data" | "practice";
+  kind: SourceKind;
   year?: number;
   url?: string;
   doi?: string;
   status: SourceStatus;
 }
 
-/** How far a finding carries, in words a grower can weigh. */
-export type Grade = "strong" | "moderate" | "weak" | "practice";
+/** How far a finding carries, in words a grower can weigh. What earns which: docs/agronomy/evidence.md. */
+export const GRADES = ["strong", "moderate", "weak", "practice"] as const;
+export type Grade = (typeof GRADES)[number];
 
 /** One thing a rule leans on: what was found, where, how large, how far it carries, and what speaks against it. */
 export interface Claim {
