@@ -24,6 +24,7 @@ describe("setting depth", () => {
     });
     expect(a.evidence).toContain("setting-depth.lodging");
     expect(a.evidence).toContain("setting-depth.trade-rule");
+    expect(a.grade).toBe("moderate");
     expect(stepKeys(a)).not.toContain("setting-depth.step.stake");
   });
   test("the same plants in soil at 17.9 C: the root ball, a stake, and says it went with the trade's rule", () => {

@@ -15,6 +15,7 @@ import { shedClaims } from "./claims/shed.ts";
 import { soilReadingClaims } from "./claims/soil-reading.ts";
 import { sowByClaims } from "./claims/sow-by.ts";
 import { tooHotClaims } from "./claims/too-hot.ts";
+import { toppingClaims } from "./claims/topping.ts";
 import { woodAshClaims } from "./claims/wood-ash.ts";
 import { aciditySources } from "./sources/acidity.ts";
 import { coldSources } from "./sources/cold.ts";
@@ -24,6 +25,7 @@ import { manureSources } from "./sources/manure.ts";
 import { plantSources } from "./sources/plant.ts";
 import { soilSources } from "./sources/soil.ts";
 import { stressSources } from "./sources/stress.ts";
+import { trainingSources } from "./sources/training.ts";
 import { warmthSources } from "./sources/warmth.ts";
 import { waterSources } from "./sources/water.ts";
 import type { Claim, Source } from "./types.ts";
@@ -41,6 +43,7 @@ export const sources: ReadonlyMap<string, Source> = new Map(
     ...manureSources,
     ...containerSources,
     ...stressSources,
+    ...trainingSources,
   ].map((s) => [s.id, s]),
 );
 
@@ -54,6 +57,7 @@ export const claims: ReadonlyMap<string, Claim> = new Map(
     ...hardeningClaims,
     ...sowByClaims,
     ...settingDepthClaims,
+    ...toppingClaims,
     ...irrigateClaims,
     ...hotterClaims,
     ...saltClaims,

@@ -69,4 +69,20 @@ export const settingDepthClaims: Claim[] = [
     conflicts: [],
     wouldChange: "A trial of depth by soil temperature.",
   },
+  {
+    id: "setting-depth.grafting",
+    rule: "setting-depth",
+    finding:
+      "The rootstocks 'Foc' and 'Charlot' bore Phytophthora capsici as well as SCM-334, and plants grafted on them bore more fruit.",
+    sources: [{ key: "gisbert-2010", locator: "abstract" }, { key: "common-practice" }],
+    design:
+      "Two scions on two rootstocks, against plants not grafted and grafted on themselves; inoculations",
+    size: "one study, two scions",
+    effect: "Marketable yield higher in one of two scions",
+    grade: "weak",
+    limits:
+      "What a rootstock gives depends on the scion. That a union under soil roots and gives this away is practice of the trade.",
+    conflicts: [],
+    wouldChange: "A trial of grafted peppers with the union below and above the soil.",
+  },
 ];

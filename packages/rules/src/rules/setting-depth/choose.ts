@@ -20,6 +20,7 @@ type Reason =
   | "stem-unknown"
   | "soil-unknown"
   | "soil-cold"
+  | "trade-rule"
   | "leggy-green-warm";
 
 /** How deep, and why. */
@@ -32,18 +33,25 @@ export interface Choice {
   /** Both kinds of stem were noted; the later counts. */
   contradicted: boolean;
   soil: SoilReading | null;
+  /** Trade and trials part here and nowhere else: leggy, green, ungrafted, warm soil. */
+  open: boolean;
 }
 
 /**
- * The root ball by default; to the seed leaves only for a leggy, green-stemmed, ungrafted plant in warm soil. Never a
- * woody stem, never a graft union. Every doubt ends at the root ball, which no source speaks against.
+ * The root ball by default; to the seed leaves only for a leggy, green-stemmed, ungrafted plant in warm soil, and only
+ * where the trials are followed. Never a woody stem, never a graft union. Every doubt ends at the root ball, which no
+ * source speaks against.
+ *
+ * @param reading option in force of the choice `setting-depth.leggy`
  */
-export function chooseDepth(state: PlantingState, today: string): Choice {
+export function chooseDepth(state: PlantingState, today: string, reading: string): Choice {
   const notes = state.notes.filter((n) => n.on <= today);
   const leggy = notes.some((n) => n.kind === "leggy");
   const { stem, contradicted } = stemOf(notes);
   const soil = soilNow(state, today);
-  const reason = reasonOf(state.planting.grafted === true, leggy, stem, soil);
+  const seen = reasonOf(state.planting.grafted === true, leggy, stem, soil);
+  const open = seen === "leggy-green-warm";
+  const reason: Reason = open && reading !== "trials" ? "trade-rule" : seen;
   const depth: Depth = reason === "leggy-green-warm" ? "seed-leaves" : "root-ball";
   return {
     depth,
@@ -53,6 +61,7 @@ export function chooseDepth(state: PlantingState, today: string): Choice {
     stem,
     contradicted,
     soil,
+    open,
   };
 }
 

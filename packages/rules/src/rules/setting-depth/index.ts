@@ -2,6 +2,8 @@ import { cautionsFor } from "../../cautions/register.ts";
 import { instantAt, localDay } from "../../core/days.ts";
 import type { AdviceBody, AnswerBody, Rule, Step } from "../../core/rule.ts";
 import { type Estimated, type SourceRef, Working, type WorkingLine } from "../../core/working.ts";
+import type { InForce } from "../../evidence/choices.ts";
+import { halfBedOf } from "../../evidence/halfBed.ts";
 import type { PlantingState } from "../../states/states.ts";
 import { type Message, measure, say } from "../../text/message.ts";
 import { climatologyYears } from "../../warmth/climatologyYears.ts";
@@ -16,11 +18,12 @@ import {
   UNION_ABOVE_SOIL_CM,
   WARM_SOIL_C,
 } from "./choose.ts";
+import { bothReadings, inForceLine, inForceSaid, readingInForce } from "./reading.ts";
 
 /** How deep should these plants be set? */
 export const settingDepthRule: Rule<"planting"> = {
   id: "setting-depth",
-  version: 2,
+  version: 3,
   question: "How deep should these plants be set?",
   subject: "planting",
   needs: [
@@ -28,6 +31,7 @@ export const settingDepthRule: Rule<"planting"> = {
     "whether the plants are leggy",
     "soil temperature at 10 cm",
     "whether they are grafted",
+    "which reading the office follows",
   ],
   run: runSettingDepth,
 };
@@ -41,23 +45,24 @@ function runSettingDepth(state: PlantingState): AnswerBody {
   if (planting.sownOn > today) return no("setting-depth.not.unsown");
   refuseFahrenheitSoil(state.notes);
   refuseFahrenheit(state.weather, "weather", state.climatology && climatologyYears(state.climatology));
-  return adviceFrom(state, chooseDepth(state, today), today);
+  const reading = readingInForce(state);
+  return adviceFrom(state, chooseDepth(state, today, reading.option), reading, today);
 }
 
 const no = (key: string): AnswerBody => ({ kind: "does-not-apply", reason: say(key) });
 
-function adviceFrom(state: PlantingState, choice: Choice, today: string): AdviceBody {
+function adviceFrom(state: PlantingState, choice: Choice, reading: InForce, today: string): AdviceBody {
   const grafted = choice.reason === "grafted";
   const stakes = needsStake(choice);
   const planned = state.planting.plannedSetOutOn;
-  const { working, estimated } = workingOf(choice);
+  const { working, estimated } = workingOf(choice, reading);
   return {
     kind: "advice",
     decision: {
       code: choice.depth,
       text: say(`setting-depth.decision.${choice.depth}`, { cm: measure(DEEPEST_STEM_CM, "cm") }),
     },
-    steps: stepsOf(choice),
+    steps: stepsOf(state, choice),
     window: {
       from: planned !== undefined && planned > today ? planned : today,
       to: null,
@@ -77,10 +82,12 @@ function adviceFrom(state: PlantingState, choice: Choice, today: string): Advice
       "setting-depth.georgia",
       "setting-depth.stem-roots",
       "setting-depth.cold-soil",
+      ...(grafted ? ["setting-depth.grafting"] : []),
     ],
     grade: choice.depth === "seed-leaves" ? "moderate" : "practice",
     limits: [
       say("setting-depth.limit.differ", { way: { word: `setting-depth.way.${choice.depth}` } }),
+      inForceSaid(reading),
       say("setting-depth.limit.trials"),
       ...(choice.contradicted ? [say(`setting-depth.limit.contradicted-${choice.stem ?? "woody"}`)] : []),
     ],
@@ -90,13 +97,14 @@ function adviceFrom(state: PlantingState, choice: Choice, today: string): Advice
     expected: planned === undefined ? null : { kind: "setting-out", date: planned < today ? today : planned },
     amounts: { buriedStemCm: choice.buriedStemCm },
     charts: [],
+    table: [bothReadings(reading, grafted)],
   };
 }
 
 /** Support comes from a stake wherever a weak stem is not set deeper. */
 const needsStake = (choice: Choice): boolean => choice.leggy && choice.depth === "root-ball";
 
-function stepsOf(choice: Choice): Step[] {
+function stepsOf(state: PlantingState, choice: Choice): Step[] {
   const steps: Message[] = [
     choice.depth === "root-ball"
       ? say("setting-depth.step.root-ball", { cm: measure(SOIL_OVER_BALL_CM, "cm") })
@@ -108,8 +116,17 @@ function stepsOf(choice: Choice): Step[] {
     }),
     ...(needsStake(choice) ? [say("setting-depth.step.stake")] : []),
     say("setting-depth.step.early"),
+    ...halfBedSaid(state, choice),
   ];
   return steps.map((text) => ({ text }));
+}
+
+/** Only where trade and trials part, because there neither way can do the plants harm. */
+function halfBedSaid({ planting }: PlantingState, choice: Choice): Message[] {
+  const half = choice.open ? halfBedOf(planting) : null;
+  if (!half) return [];
+  const { pairs, plantsPerStrip, plantsEachWay } = half;
+  return [say("setting-depth.step.half-bed", { pairs, plantsPerStrip, plantsEachWay })];
 }
 
 function wouldChange(choice: Choice): Message[] {
@@ -122,7 +139,7 @@ function wouldChange(choice: Choice): Message[] {
   ];
 }
 
-function workingOf(choice: Choice): { working: WorkingLine[]; estimated: Estimated[] } {
+function workingOf(choice: Choice, reading: InForce): { working: WorkingLine[]; estimated: Estimated[] } {
   const practice: SourceRef = { key: "common-practice" };
   const w = new Working();
   const { soil } = choice;
@@ -157,6 +174,7 @@ function workingOf(choice: Choice): { working: WorkingLine[]; estimated: Estimat
   w.line("z_max", "most stem to bury", "to the first true leaf at most", DEEPEST_STEM_CM, "cm", {
     key: "depth-guides",
   });
+  inForceLine(w, reading);
   w.line("z", "stem to bury", `because: ${choice.reason}`, choice.buriedStemCm, "cm", practice);
   return { working: w.lines, estimated: w.estimated };
 }

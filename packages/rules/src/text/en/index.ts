@@ -10,6 +10,7 @@ import { lime } from "./lime.ts";
 import { manureTiming } from "./manure-timing.ts";
 import { material } from "./material.ts";
 import { nightHeat } from "./night-heat.ts";
+import { readings } from "./readings.ts";
 import { said } from "./said.ts";
 import { salt } from "./salt.ts";
 import { setOut } from "./set-out.ts";
@@ -24,6 +25,7 @@ import { woodAsh } from "./wood-ash.ts";
 export const en: Record<string, string> = {
   ...common,
   ...said,
+  ...readings,
   ...material,
   ...setOut,
   ...coldRecord,

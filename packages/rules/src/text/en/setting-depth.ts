@@ -12,6 +12,8 @@ export const settingDepth: Record<string, string> = {
   "setting-depth.step.seed-leaves":
     "Bury the stem to the seed leaves; where those have dropped, to their scar. Stop below the first true leaf, never more than {cm}.",
   "setting-depth.step.stake": "Tie them to a stake: that holds a weak stem better than soil around it.",
+  "setting-depth.step.half-bed":
+    "To see what holds here, mark {pairs} pairs of strips side by side, {plantsPerStrip} plants to a strip, and toss a coin in each pair: one strip to the seed leaves, the other at the root ball, {plantsEachWay} plants each way. Treat them alike. After each storm count what leans, and weigh the first red fruit, strip by strip.",
   "setting-depth.step.early": "Do it at planting. Soil heaped around the stem later does not make up for it.",
 
   "setting-depth.because.grafted":
@@ -23,6 +25,8 @@ export const settingDepth: Record<string, string> = {
     "Nobody has noted whether the stem is green or woody, so no stem goes under.",
   "setting-depth.because.soil-unknown": "The soil's temperature is not known, and deeper soil is colder.",
   "setting-depth.because.soil-cold": "The soil is at {soil}, below {warm}, and deeper soil is colder still.",
+  "setting-depth.because.trade-rule":
+    "They are leggy, the stem is green and the soil is at {soil}: the trials would bury the stem to the seed leaves, and the trade's rule, which your office follows, would not.",
   "setting-depth.because.leggy-green-warm":
     "They are leggy, the stem is green, and the soil is at {soil}, {warm} or more: in trials plants set so lodged less.",
 
@@ -35,6 +39,12 @@ export const settingDepth: Record<string, string> = {
     "The trade says not to bury peppers; trials found that plants set to the seed leaves or first leaf lodged less. This answer went {way}.",
   "setting-depth.way.root-ball": "with the trade's rule",
   "setting-depth.way.seed-leaves": "with the trials",
+  "setting-depth.limit.default-trials":
+    "Where the two differ, leggy plants with a green stem in warm soil, the trials are followed. That is the default: your office has not chosen.",
+  "setting-depth.limit.office-trials":
+    "Where the two differ, leggy plants with a green stem in warm soil, your office chose to follow the trials.",
+  "setting-depth.limit.office-trade-rule":
+    "Where the two differ, leggy plants with a green stem in warm soil, your office chose to follow the trade's rule.",
   "setting-depth.limit.trials":
     "The trials were in Florida, Massachusetts and Georgia. In Massachusetts yield did not change, more red fruit came in one of two years, and soil at the roots was colder the deeper they stood.",
   "setting-depth.limit.contradicted-green":

@@ -1,0 +1,155 @@
+import type { Claim } from "../types.ts";
+
+const rule = "topping";
+
+export const toppingClaims: Claim[] = [
+  {
+    id: "topping.practice",
+    rule,
+    finding:
+      "Taken once, at six to eight true leaves, the tip's loss brings earlier flowers and more branches in the ground in a cool season, and little in containers.",
+    sources: [{ key: "common-practice" }],
+    design: "Practice of the trade",
+    size: null,
+    effect: null,
+    grade: "practice",
+    limits: "No trial was found that shows it. Growers differ about it.",
+    conflicts: [
+      "topping.chitwan",
+      "topping.lamjung",
+      "topping.baitadi",
+      "topping.lalitpur",
+      "topping.potted-delay",
+    ],
+    wouldChange: "A trial in the ground in a cool, short season that counts days to flower.",
+  },
+  {
+    id: "topping.chitwan",
+    rule,
+    finding:
+      "Chilli pinched 15 and 30 days after setting out yielded more, on lower plants with more branches, and flowered later; pinched twice later than once.",
+    sources: [{ key: "pinching-chitwan", locator: "abstract" }],
+    design: "Randomised blocks on one farm, seven treatments, three replications",
+    size: "one farm, one season",
+    effect:
+      "Yield +118.65 %, fruits a plant +77.56 %, fruit weight +27.57 %, fruit length +18.04 %; height -32.70 %",
+    grade: "weak",
+    limits:
+      "Chilli, a warm and long season, pinched twice. Fruits times weight do not give the printed yield, so the figures rest on differing bases and none is promised.",
+    conflicts: ["topping.practice", "topping.shoot-pruned"],
+    wouldChange: "The same on other farms, and where autumn frost ends the season.",
+  },
+  {
+    id: "topping.baitadi",
+    rule,
+    finding:
+      "Of chilli pinched 20, 30 or 40 days after setting out, 30 days yielded most; not pinched, least.",
+    sources: [{ key: "pinching-baitadi", locator: "abstract" }],
+    design: "Randomised blocks, four treatments, five replications, one cultivar",
+    size: "one site, one season",
+    effect: null,
+    grade: "weak",
+    limits: "Chilli in a warm, long season. The abstract prints no yields and no days to flower.",
+    conflicts: ["topping.practice"],
+    wouldChange: "Repeats over seasons, with days to flower printed.",
+  },
+  {
+    id: "topping.lamjung",
+    rule,
+    finding:
+      "Chilli pinched 25 and 40 days after setting out yielded most; every pinched plot flowered later, pinched twice latest.",
+    sources: [{ key: "pinching-lamjung", locator: "abstract" }],
+    design: "Randomised blocks on farms, seven treatments, three replications",
+    size: "one district, one season",
+    effect: null,
+    grade: "weak",
+    limits: "Chilli in a warm, long season. The abstract does not say by how many days flowering came later.",
+    conflicts: ["topping.practice", "topping.shoot-pruned", "topping.lalitpur"],
+    wouldChange: "Days to flower and to ripe fruit printed by treatment.",
+  },
+  {
+    id: "topping.lalitpur",
+    rule,
+    finding:
+      "Capsicum pinched 30 and 45 days after setting out yielded most; pinched once at 40 or 45 days it flowered before the others.",
+    sources: [{ key: "pinching-lalitpur", locator: "abstract" }],
+    design: "Randomised blocks, seven treatments, three replications, March to June",
+    size: "one site, one season",
+    effect: "Best 6.93 t/ha",
+    grade: "weak",
+    limits: "A warm spring. Pinched at 30 to 45 days, when other plants show buds; whole yields are low.",
+    conflicts: ["topping.practice", "topping.lamjung"],
+    wouldChange: "The same with days to flower printed against plants not pinched.",
+  },
+  {
+    id: "topping.shoot-pruned",
+    rule,
+    finding:
+      "Of two chillies pruned at shoot or root, plants not pruned took longest to flower: the other way round from the pinching trials.",
+    sources: [{ key: "pruning-lamjung", locator: "abstract" }],
+    design: "Randomised blocks on one farm, four ways of pruning, two varieties, four replications",
+    size: "one farm, one season",
+    effect: "Not pruned 52.42 days to the first flower; shoot and root pruned together yielded 11.51 t/ha",
+    grade: "weak",
+    limits:
+      "Chilli, March to June, in the same district as a pinching trial. The abstract does not part shoot pruning from root pruning.",
+    conflicts: ["topping.chitwan", "topping.lamjung", "topping.potted-delay"],
+    wouldChange: "Shoot pruning printed by itself, over several seasons.",
+  },
+  {
+    id: "topping.potted-delay",
+    rule,
+    finding:
+      "Two potted ornamental peppers cut back above the first leaves at four to five pairs of true leaves were 10 and 15 days later to ripe fruit.",
+    sources: [{ key: "acta-hort-1060-249", locator: "abstract" }],
+    design: "Pots of 900 mL in a greenhouse, cut against not cut, judged at 30 % ripe fruit",
+    size: "one study, two genotypes",
+    effect: "15 days later in one genotype, 10 in the other",
+    grade: "weak",
+    limits:
+      "Cut harder than a tip and thinned a second time; ornamental plants in small pots. It is the only number of days found.",
+    conflicts: ["topping.practice", "topping.shoot-pruned"],
+    wouldChange: "Days to ripe fruit with one tip taken, in the ground.",
+  },
+  {
+    id: "topping.stems",
+    rule,
+    finding: "Greenhouse bell peppers led with four stems yielded most; with two stems their fruit was best.",
+    sources: [{ key: "ijhs-stem-pruning", locator: "abstract" }],
+    design: "Factorial in randomised blocks, two to four stems, three replications",
+    size: "one study, two cultivars",
+    effect: null,
+    grade: "weak",
+    limits: "Stems led on strings under glass, which is not the tip taken from a young plant.",
+    conflicts: [],
+    wouldChange: "The number of stems compared in the open.",
+  },
+  {
+    id: "topping.gap",
+    rule,
+    finding:
+      "No field trial of topping was found for short seasons, and none for bell peppers outdoors in a cool climate.",
+    sources: [{ key: "common-practice" }],
+    design: "A gap in the literature seen",
+    size: null,
+    effect: null,
+    grade: "practice",
+    limits: "Absence of a trial is no proof either way.",
+    conflicts: [],
+    wouldChange: "Any such trial; one on half a bed of this farm is a beginning.",
+  },
+  {
+    id: "topping.who-not",
+    rule,
+    finding:
+      "A plant that stands still from cold, has not been hardened, is wet or shows spots or mottle is left alone; a cut carries virus and bacteria from plant to plant.",
+    sources: [{ key: "common-practice" }],
+    design: "Practice of the trade",
+    size: null,
+    effect: null,
+    grade: "practice",
+    limits: "No trial of topping such plants was found.",
+    conflicts: [],
+    wouldChange: "A trial that counts infected plants after cutting with clean and unclean hands.",
+  },
+];
