@@ -1,0 +1,73 @@
+import type { FieldNote } from "../states/parts.ts";
+import type { PlantingState } from "../states/states.ts";
+import { STAGE_IDS, type StageId } from "../tables/stageHeat.ts";
+
+/** Which note says that a stage has come. True leaves come by their count. */
+const NOTE_OF: Partial<Record<FieldNote["kind"], StageId>> = {
+  emerged: "emerged",
+  "seed-leaves-open": "seed-leaves",
+  "buds-visible": "buds",
+  "first-flower": "first-flower",
+  "fruit-set": "set",
+  "mature-green": "mature-green",
+  colouring: "colour",
+};
+
+/** What people noted about how far the plants are. */
+export interface StageNotes {
+  /** The first day each stage was noted, in the order of the stages; those out of order are left out. */
+  stages: { stage: StageId; on: string }[];
+  /** Counts of true leaves that do not fall, oldest first. */
+  leaves: { count: number; on: string }[];
+  /** Stages noted before one that comes earlier, and counts that fell: they are not counted. */
+  odd: { stage: StageId; on: string; after?: StageId }[];
+}
+
+const orderOf = (stage: StageId): number => STAGE_IDS.indexOf(stage);
+
+/**
+ * Notes up to today. A stage noted earlier than one that must come before it cannot be right: of the two the one whose note
+ * stands alone against the others is not known, so the later stage's note is left out and said.
+ */
+export function stageNotesOf(state: PlantingState, today: string): StageNotes {
+  const { sownOn } = state.planting;
+  const notes = state.notes.filter((n) => n.on >= sownOn && n.on <= today);
+  const firsts = new Map<StageId, string>();
+  for (const note of notes) {
+    const stage = NOTE_OF[note.kind] ?? (note.kind === "first-pick" ? pickedStage(state) : undefined);
+    if (stage === undefined) continue;
+    const before = firsts.get(stage);
+    if (before === undefined || note.on < before) firsts.set(stage, note.on);
+  }
+  const odd: StageNotes["odd"] = [];
+  const stages: StageNotes["stages"] = [];
+  for (const stage of STAGE_IDS) {
+    const on = firsts.get(stage);
+    if (on === undefined) continue;
+    const later = [...firsts].find(([other, day]) => orderOf(other) < orderOf(stage) && day > on);
+    if (later) odd.push({ stage, on, after: later[0] });
+    else stages.push({ stage, on });
+  }
+  return { stages, leaves: leafCounts(notes, odd), odd };
+}
+
+/** The first pick is at the stage this planting is picked at; nobody picks what is not there. */
+const pickedStage = (state: PlantingState): StageId | undefined => {
+  if (state.planting.pickAt === "colour") return "colour";
+  return state.planting.pickAt === "green" ? "mature-green" : undefined;
+};
+
+/** Leaves unfold and are counted, not lost: a count below an earlier one is left out. */
+function leafCounts(notes: FieldNote[], odd: StageNotes["odd"]): StageNotes["leaves"] {
+  const counts = notes
+    .flatMap((n) => (n.kind === "true-leaves" && n.value !== undefined ? [{ count: n.value, on: n.on }] : []))
+    .sort((a, b) => (a.on < b.on ? -1 : 1));
+  const kept: StageNotes["leaves"] = [];
+  for (const count of counts) {
+    const last = kept.at(-1);
+    if (last && (count.count < last.count || last.on === count.on)) {
+      if (count.count < last.count) odd.push({ stage: "true-leaves", on: count.on });
+    } else kept.push(count);
+  }
+  return kept;
+}
