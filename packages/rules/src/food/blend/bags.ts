@@ -1,3 +1,4 @@
+import { bagCuts } from "./bagCuts.ts";
 import type { Model } from "./model.ts";
 import { type Programme, type Row, solveProgramme } from "./programme.ts";
 import { tighteningRows } from "./tighten.ts";
@@ -23,9 +24,16 @@ const NEAR_ENOUGH = 1e-4;
 /** A number so near above a whole one is that one. */
 const WHOLE = 1e-6;
 
-/** Whole numbers of bags for a model that sells some materials by the bag. */
+/** Whole numbers of bags for a model that sells some materials by the bag; split ones first, to see what whole ones rule out. */
 export function searchBags(model: Model, columns: readonly number[]): BagSearch {
-  const tight: Programme = { columns: model.columns, rows: [...model.rows, ...tighteningRows(model)] };
+  const rows: Row[] = [...model.rows, ...tighteningRows(model)];
+  const split = solveProgramme(divisible({ columns: model.columns, rows }));
+  if (split.status === "infeasible") return "cannot-be-met";
+  if (split.status === "optimal") {
+    if (allWhole(columns, split.x)) return { counts: countsIn(columns, split.x), atLeast: split.cost };
+    rows.push(...bagCuts(model, split.x));
+  }
+  const tight: Programme = { columns: model.columns, rows };
   const cells = tight.columns.length * tight.rows.length;
   const solved = cells <= SEARCHED_WHOLE ? solveProgramme(tight, MOST_BRANCHES) : undefined;
   if (solved?.status === "infeasible") return "cannot-be-met";
@@ -35,6 +43,9 @@ export function searchBags(model: Model, columns: readonly number[]): BagSearch 
 
 const countsIn = (columns: readonly number[], x: readonly number[]) =>
   new Map(columns.map((j) => [j, Math.ceil((x[j] ?? 0) - WHOLE)]));
+
+const allWhole = (columns: readonly number[], x: readonly number[]) =>
+  columns.every((j) => Math.abs((x[j] ?? 0) - Math.round(x[j] ?? 0)) < WHOLE);
 
 const branchesFor = ({ columns, rows }: Programme) =>
   Math.max(1, Math.ceil(SEARCH_WORK / (columns.length * rows.length)));
@@ -68,9 +79,7 @@ function divisible<R extends Row>(
 function ledSearch(model: Model, tight: Programme, columns: readonly number[]): BagSearch {
   const relaxed = solveProgramme(divisible(tight));
   if (relaxed.status !== "optimal") return "cannot-be-met";
-  const whole = (x: readonly number[]) =>
-    columns.every((j) => Math.abs((x[j] ?? 0) - Math.round(x[j] ?? 0)) < WHOLE);
-  if (whole(relaxed.x)) return { counts: countsIn(columns, relaxed.x), atLeast: relaxed.cost };
+  if (allWhole(columns, relaxed.x)) return { counts: countsIn(columns, relaxed.x), atLeast: relaxed.cost };
   const roundedUp = countsIn(columns, relaxed.x);
   let best = bestOf(model, [roundedUp, fewAtATime(model, tight, columns, relaxed.x)]);
   if (best && best.cost > relaxed.cost * (1 + NEAR_ENOUGH)) {
