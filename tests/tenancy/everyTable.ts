@@ -169,6 +169,46 @@ async function fillFarm(
       values: [{ nutrient: "NO3-N", unit: "mg/L", value: 1200 }],
     });
     await tx.insert(schema.drainReadings).values({ ...mine, plantingId: planting.id, onDay, ph: 6.4 });
+    const signId = randomUUID();
+    await tx
+      .insert(schema.signs)
+      .values({ ...mine, id: signId, plantingId: planting.id, onDay, sign: "leaves-curled", textId });
+    await tx
+      .insert(schema.photos)
+      .values({ ...mine, signId, mediaType: "image/png", bytes: new Uint8Array([1, 2, 3]) });
+    await tx.insert(schema.sprays).values({
+      ...mine,
+      bedId: bed.id,
+      at: "2026-06-01T14:00:00Z",
+      product: "as the label says",
+      target: "mites",
+      reEntryHours: 12,
+      preHarvestDays: 3,
+    });
+    await tx.insert(schema.bedHistory).values({ ...mine, bedId: bed.id, season: 2025, crop: "tomato" });
+    await tx.insert(schema.bedPlans).values({ ...mine, siteId: site.id, season: 2027, blocks: [] });
+    const trialId = randomUUID();
+    await tx.insert(schema.trials).values({
+      ...mine,
+      id: trialId,
+      siteId: site.id,
+      name: "Tip out or not",
+      design: {
+        design: "paired-strips",
+        seed: 1,
+        factors: [],
+        blocks: 4,
+        responses: [],
+        alpha: 0.05,
+        plotLengthM: 3,
+        gapM: 0,
+      },
+      plots: [],
+    });
+    await tx
+      .insert(schema.trialValues)
+      .values({ ...mine, trialId, plotId: randomUUID(), responseId: randomUUID(), onDay, value: 4.2 });
+    await tx.insert(schema.officeSources).values({ officeId, source: { id: `own-${farm.id}` } });
     await tx.insert(schema.officeGuides).values({ officeId, guide: { id: `own-${farm.id}` } });
     await tx.insert(schema.labMappings).values({ officeId, lab: `county ${seq}`, columns: [] });
     await tx.insert(schema.waterings).values({ ...mine, valveId: valve.id, onDay, minutes: 40 });

@@ -1,15 +1,19 @@
 import { authTables } from "@pith/db";
 import {
+  BASE_TEMPERATURE_FROM,
   COVERS,
   GLAZINGS,
   INNER_LAYERS,
   MARKET_TYPES,
   MATERIAL_KINDS,
+  MISSING_REASONS,
   MULCHES,
   NOTE_KINDS,
+  SHADE_SIDES,
   SOIL_WATER_KINDS,
   SoilTestSchema,
   SPECIES,
+  SPRAY_TARGETS,
   StateSchema,
   WeatherDaySchema,
 } from "@pith/rules";
@@ -68,6 +72,7 @@ const CHECKED_BY_THE_RULES = [
   "materials.kind",
   "structures.glazing",
   "structures.inner_layer",
+  "plantings.base_temperature_from",
 ];
 
 test.each(constrained.filter(({ table, column }) => !CHECKED_BY_THE_RULES.includes(`${table}.${column}`)))(
@@ -93,6 +98,10 @@ test.each([
   ["structures", "glazing", GLAZINGS],
   ["structures", "inner_layer", INNER_LAYERS],
   ["soil_water_readings", "kind", SOIL_WATER_KINDS],
+  ["plantings", "base_temperature_from", BASE_TEMPERATURE_FROM],
+  ["beds", "shaded_from", SHADE_SIDES],
+  ["sprays", "target", SPRAY_TARGETS],
+  ["trial_values", "missing", MISSING_REASONS],
   ["soil_tests", "medium", SoilTestSchema.shape.medium.options],
   ["drafts", "subject_kind", StateSchema.options.map((state) => state.shape.kind.value)],
 ] as const)("the words of %s.%s are the rules'", (table, column, words) => {

@@ -12,6 +12,7 @@ import {
 } from "./columns.ts";
 import type {
   BedContainers,
+  BedPlace,
   BedSoil,
   DaysToMaturity,
   Deficit,
@@ -23,6 +24,7 @@ import type {
   Trays,
 } from "./shapes.ts";
 import {
+  BASE_TEMPERATURE_FROM,
   BED_KINDS,
   CERTIFICATIONS,
   CERTIFIED_USES,
@@ -33,6 +35,8 @@ import {
   MARKET_TYPES,
   MATERIAL_KINDS,
   MULCHES,
+  PICK_AT,
+  SHADE_SIDES,
   SPECIES,
   UNITS,
   WATERING_METHODS,
@@ -112,6 +116,11 @@ export const beds = pgTable("beds", {
   certification: text("certification", { enum: CERTIFICATIONS }).notNull().default("none"),
   certifier: text("certifier"),
   position: integer("position").notNull().default(0),
+  /** Where it lies on the farm's plan. */
+  place: jsonb("place").$type<BedPlace>(),
+  /** Rows that it takes. */
+  planRows: integer("plan_rows"),
+  shadedFrom: text("shaded_from", { enum: SHADE_SIDES }),
 });
 
 /** What stood over a bed, from a day, to a day or until now. */
@@ -154,6 +163,11 @@ export const plantings = pgTable("plantings", {
   yieldGoalTPerHa: number("yield_goal_t_per_ha"),
   daysToMaturity: jsonb("days_to_maturity").$type<DaysToMaturity>(),
   baseTemperatureC: number("base_temperature_c"),
+  baseTemperatureFrom: text("base_temperature_from", { enum: BASE_TEMPERATURE_FROM }),
+  pickAt: text("pick_at", { enum: PICK_AT }),
+  heightCm: number("height_cm"),
+  pungent: boolean("pungent"),
+  saveSeed: boolean("save_seed"),
   expectedPricePerKg: number("expected_price_per_kg"),
   propagation: jsonb("propagation").$type<Propagation>(),
   deficit: jsonb("deficit").$type<Deficit>(),

@@ -22,6 +22,15 @@ export const officeGuides = pgTable("office_guides", {
   retiredAt: instant("retired_at"),
 });
 
+/** What an office itself holds as evidence, each with where it came from. */
+export const officeSources = pgTable("office_sources", {
+  ...ofOffice(),
+  source: jsonb("source").$type<Record<string, unknown>>().notNull(),
+  addedBy: uuid("added_by").notNull().default(sql`app_user()`),
+  addedAt: instantOrNow("added_at"),
+  retiredAt: instant("retired_at"),
+});
+
 /** Who may act in an office, as what, and a farmer's farms. */
 export const memberships = pgTable("memberships", {
   ...ofOffice(),

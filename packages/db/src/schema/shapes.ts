@@ -100,3 +100,51 @@ export interface Cull {
   cause: "end-rot" | "sunscald" | "cracked" | "misshapen" | "insect" | "disease" | "too-small" | "other";
   kg: number;
 }
+
+/** One corner of a bed on the farm's plan, and which way its length runs. */
+export interface BedPlace {
+  eastM: number;
+  northM: number;
+  bearingDeg: number;
+}
+
+/** Plants of one variety that stand together in a plan; the rules' own block with what its people call it. */
+export interface PlanBlock {
+  id: string;
+  plantingId: string | null;
+  varietyName: string;
+  species: "annuum" | "chinense" | "baccatum" | "frutescens" | "pubescens";
+  marketType: string;
+  pungent: boolean | null;
+  plants: number;
+  rows: number;
+  plantSpacingM: number;
+  heightCm: number | null;
+  water: "full" | "deficit";
+  saveSeed: boolean;
+  pinned: boolean;
+  firstPickOn: string | null;
+  at: { bedId: string; row: number; fromM: number } | null;
+}
+
+/** What a trial compares and measures, with names. */
+export interface TrialPlan {
+  design: "completely-randomised" | "randomised-blocks" | "paired-strips" | "factorial-blocks";
+  seed: number;
+  factors: { id: string; name: string; levels: { id: string; name: string }[] }[];
+  blocks: number;
+  responses: { id: string; name: string; unit: string; kind: string; better: "more" | "less" | "neither" }[];
+  alpha: number;
+  plotLengthM: number;
+  gapM: number;
+}
+
+export interface TrialPlot {
+  id: string;
+  number: number;
+  block: number | null;
+  levels: string[];
+  bedId: string;
+  fromM: number;
+  lengthM: number;
+}

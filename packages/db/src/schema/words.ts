@@ -28,6 +28,11 @@ export const SUBJECT_KINDS = [
   "trial",
   "farm-season",
 ] as const;
+export const SHADE_SIDES = ["north", "east", "south", "west"] as const;
+export const PICK_AT = ["green", "colour"] as const;
+export const SPRAY_TARGETS = ["insects", "mites", "disease", "weeds", "other"] as const;
+export const PHOTO_TYPES = ["image/jpeg", "image/png", "image/webp"] as const;
+export const MISSING_REASONS = ["plants-lost", "not-measured", "mixed-up", "spoiled"] as const;
 export const ANSWER_KINDS = ["advice", "needs-more", "does-not-apply", "refused"] as const;
 export const FARMER_ANSWERS = ["done", "not-done", "cannot"] as const;
 export const ADVISORY_STATUSES = [
@@ -59,6 +64,7 @@ export const MARKET_TYPES = [
   "rocoto-type",
   "ornamental",
 ] as const;
+export const BASE_TEMPERATURE_FROM = ["published", "seed-company", "own-records"] as const;
 export const NOTE_KINDS = [
   "true-leaves",
   "height-cm",
