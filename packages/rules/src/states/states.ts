@@ -178,6 +178,7 @@ export const BedStateSchema = z.strictObject({
   /** What was given on this bed, oldest first: lime still at work counts. */
   applications: z.array(ApplicationSchema).max(2000).optional(),
   unanswered: z.array(UnansweredSchema).max(200).optional(),
+  sprays: z.array(SpraySchema).max(500).optional(),
   /** What stood in it, oldest first. */
   history: z.array(BedHistorySchema).max(200).optional(),
   /** Peppers stand in it now, or are meant for it: the season they are of. */
