@@ -23,6 +23,7 @@ export {
   RATE_UNITS,
   SOIL_TEST_CLASSES,
 } from "./guides/shape.ts";
+export { type SprayIntervals, sprayIntervals } from "./plant/sprayIntervals.ts";
 export { quantities } from "./quantities/index.ts";
 export { rules } from "./rules/index.ts";
 export * from "./states/bedPlan.ts";
