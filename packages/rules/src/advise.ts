@@ -3,6 +3,7 @@ import { parseAtTheDoor } from "./core/fields.ts";
 import type { Answer, Rule } from "./core/rule.ts";
 import { solveShed } from "./food/blend/solveShed.ts";
 import { demandOf } from "./food/demand.ts";
+import { keepOut } from "./plant/keepOut.ts";
 import { rules } from "./rules/index.ts";
 import {
   type FarmSeasonState,
@@ -37,7 +38,7 @@ export function answerOf(rule: Rule, state: State): Answer {
     asOf: state.asOf,
   };
   try {
-    return { ...rule.run(state as never), ...whose };
+    return { ...keepOut(rule.run(state as never), state), ...whose };
   } catch (error) {
     if (error instanceof DomainError) return { kind: "refused", problems: error.problems, ...whose };
     throw error;

@@ -1,3 +1,4 @@
+import { closedCautions } from "./closed.ts";
 import { containerCautions } from "./containers.ts";
 import { heatCautions } from "./heat.ts";
 import { limeCautions } from "./lime.ts";
@@ -19,6 +20,7 @@ export const cautions: ReadonlyMap<string, Caution> = new Map(
     ...stressCautions,
     ...heatCautions,
     ...containerCautions,
+    ...closedCautions,
   ].map((c) => [c.id, c]),
 );
 

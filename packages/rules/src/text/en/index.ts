@@ -1,6 +1,8 @@
+import { closed } from "./closed.ts";
 import { coldRecord } from "./cold-record.ts";
 import { coldTonight } from "./cold-tonight.ts";
 import { common } from "./common.ts";
+import { company } from "./company.ts";
 import { containers } from "./containers.ts";
 import { feeding } from "./feeding.ts";
 import { hardening } from "./hardening.ts";
@@ -11,6 +13,7 @@ import { manureTiming } from "./manure-timing.ts";
 import { material } from "./material.ts";
 import { nightHeat } from "./night-heat.ts";
 import { readings } from "./readings.ts";
+import { rotation } from "./rotation.ts";
 import { said } from "./said.ts";
 import { salt } from "./salt.ts";
 import { setOut } from "./set-out.ts";
@@ -18,13 +21,16 @@ import { settingDepth } from "./setting-depth.ts";
 import { shed } from "./shed.ts";
 import { soilReading } from "./soil-reading.ts";
 import { sowBy } from "./sow-by.ts";
+import { stage } from "./stage.ts";
 import { tooHot } from "./too-hot.ts";
+import { topping } from "./topping.ts";
 import { woodAsh } from "./wood-ash.ts";
 
 /** All English text of the rules, by key. */
 export const en: Record<string, string> = {
   ...common,
   ...said,
+  ...closed,
   ...readings,
   ...material,
   ...setOut,
@@ -33,7 +39,9 @@ export const en: Record<string, string> = {
   ...nightHeat,
   ...hardening,
   ...sowBy,
+  ...stage,
   ...settingDepth,
+  ...topping,
   ...irrigate,
   ...hotter,
   ...salt,
@@ -45,4 +53,6 @@ export const en: Record<string, string> = {
   ...shed,
   ...manureTiming,
   ...containers,
+  ...company,
+  ...rotation,
 };
