@@ -24,6 +24,7 @@ export {
   SOIL_TEST_CLASSES,
 } from "./guides/shape.ts";
 export { type SprayIntervals, sprayIntervals } from "./plant/sprayIntervals.ts";
+export * from "./layout/index.ts";
 export { quantities } from "./quantities/index.ts";
 export { rules } from "./rules/index.ts";
 export * from "./states/bedPlan.ts";

@@ -1,0 +1,79 @@
+import type { Placement } from "../states/bedPlan.ts";
+import { type Point, type Polygon, pointIn, rectangle } from "./geometry.ts";
+import type { Model, ModelBed, ModelBlock } from "./model.ts";
+
+/** A block where it stands, with what every cost asks of it. */
+export interface Stand {
+  bed: number;
+  row: number;
+  /** The row after its last. */
+  rowEnd: number;
+  fromM: number;
+  toM: number;
+  centre: Point;
+  /** Half its diagonal: nothing of it is further from the centre. */
+  reachM: number;
+  footprint: Polygon;
+}
+
+/** Half a millimetre: what measures of a tape do not tell apart. */
+export const EPSILON_M = 5e-4;
+
+/** Undefined where it stands nowhere, or in a bed that the plan does not know. */
+export function standAt(m: Model, block: number, at: Placement | undefined): Stand | undefined {
+  const bed = at === undefined ? undefined : m.bedAt.get(at.bedId);
+  return at === undefined || bed === undefined ? undefined : standIn(m, block, bed, at.row, at.fromM);
+}
+
+export function standIn(m: Model, block: number, bed: number, row: number, fromM: number): Stand {
+  const b = m.blocks[block] as ModelBlock;
+  const { frame, pitchM } = m.beds[bed] as ModelBed;
+  const rowEnd = row + b.block.rows;
+  const toM = fromM + b.lengthM;
+  const left = (row - 1) * pitchM;
+  const right = (rowEnd - 1) * pitchM;
+  return {
+    bed,
+    row,
+    rowEnd,
+    fromM,
+    toM,
+    centre: pointIn(frame, (fromM + toM) / 2, (left + right) / 2),
+    reachM: Math.hypot(b.lengthM, right - left) / 2,
+    footprint: rectangle(frame, fromM, toM, left, right),
+  };
+}
+
+export const placementOf = (m: Model, s: Stand): Placement => ({
+  bedId: (m.beds[s.bed] as ModelBed).bed.id,
+  row: s.row,
+  fromM: s.fromM,
+});
+
+/** Rows and length both meet. */
+export const overlap = (a: Stand, b: Stand): boolean =>
+  a.bed === b.bed &&
+  a.row < b.rowEnd &&
+  b.row < a.rowEnd &&
+  a.fromM < b.toM - EPSILON_M &&
+  b.fromM < a.toM - EPSILON_M;
+
+/** Side by side or end to end in one bed, with no more than a metre between (common practice): one stand to whoever walks by. */
+export const touching = (a: Stand, b: Stand): boolean =>
+  a.bed === b.bed &&
+  ((a.row < b.rowEnd && b.row < a.rowEnd && gapAlong(a, b) <= TOUCHING_M) ||
+    ((a.row === b.rowEnd || b.row === a.rowEnd) && gapAlong(a, b) < -EPSILON_M));
+
+const TOUCHING_M = 1;
+export const gapAlong = (a: Stand, b: Stand): number => Math.max(a.fromM, b.fromM) - Math.min(a.toM, b.toM);
+
+/** Shortest way between two blocks of one bed. */
+export function gapInBed(a: Stand, b: Stand, pitchM: number): number {
+  const rows = Math.max(a.row, b.row) - Math.min(a.rowEnd, b.rowEnd);
+  return Math.hypot(Math.max(0, gapAlong(a, b)), Math.max(0, rows * pitchM));
+}
+
+export const fitsBed = (m: Model, s: Stand): boolean => {
+  const { bed } = m.beds[s.bed] as ModelBed;
+  return s.row >= 1 && s.rowEnd - 1 <= bed.rows && s.fromM >= -EPSILON_M && s.toM <= bed.lengthM + EPSILON_M;
+};
