@@ -23,8 +23,8 @@ export {
   RATE_UNITS,
   SOIL_TEST_CLASSES,
 } from "./guides/shape.ts";
-export { type SprayIntervals, sprayIntervals } from "./plant/sprayIntervals.ts";
 export * from "./layout/index.ts";
+export { type SprayIntervals, sprayIntervals } from "./plant/sprayIntervals.ts";
 export { quantities } from "./quantities/index.ts";
 export { rules } from "./rules/index.ts";
 export * from "./states/bedPlan.ts";
@@ -37,5 +37,8 @@ export * from "./states/trial.ts";
 export type { Measure, MeasureUnit, Message, Param } from "./text/message.ts";
 export { type Reader, render, renderWord } from "./text/render.ts";
 export { formatMeasure, shownUnit, type UnitSystem } from "./text/units.ts";
+export { blocksNeeded } from "./trials/blocksNeeded.ts";
+export { type PlotLabel, plotLabels } from "./trials/labels.ts";
+export { type LayTrial, layTrial } from "./trials/layTrial.ts";
 export * from "./warmth/hindcast.ts";
 export { readDailySeries } from "./warmth/hindcastSeries.ts";
