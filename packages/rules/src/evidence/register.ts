@@ -14,12 +14,14 @@ import { settingDepthClaims } from "./claims/setting-depth.ts";
 import { shedClaims } from "./claims/shed.ts";
 import { soilReadingClaims } from "./claims/soil-reading.ts";
 import { sowByClaims } from "./claims/sow-by.ts";
+import { stageClaims } from "./claims/stage.ts";
 import { tooHotClaims } from "./claims/too-hot.ts";
 import { toppingClaims } from "./claims/topping.ts";
 import { woodAshClaims } from "./claims/wood-ash.ts";
 import { aciditySources } from "./sources/acidity.ts";
 import { coldSources } from "./sources/cold.ts";
 import { containerSources } from "./sources/containers.ts";
+import { growthSources } from "./sources/growth.ts";
 import { heatSources } from "./sources/heat.ts";
 import { manureSources } from "./sources/manure.ts";
 import { plantSources } from "./sources/plant.ts";
@@ -43,6 +45,7 @@ export const sources: ReadonlyMap<string, Source> = new Map(
     ...manureSources,
     ...containerSources,
     ...stressSources,
+    ...growthSources,
     ...trainingSources,
   ].map((s) => [s.id, s]),
 );
@@ -56,6 +59,7 @@ export const claims: ReadonlyMap<string, Claim> = new Map(
     ...nightHeatClaims,
     ...hardeningClaims,
     ...sowByClaims,
+    ...stageClaims,
     ...settingDepthClaims,
     ...toppingClaims,
     ...irrigateClaims,

@@ -16,6 +16,8 @@ export const heatAtMean = (meanC: number, baseC: number): number =>
 export function heatBetween(tMinC: number, tMaxC: number, baseC: number): number {
   if (Number.isNaN(tMinC) || Number.isNaN(tMaxC)) return Number.NaN;
   const low = Math.min(tMinC, tMaxC);
+  // A day wholly between the thresholds, as most are, needs no sine.
+  if (low >= baseC && tMaxC <= HEAT_UNITS.upperC) return (low + tMaxC) / 2 - baseC;
   return (
     sineAbove(low, tMaxC, baseC).degreeDays -
     sineAbove(low, tMaxC, Math.max(HEAT_UNITS.upperC, baseC)).degreeDays

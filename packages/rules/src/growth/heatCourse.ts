@@ -1,7 +1,7 @@
 import { addDays, dayOf, epochDay } from "../core/days.ts";
 import type { PlantingState } from "../states/states.ts";
 import { membersAhead } from "../warmth/blend.ts";
-import { type ClimatologyYears, climatologyYears, sameDayIn } from "../warmth/climatologyYears.ts";
+import { type ClimatologyYears, climatologyYears, sameDay } from "../warmth/climatologyYears.ts";
 import { weatherByDay } from "../warmth/weatherByDay.ts";
 import { growingCOf, type HeatOutside, heatAtMean, heatOutsideOf } from "./dayHeat.ts";
 import type { Emergence } from "./emergence.ts";
@@ -130,12 +130,12 @@ function pastHeat(
 
 /** Mean heat of a calendar day over the years. */
 function usualHeat(years: ClimatologyYears, day: number, outside: HeatOutside): number {
-  const name = dayOf(day);
+  const dayIn = sameDay(dayOf(day));
   let sum = 0;
   let n = 0;
   for (const year of years.years) {
-    const { tMinC, tMaxC } = years.at(sameDayIn(year, name));
-    const heat = outside(day, tMinC, tMaxC);
+    const then = dayIn(year);
+    const heat = outside(day, years.tMinOn(then), years.tMaxOn(then));
     if (Number.isNaN(heat)) continue;
     sum += heat;
     n += 1;

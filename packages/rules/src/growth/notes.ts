@@ -19,15 +19,13 @@ export interface StageNotes {
   stages: { stage: StageId; on: string }[];
   /** Counts of true leaves that do not fall, oldest first. */
   leaves: { count: number; on: string }[];
-  /** Stages noted before one that comes earlier, and counts that fell: they are not counted. */
-  odd: { stage: StageId; on: string; after?: StageId }[];
+  /** Stages noted out of their order, and counts that fell: they are not counted. */
+  odd: { stage: StageId; on: string }[];
 }
 
-const orderOf = (stage: StageId): number => STAGE_IDS.indexOf(stage);
-
 /**
- * Notes up to today. A stage noted earlier than one that must come before it cannot be right: of the two the one whose note
- * stands alone against the others is not known, so the later stage's note is left out and said.
+ * Notes up to today. Where days do not follow the order of the stages, as many as can stand together are counted; the rest
+ * is left out and said.
  */
 export function stageNotesOf(state: PlantingState, today: string): StageNotes {
   const { sownOn } = state.planting;
@@ -39,17 +37,32 @@ export function stageNotesOf(state: PlantingState, today: string): StageNotes {
     const before = firsts.get(stage);
     if (before === undefined || note.on < before) firsts.set(stage, note.on);
   }
-  const odd: StageNotes["odd"] = [];
-  const stages: StageNotes["stages"] = [];
-  for (const stage of STAGE_IDS) {
+  const dated = STAGE_IDS.flatMap((stage) => {
     const on = firsts.get(stage);
-    if (on === undefined) continue;
-    const later = [...firsts].find(([other, day]) => orderOf(other) < orderOf(stage) && day > on);
-    if (later) odd.push({ stage, on, after: later[0] });
-    else stages.push({ stage, on });
-  }
+    return on === undefined ? [] : [{ stage, on }];
+  });
+  const stages = mostInOrder(dated);
+  const odd: StageNotes["odd"] = dated.filter((n) => !stages.includes(n));
   return { stages, leaves: leafCounts(notes, odd), odd };
 }
+
+interface Dated {
+  stage: StageId;
+  on: string;
+}
+
+/** The most notes whose days follow the order of the stages; of as many, those of the later stages. */
+function mostInOrder(dated: Dated[]): Dated[] {
+  const runs: Dated[][] = [];
+  for (const note of dated) {
+    const before = longest(runs.filter((run) => (run.at(-1) as Dated).on <= note.on));
+    runs.push([...before, note]);
+  }
+  return longest(runs);
+}
+
+const longest = (runs: Dated[][]): Dated[] =>
+  runs.reduce<Dated[]>((best, run) => (run.length >= best.length ? run : best), []);
 
 /** The first pick is at the stage this planting is picked at; nobody picks what is not there. */
 const pickedStage = (state: PlantingState): StageId | undefined => {

@@ -28,13 +28,13 @@ export interface HeatSeries {
 /** New Mexico type chile, sown in the field. The two disagree on the first bloom. */
 export const CHILE_HEAT: readonly [HeatSeries, HeatSeries] = [
   {
-    source: { key: "soto-ortiz-2006-model", locator: "abstract; field seasons 2003-2005" },
+    source: { key: "soto-ortiz-model", locator: "abstract; field seasons 2003-2005" },
     firstBloom: [954, 254],
     physiologicalMaturity: [2393, 215],
     redHarvest: [3159, 220],
   },
   {
-    source: { key: "soto-ortiz-2006-sites", locator: "abstract; two sites, 2004-2005" },
+    source: { key: "soto-ortiz-sites", locator: "abstract; two sites, 2004-2005" },
     firstBloom: [1369, 72],
     physiologicalMaturity: [2285, 159],
     redHarvest: [3295, 216],
