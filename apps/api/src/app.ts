@@ -11,11 +11,14 @@ import { knownOrigins, logged, noNulCharacters, requestIdOnEveryAnswer } from ".
 import { inOffice, signedIn } from "./middleware/person.ts";
 import { asProblem, problem, problemOf } from "./problems.ts";
 import { adviceRoutesOf } from "./routes/advice.ts";
+import { bedPlanRoutesOf } from "./routes/bedPlans.ts";
+import { evidenceRoutesOf } from "./routes/evidence.ts";
 import { farmRoutesOf } from "./routes/farms.ts";
 import { guideRoutesOf } from "./routes/guides.ts";
 import { importRoutesOf } from "./routes/imports.ts";
 import { openRoutesOf } from "./routes/open.ts";
 import { recordRoutesOf } from "./routes/records.ts";
+import { trialRoutesOf } from "./routes/trials.ts";
 import { weatherRoutesOf } from "./routes/weather.ts";
 
 const MAX_BODY_BYTES = 6_000_000;
@@ -65,6 +68,9 @@ export function createApp(deps: AppDeps): App {
   importRoutesOf(app, deps.log);
   adviceRoutesOf(app);
   weatherRoutesOf(app);
+  bedPlanRoutesOf(app);
+  trialRoutesOf(app);
+  evidenceRoutesOf(app);
 
   app.openAPIRegistry.registerComponent("securitySchemes", "session", {
     type: "apiKey",

@@ -3,6 +3,10 @@ export { ApiProblem, type Client, type ClientOptions, createClient } from "./cli
 export { DomainError, type FieldProblem, type Problem, ProblemSchema, problemsOf } from "./problem.ts";
 export type { Actual, Advisory, AdvisoryDetail, Draft, DraftDetail, LedgerEntry } from "./routes/advice.ts";
 export * as adviceRoutes from "./routes/advice.ts";
+export type { BedPlan, PlanBlock } from "./routes/bedPlans.ts";
+export * as bedPlanRoutes from "./routes/bedPlans.ts";
+export type { OwnSource, WorthMeasuring } from "./routes/evidence.ts";
+export * as evidenceRoutes from "./routes/evidence.ts";
 export type {
   Bed,
   Farm,
@@ -23,18 +27,24 @@ export type { Claim, Me, Source } from "./routes/open.ts";
 export * as openRoutes from "./routes/open.ts";
 export type {
   Application,
+  BedHistory,
   Delivery,
   DrainReading,
   Harvest,
   Note,
+  Photo,
   PlantTest,
   Records,
+  Sign,
   SoilTest,
   SoilWaterReading,
+  Spray,
   Watering,
   WaterTest,
   WeatherDay,
 } from "./routes/records.ts";
 export * as recordRoutes from "./routes/records.ts";
+export type { PlotValue, Trial, TrialDetail } from "./routes/trials.ts";
+export * as trialRoutes from "./routes/trials.ts";
 export type { Alarm } from "./routes/weather.ts";
 export * as weatherRoutes from "./routes/weather.ts";

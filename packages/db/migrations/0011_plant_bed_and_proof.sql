@@ -20,6 +20,9 @@ alter table beds
   add column plan_rows integer check (plan_rows > 0),
   add column shaded_from text check (shaded_from in ('north', 'east', 'south', 'west'));
 
+-- Lime and the like go onto a bed whether anything stands in it or not.
+alter table applications alter column planting_id drop not null;
+
 create table signs (
   office_id uuid not null,
   id uuid not null default gen_random_uuid(),

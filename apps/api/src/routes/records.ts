@@ -1,23 +1,32 @@
 import { recordRoutes } from "@pith/contract";
 import {
   addApplication,
+  addBedHistory,
   addDelivery,
   addDrainReading,
   addHarvest,
   addNote,
+  addPhoto,
   addPlantTest,
+  addSign,
   addSoilWater,
+  addSpray,
   addWatering,
   addWaterTest,
+  getPhoto,
   getRecords,
   getWeather,
   removeApplication,
+  removeBedHistory,
   removeDelivery,
   removeDrainReading,
   removeHarvest,
   removeNote,
+  removePhoto,
   removePlantTest,
+  removeSign,
   removeSoilWater,
+  removeSpray,
   removeWatering,
   removeWaterTest,
 } from "@pith/services";
@@ -27,6 +36,7 @@ import type { App } from "../env.ts";
 export function recordRoutesOf(app: App) {
   const { notes, applications, waterings, harvests, waterTests, soilWater } = recordRoutes;
   const { deliveries, plantTests, drainReadings } = recordRoutes;
+  const { signs, sprays, bedHistory, photos } = recordRoutes;
   app.openapi(recordRoutes.getRecords, async (c) =>
     c.json(await getRecords(c.get("ctx"), c.req.valid("param").farmId, c.req.valid("query")), 200),
   );
@@ -97,5 +107,40 @@ export function recordRoutesOf(app: App) {
   app.openapi(drainReadings.remove, async (c) => {
     const { farmId, id } = c.req.valid("param");
     return c.json(await removeDrainReading(c.get("ctx"), farmId, id), 200);
+  });
+  app.openapi(signs.add, async (c) =>
+    c.json(await addSign(c.get("ctx"), c.req.valid("param").farmId, c.req.valid("json")), 201),
+  );
+  app.openapi(signs.remove, async (c) => {
+    const { farmId, id } = c.req.valid("param");
+    return c.json(await removeSign(c.get("ctx"), farmId, id), 200);
+  });
+  app.openapi(sprays.add, async (c) =>
+    c.json(await addSpray(c.get("ctx"), c.req.valid("param").farmId, c.req.valid("json")), 201),
+  );
+  app.openapi(sprays.remove, async (c) => {
+    const { farmId, id } = c.req.valid("param");
+    return c.json(await removeSpray(c.get("ctx"), farmId, id), 200);
+  });
+  app.openapi(bedHistory.add, async (c) =>
+    c.json(await addBedHistory(c.get("ctx"), c.req.valid("param").farmId, c.req.valid("json")), 201),
+  );
+  app.openapi(bedHistory.remove, async (c) => {
+    const { farmId, id } = c.req.valid("param");
+    return c.json(await removeBedHistory(c.get("ctx"), farmId, id), 200);
+  });
+  app.openapi(photos.add, async (c) => {
+    const { farmId, signId } = c.req.valid("param");
+    return c.json(await addPhoto(c.get("ctx"), farmId, signId, c.req.valid("json")), 201);
+  });
+  app.openapi(photos.get, async (c) => {
+    const { farmId, id } = c.req.valid("param");
+    const { mediaType, bytes } = await getPhoto(c.get("ctx"), farmId, id);
+    // A picture never changes; only this person's browser may keep it.
+    return c.body(bytes, 200, { "content-type": mediaType, "cache-control": "private, max-age=86400" });
+  });
+  app.openapi(photos.remove, async (c) => {
+    const { farmId, id } = c.req.valid("param");
+    return c.json(await removePhoto(c.get("ctx"), farmId, id), 200);
   });
 }

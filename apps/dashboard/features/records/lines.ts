@@ -57,7 +57,9 @@ export function linesOf(records: Records, detail: FarmDetail, { t, words }: Word
         amount: inText(one.amountKg, "kg", units),
         area: inText(one.areaM2, "m2", units),
       }),
-      where: planting(one.plantingId),
+      where: one.plantingId
+        ? planting(one.plantingId)
+        : (detail.beds.find((b) => b.id === one.bedId)?.name ?? ""),
     })),
     ...records.harvests.map((one) => ({
       id: one.id,

@@ -23,7 +23,7 @@ export const isRecordKind = (word: string): word is RecordKind =>
 export const recordSchemas = {
   notes: recordRoutes.NoteSchema.omit({ id: true }),
   waterings: recordRoutes.WateringSchema.omit({ id: true }),
-  applications: recordRoutes.ApplicationSchema.omit({ id: true }),
+  applications: recordRoutes.ApplicationSchema.omit({ id: true, bedId: true }),
   harvests: recordRoutes.HarvestSchema.omit({ id: true }),
   waterTests: recordRoutes.WaterTestSchema.omit({ id: true }),
   soilWater: recordRoutes.SoilWaterSchema.omit({ id: true }),

@@ -2,6 +2,7 @@ import { createRoute, z } from "@hono/zod-openapi";
 import {
   ANIMALS,
   ASH_ORIGINS,
+  BASE_TEMPERATURE_FROM,
   BED_CERTIFICATIONS,
   CERTIFIED_USES,
   COVERS,
@@ -13,6 +14,7 @@ import {
   MULCHES,
   POTTING_MEDIA,
   SettingsSchema,
+  SHADE_SIDES,
   SoilSchema,
   SPECIES,
   VALVE_METHODS,
@@ -134,6 +136,18 @@ export const BedSchema = z
         medium: z.enum(POTTING_MEDIA).nullable().optional(),
       })
       .nullable(),
+    /** Its first corner in metres from the plan's origin, and the bearing of its length; its width lies to the right. */
+    place: z
+      .object({
+        eastM: z.number().min(-100_000).max(100_000),
+        northM: z.number().min(-100_000).max(100_000),
+        bearingDeg: z.number().min(0).max(360),
+      })
+      .nullable()
+      .optional(),
+    /** Rows that it takes; null or left out: as many as what stands in it. */
+    planRows: z.int().min(1).max(40).nullable().optional(),
+    shadedFrom: z.enum(SHADE_SIDES).nullable().optional(),
   })
   .openapi("Bed");
 
@@ -168,6 +182,14 @@ export const PlantingSchema = z
         to: z.enum(["green", "colour"]),
       })
       .nullable(),
+    baseTemperatureC: z.number().min(4).max(20).nullable().optional(),
+    baseTemperatureFrom: z.enum(BASE_TEMPERATURE_FROM).nullable().optional(),
+    /** Null or left out: as the market type is picked. */
+    pickAt: z.enum(["green", "colour"]).nullable().optional(),
+    heightCm: z.number().min(10).max(300).nullable().optional(),
+    /** Null or left out: as the market type is. */
+    pungent: z.boolean().nullable().optional(),
+    saveSeed: z.boolean().nullable().optional(),
     expectedPricePerKg: z.number().min(0).max(10_000).nullable().optional(),
     propagation: z
       .object({

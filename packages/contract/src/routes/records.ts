@@ -1,10 +1,17 @@
 import { createRoute, z } from "@hono/zod-openapi";
 import {
+  BED_PATTERNS,
+  CROPS,
   NOTE_KINDS,
   PLANT_NUTRIENTS,
+  PLANT_PARTS,
   PLANT_TEST_KINDS,
   PLANT_TEST_STAGES,
+  SIGNS,
+  SOIL_DISEASES,
   SOIL_WATER_KINDS,
+  SPEEDS,
+  SPRAY_TARGETS,
 } from "../rulesWords.ts";
 import { body, Day, DoneSchema, farmPath, Id, Instant, json, problems } from "../shapes.ts";
 
@@ -26,7 +33,9 @@ export const NoteSchema = z
 export const ApplicationSchema = z
   .object({
     id: Id,
-    plantingId: Id,
+    /** Null where it went onto a bed in which nothing stands; then the bed is named. */
+    plantingId: Id.nullable(),
+    bedId: Id.nullable().optional(),
     materialId: Id,
     on: Day,
     lot: z.string().max(60).nullable(),
@@ -155,6 +164,56 @@ export const DrainReadingSchema = z
   })
   .openapi("DrainReading");
 
+/** What somebody saw wrong with plants. */
+export const SignSchema = z
+  .object({
+    id: Id,
+    plantingId: Id,
+    on: Day,
+    sign: z.enum(SIGNS),
+    part: z.enum(PLANT_PARTS).nullable(),
+    pattern: z.enum(BED_PATTERNS).nullable(),
+    speed: z.enum(SPEEDS).nullable(),
+    plantsPct: z.number().min(0).max(100).nullable(),
+    text: z.string().max(2000).nullable(),
+  })
+  .openapi("Sign");
+
+/** One spraying, its product, registration and intervals as typed from the label. */
+export const SpraySchema = z
+  .object({
+    id: Id,
+    bedId: Id,
+    at: Instant,
+    product: z.string().trim().min(1).max(120),
+    registration: z.string().trim().min(1).max(60).nullable(),
+    target: z.enum(SPRAY_TARGETS),
+    reEntryHours: z.number().min(0).max(1440),
+    preHarvestDays: z.int().min(0).max(365),
+  })
+  .openapi("Spray");
+
+/** What stood in a bed in a season before. Plantings kept here count by themselves. */
+export const BedHistorySchema = z
+  .object({
+    id: Id,
+    bedId: Id,
+    season: z.int().min(1900).max(2200),
+    crop: z.enum(CROPS),
+    disease: z.enum(SOIL_DISEASES).nullable(),
+  })
+  .openapi("BedHistory");
+
+/** A photograph of a sign: at most 4 MB, JPEG, PNG or WebP. */
+const PHOTO_TYPES = ["image/jpeg", "image/png", "image/webp"] as const;
+const PhotoSchema = z
+  .object({ id: Id, signId: Id, mediaType: z.enum(PHOTO_TYPES), recordedAt: Instant })
+  .openapi("Photo");
+const NewPhoto = z.object({
+  mediaType: z.enum(PHOTO_TYPES),
+  dataBase64: z.base64().min(1).max(5_400_000).describe("the file, at most 4 MB"),
+});
+
 export const SoilTestSchema = z
   .object({
     id: Id,
@@ -196,6 +255,10 @@ export type SoilWaterReading = z.infer<typeof SoilWaterSchema>;
 export type Delivery = z.infer<typeof DeliverySchema>;
 export type PlantTest = z.infer<typeof PlantTestSchema>;
 export type DrainReading = z.infer<typeof DrainReadingSchema>;
+export type Sign = z.infer<typeof SignSchema>;
+export type Spray = z.infer<typeof SpraySchema>;
+export type BedHistory = z.infer<typeof BedHistorySchema>;
+export type Photo = z.infer<typeof PhotoSchema>;
 export type SoilTest = z.infer<typeof SoilTestSchema>;
 export type WeatherDay = z.infer<typeof WeatherDaySchema>;
 
@@ -212,6 +275,12 @@ export const RecordsSchema = z
     deliveries: z.array(DeliverySchema.extend({ leftKg: z.number().nullable() })),
     plantTests: z.array(PlantTestSchema),
     drainReadings: z.array(DrainReadingSchema),
+    /** With the photographs taken of each. */
+    signs: z.array(SignSchema.extend({ photos: z.array(PhotoSchema) })),
+    sprays: z.array(SpraySchema),
+    bedHistory: z.array(BedHistorySchema),
+    /** Beds that a spray's label closes now, to work until an instant, to harvest until a day. */
+    closed: z.array(z.object({ bedId: Id, reEntryUntil: Instant.nullable(), harvestFrom: Day.nullable() })),
   })
   .openapi("Records");
 export type Records = z.infer<typeof RecordsSchema>;
@@ -224,7 +293,7 @@ export const getRecords = createRoute({
   path: `${farm}/records`,
   tags,
   summary:
-    "Notes, applications, waterings, harvests, deliveries, tests of soil, water, leaves and drains and soil sensors of a farm, newest first",
+    "Notes, applications, waterings, harvests, deliveries, sprays, signs, tests of soil, water, leaves and drains and soil sensors of a farm, newest first",
   request: { params: farmPath, query: z.object({ plantingId: Id.optional() }) },
   responses: { 200: json(RecordsSchema, "The records"), ...problems },
 });
@@ -282,3 +351,44 @@ export const soilWater = record("soil sensor's reading", "soil-water", SoilWater
 export const deliveries = record("delivery", "deliveries", DeliverySchema);
 export const plantTests = record("leaf or sap test", "plant-tests", PlantTestSchema);
 export const drainReadings = record("drain reading", "drain-readings", DrainReadingSchema);
+export const signs = record("sign", "signs", SignSchema);
+export const sprays = record("spraying", "sprays", SpraySchema);
+export const bedHistory = record("crop of a season before", "bed-history", BedHistorySchema);
+
+const signPath = farmPath.extend({ signId: Id });
+const photoPath = farmPath.extend({ id: Id });
+
+export const photos = {
+  add: createRoute({
+    method: "post",
+    path: `${farm}/signs/{signId}/photos`,
+    tags,
+    summary: "Attach a photograph to a sign",
+    request: { params: signPath, body: body(NewPhoto) },
+    responses: { 201: json(PhotoSchema, "The photograph, without its bytes"), ...problems },
+  }),
+  get: createRoute({
+    method: "get",
+    path: `${farm}/photos/{id}`,
+    tags,
+    summary: "A photograph",
+    request: { params: photoPath },
+    responses: {
+      200: {
+        description: "The picture",
+        content: Object.fromEntries(
+          PHOTO_TYPES.map((type) => [type, { schema: z.string().openapi({ format: "binary" }) }]),
+        ),
+      },
+      ...problems,
+    },
+  }),
+  remove: createRoute({
+    method: "delete",
+    path: `${farm}/photos/{id}`,
+    tags,
+    summary: "Take back a photograph",
+    request: { params: photoPath },
+    responses: { 200: json(DoneSchema, "It is gone"), ...problems },
+  }),
+};

@@ -21,7 +21,8 @@ export const fieldNotes = pgTable("field_notes", {
 
 export const applications = pgTable("applications", {
   ...ofFarm(),
-  plantingId: uuid("planting_id").notNull(),
+  /** Null where it went onto a bed in which nothing stands. */
+  plantingId: uuid("planting_id"),
   bedId: uuid("bed_id").notNull(),
   materialId: uuid("material_id").notNull(),
   /** The material's grades on that day: what the shed says later does not change what was given. */

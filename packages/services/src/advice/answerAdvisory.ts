@@ -84,7 +84,7 @@ export async function answerAdvisory(ctx: Ctx, advisoryId: string, raw: unknown)
 async function writeDown(
   tx: Tx,
   ctx: Ctx,
-  advisory: { id: string; farmId: string; subjectId: string; plantingIds: string[] },
+  advisory: { id: string; farmId: string; subjectKind: string; subjectId: string; plantingIds: string[] },
   expected: Expected | null,
   { on, materialId, amountKg, areaM2, minutes, litres, alongside = [] }: Actual,
 ): Promise<void> {
@@ -98,8 +98,10 @@ async function writeDown(
       refuse("actual.areaM2", "is missing: on how much ground it was given", "more than 0 m2", areaM2);
     }
     await belongsHere(tx, at, "material", "actual.materialId", materialId);
-    const plantingId = advisory.plantingIds[0] ?? subjectId;
-    const given = { plantingId, on, lot: null, areaM2 };
+    // A dose on a bed is the bed's, also where several plantings stand in it, or none.
+    const onBed = advisory.subjectKind === "bed";
+    const plantingId = advisory.plantingIds[0] ?? (onBed ? null : subjectId);
+    const given = { plantingId, bedId: onBed ? subjectId : null, on, lot: null, areaM2 };
     await writeApplication(tx, ctx, farmId, { ...given, materialId, amountKg, minutesOfLabour: minutes }, id);
     for (const [i, one] of alongside.entries()) {
       await belongsHere(tx, at, "material", `actual.alongside.${i}.materialId`, one.materialId);

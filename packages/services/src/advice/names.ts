@@ -1,4 +1,4 @@
-import { beds, farms, memberships, plantings, structures, type Tx, valves } from "@pith/db";
+import { bedPlans, beds, farms, memberships, plantings, structures, type Tx, trials, valves } from "@pith/db";
 import type { Reader } from "@pith/rules";
 import { and, eq, inArray } from "drizzle-orm";
 import { type Ctx, forOffice } from "../context.ts";
@@ -11,8 +11,9 @@ export interface Names {
 
 /** Names for the subjects of one farm, or of every farm that this transaction sees. */
 export async function readNames(tx: Tx, officeId: string, farmIds?: string[]): Promise<Names> {
-  const of = (t: typeof beds | typeof valves | typeof plantings | typeof structures) =>
-    and(eq(t.officeId, officeId), farmIds && inArray(t.farmId, farmIds));
+  const of = (
+    t: typeof beds | typeof valves | typeof plantings | typeof structures | typeof bedPlans | typeof trials,
+  ) => and(eq(t.officeId, officeId), farmIds && inArray(t.farmId, farmIds));
   const farmRows = await tx
     .select({ id: farms.id, name: farms.name, units: farms.units })
     .from(farms)
@@ -29,16 +30,38 @@ export async function readNames(tx: Tx, officeId: string, farmIds?: string[]): P
     .from(structures)
     .where(of(structures));
 
+  const planRows = await tx
+    .select({ id: bedPlans.id, season: bedPlans.season, blocks: bedPlans.blocks })
+    .from(bedPlans)
+    .where(of(bedPlans));
+  const trialRows = await tx
+    .select({ id: trials.id, name: trials.name, design: trials.design })
+    .from(trials)
+    .where(of(trials));
+
   const known = new Map(farmRows.map((f) => [f.id, f]));
   const bedNames = new Map(bedRows.map((b) => [b.id, b.name]));
   const plantingNames = plantingRows.map((p) => [p.id, `${p.name}, ${bedNames.get(p.bedId) ?? ""}`] as const);
   const subjects = new Map<string, string>([
     ...valveRows.map((v) => [v.id, v.name] as const),
+    ...planRows.map((p) => [p.id, String(p.season)] as const),
+    ...trialRows.map((t) => [t.id, t.name] as const),
     ...structureRows.map((s) => [s.id, s.name] as const),
     ...bedNames,
     ...plantingNames,
   ]);
-  const readable = new Map([...bedNames, ...plantingNames]);
+  const readable = new Map([
+    // A block that is a planting already goes by the planting's name.
+    ...planRows.flatMap((p) => p.blocks.map((b) => [b.id, b.varietyName] as const)),
+    ...bedNames,
+    ...plantingNames,
+    ...trialRows.flatMap((t) =>
+      t.design.factors.flatMap((f) => [
+        [f.id, f.name] as const,
+        ...f.levels.map((level) => [level.id, level.name] as const),
+      ]),
+    ),
+  ]);
   return {
     farm(farmId) {
       const row = known.get(farmId);

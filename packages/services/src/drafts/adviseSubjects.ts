@@ -1,3 +1,4 @@
+import type { PlanBlock } from "@pith/contract";
 import {
   type Answer,
   adviseEachPlanting,
@@ -22,6 +23,8 @@ import {
   valveState,
 } from "../states/assemble.ts";
 import type { FarmFacts } from "../states/facts.ts";
+import { bedPlanState } from "../states/planState.ts";
+import { trialState } from "../states/trialState.ts";
 
 /** One subject with the state it was advised on and every rule's answer. */
 export interface Advised {
@@ -38,6 +41,8 @@ export function adviseSubjects(facts: FarmFacts): Advised[] {
     ...adviseValves(facts),
     ...adviseBeds(facts),
     ...adviseStructures(facts),
+    ...adviseBedPlans(facts),
+    ...adviseTrials(facts),
   ];
 }
 
@@ -92,14 +97,37 @@ const adviseBeds = (facts: FarmFacts): Advised[] =>
 const adviseStructures = (facts: FarmFacts): Advised[] =>
   facts.structures.map((structure) => adviseOne(structureState(facts, structure), structure.id, []));
 
+/** Plans of seasons gone by are history. */
+const adviseBedPlans = (facts: FarmFacts): Advised[] =>
+  facts.bedPlans
+    .filter((plan) => plan.season >= Number(facts.asOf.slice(0, 4)))
+    .map((plan) =>
+      adviseOne(
+        bedPlanState(facts, plan as typeof plan & { blocks: PlanBlock[] }),
+        plan.id,
+        plan.blocks.flatMap((b) => b.plantingId ?? []),
+      ),
+    );
+
+const adviseTrials = (facts: FarmFacts): Advised[] =>
+  facts.trials.map((row) => {
+    const timeZone = facts.sites.get(row.siteId)?.row.timeZone ?? "UTC";
+    const values = facts.trialValues.filter((v) => v.trialId === row.id);
+    return adviseOne(
+      trialState({ asOf: facts.asOf, settings: facts.settings, timeZone, row, values }),
+      row.id,
+      [],
+    );
+  });
+
 function adviseOne(
-  state: Exclude<State, { kind: "farm-season" | "shed" | "bed-plan" | "trial" }>,
+  state: Exclude<State, { kind: "farm-season" | "shed" }>,
   id: string,
   plantingIds: string[],
 ): Advised {
   const problem = problemOf(state);
   const answers = problem ? refusals(state, id, problem) : adviseState(state);
-  return { state, answers, plantingIds, timeZone: state.site.timeZone };
+  return { state, answers, plantingIds, timeZone: "site" in state ? state.site.timeZone : state.timeZone };
 }
 
 /** Stored rows that the rules cannot read are said to be so, by every rule that asked for them. */

@@ -15,19 +15,17 @@ export async function listPlantings(tx: Tx, { officeId, farmId }: OfFarm): Promi
     .from(plantings)
     .where(and(eq(plantings.officeId, officeId), eq(plantings.farmId, farmId)))
     .orderBy(desc(plantings.sownOn), asc(plantings.varietyName), asc(plantings.id));
-  return rows.map(
-    ({ officeId: _, farmId: __, baseTemperatureC: ___, propagation, deficit, ...planting }) => ({
-      ...planting,
-      propagation: propagation && {
-        mediumC: propagation.mediumC ?? null,
-        germinationPct: propagation.germinationPct ?? null,
-        lossPct: propagation.lossPct ?? null,
-        growingC: propagation.growingC ?? null,
-      },
-      deficit: deficit && { etShare: deficit.etShare ?? null, from: deficit.from, to: deficit.to ?? null },
-      feeding: { ...planting.feeding, materialId: planting.feeding.materialId ?? null },
-    }),
-  );
+  return rows.map(({ officeId: _, farmId: __, propagation, deficit, ...planting }) => ({
+    ...planting,
+    propagation: propagation && {
+      mediumC: propagation.mediumC ?? null,
+      germinationPct: propagation.germinationPct ?? null,
+      lossPct: propagation.lossPct ?? null,
+      growingC: propagation.growingC ?? null,
+    },
+    deficit: deficit && { etShare: deficit.etShare ?? null, from: deficit.from, to: deficit.to ?? null },
+    feeding: { ...planting.feeding, materialId: planting.feeding.materialId ?? null },
+  }));
 }
 
 const planting: Thing<Planting, BodyOf<typeof farmRoutes.plantings.add>> = {
@@ -40,7 +38,7 @@ const planting: Thing<Planting, BodyOf<typeof farmRoutes.plantings.add>> = {
       .values({ ...at, id, ...value })
       .onConflictDoUpdate({ target: [plantings.officeId, plantings.id], set: value }),
   check: async (tx, at, id, value) => {
-    parseAtTheDoor(PlantingSchema, plantingPart({ id, baseTemperatureC: null, ...value }));
+    parseAtTheDoor(PlantingSchema, plantingPart({ id, ...value }));
     const { sownOn, endedOn, deficit } = value;
     if (deficit?.to && deficit.to < deficit.from) {
       refuse("deficit.to", "must not be before deficit.from", `${deficit.from} or later`, deficit.to);

@@ -1,9 +1,11 @@
 import { type Application, recordRoutes } from "@pith/contract";
-import { applications, materials, plantings, type Tx } from "@pith/db";
+import { applications, materials, type Tx } from "@pith/db";
+import { refuse } from "@pith/rules";
 import { and, eq } from "drizzle-orm";
 import { type Ctx, nowOf } from "../context.ts";
 import { found } from "../errors.ts";
 import { belongsHere } from "../farms/belongsHere.ts";
+import { bedOfPlanting, requireWorkOpen } from "./closedBeds.ts";
 import { type RecordKind, verbsOf } from "./record.ts";
 import { moveStock } from "./stock.ts";
 
@@ -22,10 +24,8 @@ export async function writeApplication(
 ): Promise<Application> {
   const { officeId } = ctx;
   const { plantingId, materialId, on, lot, amountKg, areaM2, minutesOfLabour } = value;
-  const [planting] = await tx
-    .select({ bedId: plantings.bedId })
-    .from(plantings)
-    .where(and(eq(plantings.officeId, officeId), eq(plantings.farmId, farmId), eq(plantings.id, plantingId)));
+  const bedId = plantingId === null ? value.bedId : await bedOfPlanting(tx, { officeId, farmId }, plantingId);
+  if (!bedId) refuse("bedId", "is missing where no planting is named", "a bed of the farm", null);
   const [material] = await tx
     .select({
       kind: materials.kind,
@@ -37,13 +37,14 @@ export async function writeApplication(
     .from(materials)
     .where(and(eq(materials.officeId, officeId), eq(materials.farmId, farmId), eq(materials.id, materialId)));
   const { analysis, ...whatItIs } = found(material, "material");
+  await requireWorkOpen(tx, { officeId, farmId }, bedId, on);
   const id = globalThis.crypto.randomUUID();
   await tx.insert(applications).values({
     officeId,
     farmId,
     id,
     plantingId,
-    bedId: found(planting, "planting").bedId,
+    bedId,
     materialId,
     ...whatItIs,
     composted: analysis.composted ?? null,
@@ -57,7 +58,7 @@ export async function writeApplication(
     recordedAt: nowOf(ctx),
   });
   await moveStock(tx, { officeId, farmId }, materialId, -amountKg);
-  return { id, ...value };
+  return { id, ...value, bedId };
 }
 
 /** Deletes applications and gives what they took back to the shed. */
@@ -85,8 +86,9 @@ export async function takeBackApplications(
 const application: RecordKind<Application> = {
   one: "application",
   route: recordRoutes.applications.add,
-  async check(tx, at, { plantingId, materialId }) {
+  async check(tx, at, { plantingId, bedId, materialId }) {
     await belongsHere(tx, at, "planting", "plantingId", plantingId);
+    await belongsHere(tx, at, "bed", "bedId", bedId ?? null);
     await belongsHere(tx, at, "material", "materialId", materialId);
   },
   add: (tx, ctx, farmId, value) => writeApplication(tx, ctx, farmId, value, null),

@@ -13,14 +13,18 @@ import {
   waterTests,
 } from "@pith/db";
 import { and, desc, eq, inArray, isNull, or } from "drizzle-orm";
-import { type Ctx, inOffice } from "../context.ts";
+import { type Ctx, inOffice, nowOf } from "../context.ts";
 import { found } from "../errors.ts";
 import { requireFarm } from "../farms/requireFarm.ts";
 import { soilTestPart } from "../states/parts.ts";
 import { readTexts } from "../texts.ts";
 import { queryOf } from "../wellFormed.ts";
+import { listBedHistory } from "./bedHistory.ts";
+import { closedBeds } from "./closedBeds.ts";
 import { listDeliveries } from "./deliveries.ts";
 import { plantTestView } from "./plantTests.ts";
+import { listSigns } from "./signs.ts";
+import { listSprays } from "./sprays.ts";
 import { waterTestView } from "./waterTests.ts";
 
 /** As many of each as a season of a large farm holds. */
@@ -32,6 +36,7 @@ export async function getRecords(ctx: Ctx, farmId: string, rawQuery: unknown): P
   const { officeId } = ctx;
   return inOffice(ctx, async (tx) => {
     await requireFarm(tx, ctx, farmId);
+    const at = { officeId, farmId };
     let place: { bedId: string; siteId: string; valveId: string | null } | undefined;
     if (plantingId !== undefined) {
       const [row] = await tx
@@ -75,12 +80,25 @@ export async function getRecords(ctx: Ctx, farmId: string, rawQuery: unknown): P
         await tx
           .select()
           .from(applications)
-          .where(ofPlanting(applications))
+          .where(
+            place
+              ? or(
+                  ofPlanting(applications),
+                  and(
+                    eq(applications.officeId, officeId),
+                    eq(applications.farmId, farmId),
+                    isNull(applications.plantingId),
+                    eq(applications.bedId, place.bedId),
+                  ),
+                )
+              : ofPlanting(applications),
+          )
           .orderBy(desc(applications.onDay), desc(applications.recordedAt))
           .limit(MOST)
-      ).map(({ id, plantingId, materialId, onDay, lot, amountKg, areaM2, minutesOfLabour }) => ({
+      ).map(({ id, plantingId, bedId, materialId, onDay, lot, amountKg, areaM2, minutesOfLabour }) => ({
         id,
         plantingId,
+        bedId,
         materialId,
         on: onDay,
         lot,
@@ -212,6 +230,10 @@ export async function getRecords(ctx: Ctx, farmId: string, rawQuery: unknown): P
         ph,
         drainedPct,
       })),
+      signs: await listSigns(tx, at, plantingId, MOST),
+      sprays: await listSprays(tx, at, place && [place.bedId], MOST),
+      bedHistory: await listBedHistory(tx, at, place && [place.bedId]),
+      closed: await closedBeds(tx, at, nowOf(ctx), place && [place.bedId]),
     };
   });
 }

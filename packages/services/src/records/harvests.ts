@@ -4,13 +4,15 @@ import { refuse } from "@pith/rules";
 import { and, eq } from "drizzle-orm";
 import { nowOf } from "../context.ts";
 import { belongsHere } from "../farms/belongsHere.ts";
+import { bedOfPlanting, requireHarvestOpen } from "./closedBeds.ts";
 import { type RecordKind, verbsOf } from "./record.ts";
 
 const harvest: RecordKind<Harvest> = {
   one: "harvest",
   route: recordRoutes.harvests.add,
-  async check(tx, at, { plantingId, kg, marketableKg }) {
+  async check(tx, at, { plantingId, on, kg, marketableKg }) {
     await belongsHere(tx, at, "planting", "plantingId", plantingId);
+    await requireHarvestOpen(tx, at, await bedOfPlanting(tx, at, plantingId), on);
     if (marketableKg !== null && marketableKg > kg) {
       refuse("marketableKg", "must not be more than kg", `at most ${kg}`, marketableKg);
     }

@@ -1,9 +1,11 @@
 import {
   addDays,
   type Bed,
+  type BedHistory,
   type BedState,
   type Expected,
   type FarmSeasonState,
+  type FirstPick,
   localDay,
   type PlantingState,
   type StructureState,
@@ -21,9 +23,11 @@ import {
   plantingPart,
   plantTestPart,
   present,
+  signPart,
   sitePart,
   soilTestPart,
   soilWaterPart,
+  sprayPart,
   structurePart,
   waterTestPart,
 } from "./parts.ts";
@@ -38,6 +42,11 @@ const MOST_SOIL_WATER = 5000;
 const MOST_WATER_TESTS = 50;
 const MOST_PLANT_TESTS = 50;
 const MOST_DRAIN_READINGS = 400;
+const MOST_SIGNS = 500;
+const MOST_SPRAYS = 500;
+const MOST_PICKED = 1000;
+const MOST_HISTORY = 200;
+const MOST_FIRST_PICKS = 50;
 /** Heat is reckoned ahead; the last weeks show what the nights were. */
 const STRUCTURE_WEATHER_DAYS = 30;
 /** As much as a state can hold. */
@@ -100,6 +109,21 @@ export function plantingState(facts: FarmFacts, planting: PlantingRow): Planting
         .map(drainReadingPart),
     ),
     waterings: bed.valveId === null ? undefined : some(wateringsOf(facts, bed.valveId, start, site.today)),
+    signs: some(
+      facts.signs
+        .filter((s) => s.plantingId === planting.id && s.onDay <= site.today)
+        .slice(-MOST_SIGNS)
+        .map((s) => signPart(s, facts.photos.get(s.id) ?? 0)),
+    ),
+    sprays: some(spraysOf(facts, bed.id)),
+    firstPicks: some(firstPicksOf(facts, planting)),
+    picked: some(
+      facts.harvests
+        .filter((h) => h.plantingId === planting.id && h.onDay <= site.today)
+        .slice(-MOST_PICKED)
+        .map(({ onDay, kg, marketableKg }) => present({ on: onDay, kg, marketableKg })),
+    ),
+    history: some(historyOf(facts, bed.id)),
   }) as PlantingState;
 }
 
@@ -204,8 +228,51 @@ export function bedState(facts: FarmFacts, bed: BedView): BedState {
     ),
     // The next to go out; where none does, the last that went.
     setOutOn: dates.find((d) => d >= site.today) ?? dates.at(-1),
+    unanswered: some(unansweredOf(facts, bed.id, site)),
+    sprays: some(spraysOf(facts, bed.id)),
+    history: some(historyOf(facts, bed.id)),
+    pepperSeason: pepperSeasonOf(dates, site.today),
   }) as BedState;
 }
+
+/** The season of the peppers in a bed, or of those meant for it. */
+const pepperSeasonOf = (dates: string[], today: string): number | undefined => {
+  const date = dates.find((d) => d >= today) ?? dates.at(-1);
+  return date === undefined ? undefined : Number(date.slice(0, 4));
+};
+
+const spraysOf = (facts: FarmFacts, bedId: string) =>
+  facts.sprays
+    .filter((s) => s.bedId === bedId)
+    .slice(-MOST_SPRAYS)
+    .map(sprayPart);
+
+/** What stood in a bed: as written down, and plantings kept here that were cleared; one line a season and crop. */
+export function historyOf(facts: FarmFacts, bedId: string): BedHistory[] {
+  const said = facts.bedHistory
+    .filter((h) => h.bedId === bedId)
+    .map(({ season, crop, disease }) => present({ season, crop, disease }) as BedHistory);
+  const grown = facts.cleared
+    .filter((p) => p.bedId === bedId)
+    .map((p): BedHistory => ({ season: Number((p.setOutOn ?? p.sownOn).slice(0, 4)), crop: "pepper" }))
+    .filter((h) => !said.some((s) => s.season === h.season && s.crop === h.crop));
+  const once = new Map(grown.map((h) => [h.season, h]));
+  return [...said, ...once.values()].sort((a, b) => a.season - b.season).slice(-MOST_HISTORY);
+}
+
+/** When plantings of the same name were first picked on this farm before. */
+const firstPicksOf = (facts: FarmFacts, { varietyName }: PlantingRow): FirstPick[] => {
+  const name = varietyName.trim().toLowerCase();
+  return facts.cleared
+    .filter(
+      (p) => p.varietyName.trim().toLowerCase() === name && p.setOutOn !== null && p.firstPickOn !== null,
+    )
+    .slice(-MOST_FIRST_PICKS)
+    .map(
+      ({ sownOn, setOutOn, firstPickOn, pickAt }) =>
+        present({ sownOn, setOutOn, firstPickOn, at: pickAt }) as FirstPick,
+    );
+};
 
 /** Shortest length a state can hold [m]. */
 const LEAST_LENGTH_M = 0.2;
@@ -263,7 +330,8 @@ function applicationsOf(facts: FarmFacts, planting: PlantingRow, today: string) 
     .filter(
       (a) =>
         a.onDay <= today &&
-        (a.plantingId === planting.id || (a.bedId === planting.bedId && !standing.has(a.plantingId))),
+        (a.plantingId === planting.id ||
+          (a.bedId === planting.bedId && (a.plantingId === null || !standing.has(a.plantingId)))),
     )
     .slice(-MOST_RECORDS)
     .map(applicationPart);

@@ -1,17 +1,25 @@
 import {
   advisories,
   applications,
+  bedHistory,
+  bedPlans,
   drainReadings,
   fieldNotes,
+  harvests,
   offices,
+  photos,
   plantings,
   plantTemperatures,
   plantTests,
+  signs,
   sites,
   soilTests,
   soilWaterReadings,
+  sprays,
   structures,
   type Tx,
+  trials,
+  trialValues,
   valves,
   waterings,
   waterTests,
@@ -27,7 +35,7 @@ import {
   SettingsSchema,
   type WeatherDay,
 } from "@pith/rules";
-import { and, asc, desc, eq, gte, inArray, isNull, lte, ne, sql } from "drizzle-orm";
+import { and, asc, count, desc, eq, gte, inArray, isNotNull, isNull, lte, ne, sql } from "drizzle-orm";
 import { listBeds } from "../farms/listBeds.ts";
 import { listMaterials } from "../farms/listMaterials.ts";
 import type { OfFarm } from "../farms/ofFarm.ts";
@@ -61,6 +69,15 @@ export type OpenAdvisory = Pick<
   "ruleId" | "subjectId" | "issuedAt" | "expected"
 > & { replacedAt: string | null };
 
+/** A planting of an earlier season: what stood in the bed, and how long its variety took on this farm. */
+export type ClearedPlanting = Pick<
+  typeof plantings.$inferSelect,
+  "id" | "bedId" | "varietyName" | "sownOn" | "setOutOn" | "pickAt"
+> & { firstPickOn: string | null };
+
+/** A trial is spoken of as long after its end. */
+const TRIAL_DAYS = 400;
+
 /** Everything of a farm that states are assembled from, read once. */
 export interface FarmFacts {
   farmId: string;
@@ -89,6 +106,22 @@ export interface FarmFacts {
   /** Oldest first, of the last {@link SOIL_WATER_DAYS} days. */
   soilWater: (typeof soilWaterReadings.$inferSelect)[];
   temperatures: (typeof plantTemperatures.$inferSelect)[];
+  /** Oldest first. */
+  signs: (typeof signs.$inferSelect)[];
+  /** How many photographs each sign has. */
+  photos: Map<string, number>;
+  /** Oldest first, of the last {@link WEATHER_DAYS} days. */
+  sprays: (typeof sprays.$inferSelect)[];
+  /** Oldest first, of plantings that stand. */
+  harvests: (typeof harvests.$inferSelect)[];
+  /** Oldest first. */
+  bedHistory: (typeof bedHistory.$inferSelect)[];
+  /** Plantings that were cleared, with the day of their first pick where one is known. */
+  cleared: ClearedPlanting[];
+  bedPlans: (typeof bedPlans.$inferSelect)[];
+  /** Not ended longer than {@link TRIAL_DAYS} days. */
+  trials: (typeof trials.$inferSelect)[];
+  trialValues: (typeof trialValues.$inferSelect)[];
   unanswered: OpenAdvisory[];
 }
 
@@ -200,8 +233,100 @@ export async function readFacts(tx: Tx, at: OfFarm, asOf: string): Promise<FarmF
             ),
           )
           .orderBy(asc(plantTemperatures.at)),
+    signs: none
+      ? []
+      : await tx
+          .select()
+          .from(signs)
+          .where(and(eq(signs.officeId, officeId), inArray(signs.plantingId, ids)))
+          .orderBy(asc(signs.onDay), asc(signs.recordedAt), asc(signs.id)),
+    photos: new Map(
+      (
+        await tx
+          .select({ signId: photos.signId, n: count() })
+          .from(photos)
+          .where(and(eq(photos.officeId, officeId), eq(photos.farmId, farmId)))
+          .groupBy(photos.signId)
+      ).map(({ signId, n }) => [signId, n]),
+    ),
+    sprays: await tx
+      .select()
+      .from(sprays)
+      .where(
+        and(
+          eq(sprays.officeId, officeId),
+          eq(sprays.farmId, farmId),
+          lte(sprays.at, asOf),
+          gte(sprays.at, `${since}T00:00:00Z`),
+        ),
+      )
+      .orderBy(asc(sprays.at), asc(sprays.id)),
+    harvests: none
+      ? []
+      : await tx
+          .select()
+          .from(harvests)
+          .where(and(eq(harvests.officeId, officeId), inArray(harvests.plantingId, ids)))
+          .orderBy(asc(harvests.onDay), asc(harvests.recordedAt), asc(harvests.id)),
+    bedHistory: await tx
+      .select()
+      .from(bedHistory)
+      .where(and(eq(bedHistory.officeId, officeId), eq(bedHistory.farmId, farmId)))
+      .orderBy(asc(bedHistory.season), asc(bedHistory.crop), asc(bedHistory.id)),
+    cleared: await readCleared(tx, at),
+    bedPlans: await tx
+      .select()
+      .from(bedPlans)
+      .where(and(eq(bedPlans.officeId, officeId), eq(bedPlans.farmId, farmId)))
+      .orderBy(asc(bedPlans.season), asc(bedPlans.id)),
+    ...(await readTrials(tx, at, addDays(asOf.slice(0, 10), -TRIAL_DAYS))),
     unanswered: await readUnanswered(tx, at, since),
   };
+}
+
+/** The first pick is a note of it, else the first harvest written down. */
+async function readCleared(tx: Tx, { officeId, farmId }: OfFarm): Promise<ClearedPlanting[]> {
+  const firstOf = (table: typeof fieldNotes | typeof harvests, only = sql`true`) => sql`(
+    select min(on_day)::text from ${table} f
+    where f.office_id = ${plantings.officeId} and f.planting_id = ${plantings.id} and ${only})`;
+  return tx
+    .select({
+      id: plantings.id,
+      bedId: plantings.bedId,
+      varietyName: plantings.varietyName,
+      sownOn: plantings.sownOn,
+      setOutOn: plantings.setOutOn,
+      pickAt: plantings.pickAt,
+      firstPickOn: sql<string | null>`coalesce(
+        ${firstOf(fieldNotes, sql`f.kind = 'first-pick'`)}, ${firstOf(harvests)})`,
+    })
+    .from(plantings)
+    .where(and(eq(plantings.officeId, officeId), eq(plantings.farmId, farmId), isNotNull(plantings.endedOn)))
+    .orderBy(asc(plantings.sownOn), asc(plantings.id));
+}
+
+async function readTrials(tx: Tx, { officeId, farmId }: OfFarm, since: string) {
+  const rows = await tx
+    .select()
+    .from(trials)
+    .where(
+      and(
+        eq(trials.officeId, officeId),
+        eq(trials.farmId, farmId),
+        sql`coalesce(${trials.endedOn}, 'infinity') >= ${since}::date`,
+      ),
+    )
+    .orderBy(asc(trials.madeAt), asc(trials.id));
+  const ids = rows.map((t) => t.id);
+  const values =
+    ids.length === 0
+      ? []
+      : await tx
+          .select()
+          .from(trialValues)
+          .where(and(eq(trialValues.officeId, officeId), inArray(trialValues.trialId, ids)))
+          .orderBy(asc(trialValues.plotId), asc(trialValues.responseId));
+  return { trials: rows, trialValues: values };
 }
 
 async function readSites(tx: Tx, { officeId, farmId }: OfFarm, asOf: string, since: string) {

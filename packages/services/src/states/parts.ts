@@ -6,9 +6,11 @@ import type {
   materials,
   plantings,
   plantTests,
+  signs,
   sites,
   soilTests,
   soilWaterReadings,
+  sprays,
   structures,
   waterTests,
   weatherDays,
@@ -23,9 +25,11 @@ import type {
   Planting,
   PlantingState,
   PlantTest,
+  Sign,
   Site,
   SoilTest,
   SoilWaterReading,
+  Spray,
   Structure,
   WaterTest,
   WeatherDay,
@@ -81,11 +85,21 @@ export const bedPart = (row: BedRow & Periods): Bed =>
   }) as Bed;
 
 /** What a request may leave out. */
-type Lately = "expectedPricePerKg" | "propagation" | "deficit";
+type Lately =
+  | "expectedPricePerKg"
+  | "propagation"
+  | "deficit"
+  | "baseTemperatureC"
+  | "baseTemperatureFrom"
+  | "pickAt"
+  | "heightCm"
+  | "pungent"
+  | "saveSeed";
 
 export const plantingPart = (
-  row: Omit<Row<typeof plantings>, "bedId" | "varietyName" | "feeding" | Lately> &
-    Partial<Pick<Row<typeof plantings>, Lately>>,
+  row: Omit<Row<typeof plantings>, "bedId" | "varietyName" | "feeding" | Lately> & {
+    [K in Lately]?: Row<typeof plantings>[K] | undefined;
+  },
 ): Planting =>
   present({
     id: row.id,
@@ -104,6 +118,11 @@ export const plantingPart = (
     yieldGoalTPerHa: row.yieldGoalTPerHa,
     daysToMaturity: row.daysToMaturity,
     baseTemperatureC: row.baseTemperatureC,
+    baseTemperatureFrom: row.baseTemperatureFrom,
+    pickAt: row.pickAt,
+    heightCm: row.heightCm,
+    pungent: row.pungent,
+    saveSeed: row.saveSeed,
     expectedPricePerKg: row.expectedPricePerKg,
     propagation: row.propagation && present(row.propagation),
     deficit: row.deficit && present(row.deficit),
@@ -205,6 +224,24 @@ export const drainReadingPart = (row: typeof drainReadings.$inferSelect): DrainR
 
 export const notePart = ({ onDay, kind, value }: { onDay: string; kind: string; value: number | null }) =>
   present({ on: onDay, kind, value }) as FieldNote;
+
+export const signPart = (row: typeof signs.$inferSelect, photos: number): Sign =>
+  present({
+    on: row.onDay,
+    sign: row.sign,
+    part: row.part,
+    pattern: row.pattern,
+    speed: row.speed,
+    plantsPct: row.plantsPct,
+    photos: photos > 0 ? photos : undefined,
+  }) as Sign;
+
+export const sprayPart = ({
+  at,
+  target,
+  reEntryHours,
+  preHarvestDays,
+}: typeof sprays.$inferSelect): Spray => ({ at, target, reEntryHours, preHarvestDays });
 
 type WeatherRow = Omit<Row<typeof weatherDays>, "siteId" | "importId">;
 

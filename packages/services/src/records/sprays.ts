@@ -1,0 +1,73 @@
+import { recordRoutes, type Spray } from "@pith/contract";
+import { sprays, type Tx } from "@pith/db";
+import { refuse } from "@pith/rules";
+import { and, desc, eq, inArray } from "drizzle-orm";
+import { nowOf } from "../context.ts";
+import { belongsHere } from "../farms/belongsHere.ts";
+import type { OfFarm } from "../farms/ofFarm.ts";
+import { type RecordKind, verbsOf } from "./record.ts";
+
+/** A row as the wire shows it. */
+const viewOf = (row: typeof sprays.$inferSelect): Spray => ({
+  id: row.id,
+  bedId: row.bedId,
+  at: row.at,
+  product: row.product,
+  registration: row.registration,
+  target: row.target,
+  reEntryHours: row.reEntryHours,
+  preHarvestDays: row.preHarvestDays,
+});
+
+/** Sprayings of a farm, or of some of its beds, newest first. */
+export async function listSprays(
+  tx: Tx,
+  { officeId, farmId }: OfFarm,
+  bedIds: string[] | undefined,
+  most: number,
+): Promise<Spray[]> {
+  const rows = await tx
+    .select()
+    .from(sprays)
+    .where(
+      and(eq(sprays.officeId, officeId), eq(sprays.farmId, farmId), bedIds && inArray(sprays.bedId, bedIds)),
+    )
+    .orderBy(desc(sprays.at), desc(sprays.id))
+    .limit(most);
+  return rows.map(viewOf);
+}
+
+const spray: RecordKind<Spray> = {
+  one: "spraying",
+  route: recordRoutes.sprays.add,
+  check: (tx, at, { bedId }) => belongsHere(tx, at, "bed", "bedId", bedId),
+  async add(tx, ctx, farmId, value) {
+    // An interval that begins in the future would close a bed that nobody sprayed.
+    if (Date.parse(value.at) > ctx.now().getTime()) {
+      refuse("at", "lies in the future", "when it was really sprayed", value.at);
+    }
+    const id = globalThis.crypto.randomUUID();
+    await tx.insert(sprays).values({
+      officeId: ctx.officeId,
+      farmId,
+      id,
+      ...value,
+      recordedBy: ctx.actor.userId,
+      recordedAt: nowOf(ctx),
+    });
+    return { id, ...value };
+  },
+  find: async (tx, at, id) =>
+    (
+      await tx
+        .select({ recordedBy: sprays.recordedBy })
+        .from(sprays)
+        .where(and(eq(sprays.officeId, at.officeId), eq(sprays.farmId, at.farmId), eq(sprays.id, id)))
+    )[0],
+  remove: (tx, ctx, farmId, id) =>
+    tx
+      .delete(sprays)
+      .where(and(eq(sprays.officeId, ctx.officeId), eq(sprays.farmId, farmId), eq(sprays.id, id))),
+};
+
+export const { add: addSpray, remove: removeSpray } = verbsOf(spray);
