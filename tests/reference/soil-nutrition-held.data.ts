@@ -164,6 +164,39 @@ export const HELD_BY_CLAIMS: readonly HeldRow[] = [
     "colder",
   ),
   held("SN-1123", "setting-depth.georgia", "tifton-1994", "'Jupiter' yielded more", "'Camelot'"),
+  held(
+    "SN-1125",
+    "setting-depth.grafting",
+    "gisbert-2010",
+    "'Foc' and 'Charlot'",
+    "SCM-334",
+    "more fruit",
+    "one of two scions",
+  ),
+  held(
+    "SN-1127",
+    "topping.chitwan",
+    "pinching-chitwan",
+    "15 and 30 days after setting out",
+    "+118.65 %",
+    "+77.56 %",
+    "+27.57 %",
+    "+18.04 %",
+    "-32.70 %",
+    "flowered later",
+    "one farm",
+  ),
+  held("SN-1128", "topping.baitadi", "pinching-baitadi", "20, 30 or 40 days", "30 days yielded most"),
+  held("SN-1129", "topping.lamjung", "pinching-lamjung", "25 and 40 days", "flowered later"),
+  held("SN-1130", "topping.lalitpur", "pinching-lalitpur", "30 and 45 days", "6.93 t/ha"),
+  held(
+    "SN-1131",
+    "topping.stems",
+    "ijhs-stem-pruning",
+    "four stems yielded most",
+    "two stems",
+    "two cultivars",
+  ),
 ];
 
 const FIFTH_ISSUE = "evidence for rotation, company, topping, seed and grafting, which are not built yet";
@@ -192,12 +225,13 @@ export const USED_NOWHERE: Readonly<Record<string, string>> = {
   "SN-1009": "rows in a bed are the grower's own; no rule sets them",
   "SN-1010": "spacing is the grower's own; no rule sets it",
   "SN-1014": "a state's cartons for an acre: the yield goal is the grower's own",
+  "SN-1126": "grafting trials known by their titles alone: nothing in them was read",
   "SN-1121": "bases disagree, so the base is an input; the grower sets it",
   ...Object.fromEntries(
-    [
-      1101, 1102, 1103, 1104, 1105, 1106, 1107, 1109, 1110, 1111, 1112, 1113, 1114, 1125, 1126, 1127, 1128,
-      1129, 1130, 1131,
-    ].map((n) => [`SN-${n}`, FIFTH_ISSUE]),
+    [1101, 1102, 1103, 1104, 1105, 1106, 1107, 1109, 1110, 1111, 1112, 1113, 1114].map((n) => [
+      `SN-${n}`,
+      FIFTH_ISSUE,
+    ]),
   ),
 };
 

@@ -10,6 +10,7 @@ import { setOut } from "../../packages/rules/src/text/en/set-out.ts";
 import { settingDepth } from "../../packages/rules/src/text/en/setting-depth.ts";
 import { sowBy } from "../../packages/rules/src/text/en/sow-by.ts";
 import { tooHot } from "../../packages/rules/src/text/en/too-hot.ts";
+import { topping } from "../../packages/rules/src/text/en/topping.ts";
 
 const rulesFolder = join(import.meta.dirname, "../../packages/rules/src/rules");
 const sourceOf = (rule: string): string =>
@@ -26,6 +27,7 @@ describe.each([
   ["sow-by", sowBy],
   ["too-hot", tooHot],
   ["setting-depth", settingDepth],
+  ["topping", topping],
 ])("texts of %s", (rule, texts) => {
   const source = sourceOf(rule);
   const literal = new Set(

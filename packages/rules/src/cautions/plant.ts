@@ -25,4 +25,12 @@ export const plantCautions: Caution[] = [
       en: "Stakes at face height injure eyes. Cap the ends, or cut them below or well above face height.",
     },
   },
+  {
+    id: "clean-cut",
+    version: 1,
+    severity: "warning",
+    text: {
+      en: "Virus and bacteria go from plant to plant on hands and blades. Wash hands before and between beds, and after handling tobacco. Handle healthy plants first and leave sick ones alone. Use the blade's disinfectant as its label says, and cut away from your fingers.",
+    },
+  },
 ];

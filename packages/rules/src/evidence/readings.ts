@@ -30,7 +30,8 @@ function readingRow(side: Side, id: string, inForce: boolean): (Message | null)[
   const claim = claims.get(id);
   if (!claim) throw new Error(`no claim ${id}`);
   return [
-    say(`reading.side.${side}${inForce ? "-in-force" : ""}`, {
+    // A gap is nobody's reading, whatever leans on it.
+    say(`reading.side.${side}${inForce && side !== "gap" ? "-in-force" : ""}`, {
       grade: { word: `reading.grade.${claim.grade}` },
     }),
     say(`reading.${id}.finding`),

@@ -15,7 +15,9 @@ import { settingDepthRule } from "./setting-depth/index.ts";
 import { shedRule } from "./shed/index.ts";
 import { soilReadingRule } from "./soil-reading/index.ts";
 import { sowByRule } from "./sow-by/index.ts";
+import { stageRule } from "./stage/index.ts";
 import { tooHotRule } from "./too-hot/index.ts";
+import { toppingRule } from "./topping/index.ts";
 import { woodAshRule } from "./wood-ash/index.ts";
 
 /** Every rule, in the order of the catalogue. The cast holds because a rule is only handed states of its own subject. */
@@ -37,5 +39,7 @@ export const rules = [
   woodAshRule,
   manureTimingRule,
   containersRule,
+  stageRule,
   settingDepthRule,
+  toppingRule,
 ] as Rule[];
