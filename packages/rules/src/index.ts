@@ -24,6 +24,15 @@ export {
   SOIL_TEST_CLASSES,
 } from "./guides/shape.ts";
 export * from "./layout/index.ts";
+export { type WorthOptions, worthMeasuring } from "./missing/index.ts";
+export {
+  type Candidate,
+  COST_CLASSES,
+  type CostClass,
+  type KeyAmount,
+  type Spread,
+  type WorthMeasuring,
+} from "./missing/types.ts";
 export { type SprayIntervals, sprayIntervals } from "./plant/sprayIntervals.ts";
 export { quantities } from "./quantities/index.ts";
 export { rules } from "./rules/index.ts";

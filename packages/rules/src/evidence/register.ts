@@ -7,6 +7,7 @@ import { hotterClaims } from "./claims/hotter.ts";
 import { irrigateClaims } from "./claims/irrigate.ts";
 import { limeClaims } from "./claims/lime.ts";
 import { manureTimingClaims } from "./claims/manure-timing.ts";
+import { missingClaims } from "./claims/missing.ts";
 import { nightHeatClaims } from "./claims/night-heat.ts";
 import { saltClaims } from "./claims/salt.ts";
 import { setOutClaims } from "./claims/set-out.ts";
@@ -28,6 +29,7 @@ import { plantSources } from "./sources/plant.ts";
 import { soilSources } from "./sources/soil.ts";
 import { stressSources } from "./sources/stress.ts";
 import { trainingSources } from "./sources/training.ts";
+import { uncertaintySources } from "./sources/uncertainty.ts";
 import { warmthSources } from "./sources/warmth.ts";
 import { waterSources } from "./sources/water.ts";
 import type { Claim, Source } from "./types.ts";
@@ -47,6 +49,7 @@ export const sources: ReadonlyMap<string, Source> = new Map(
     ...stressSources,
     ...growthSources,
     ...trainingSources,
+    ...uncertaintySources,
   ].map((s) => [s.id, s]),
 );
 
@@ -72,6 +75,7 @@ export const claims: ReadonlyMap<string, Claim> = new Map(
     ...feedingClaims,
     ...shedClaims,
     ...manureTimingClaims,
+    ...missingClaims,
     ...containerClaims,
   ].map((c) => [c.id, c]),
 );

@@ -11,6 +11,7 @@ import { irrigate } from "./irrigate.ts";
 import { lime } from "./lime.ts";
 import { manureTiming } from "./manure-timing.ts";
 import { material } from "./material.ts";
+import { missing } from "./missing.ts";
 import { nightHeat } from "./night-heat.ts";
 import { readings } from "./readings.ts";
 import { rotation } from "./rotation.ts";
@@ -53,6 +54,7 @@ export const en: Record<string, string> = {
   ...shed,
   ...manureTiming,
   ...containers,
+  ...missing,
   ...company,
   ...rotation,
 };
