@@ -299,6 +299,42 @@ describe("why a material stays out", () => {
       expect(why(demand(planned("2025-06-14")), "urea")).toBe("ash-with-ammonium");
       expect(why(demand(planned("2025-06-15")), "urea")).toBeUndefined();
     });
+    describe("advised and never answered", () => {
+      const open = (rule: string, materialId?: string) => [
+        { rule, issuedOn: "2025-05-13", due: "2025-05-15", amountKg: 5, ...(materialId && { materialId }) },
+      ];
+      const lime = material("lime", "calcitic-lime", [0, 0, 0]);
+      const sulfur = material("s", "sulfur", [0, 0, 0]);
+      const ureaOf = (unanswered: PlantingState["unanswered"], over: Partial<PlantingState> = {}) =>
+        why(demand(shedOf([urea, lime, sulfur], { unanswered, ...over })), "urea");
+      test("ash and lime are taken as spread; sulfur drives nothing off, and logged lime closes it", () => {
+        expect(ureaOf(open("lime", "lime"))).toBe("ash-with-ammonium");
+        expect(ureaOf(open("lime"))).toBe("ash-with-ammonium");
+        expect(ureaOf(open("wood-ash"))).toBe("ash-with-ammonium");
+        expect(ureaOf(open("lime", "s"))).toBeUndefined();
+        expect(ureaOf(open("lime", "lime"), { asOf: "2025-06-15T17:00:00Z" })).toBeUndefined();
+      });
+      test("both cases are carried: spread, no urea; not spread, what would be advised without it", () => {
+        const a = advice(shedOf([urea], { unanswered: open("lime") }));
+        const without = advice(shedOf([urea], {}));
+        expect(a.decision.code).not.toBe(without.decision.code);
+        expect(a.cases.map((c) => c.when.key)).toEqual([
+          "feeding.case.ash-spread",
+          "feeding.case.ash-not-spread",
+        ]);
+        expect(a.cases[1]?.decision).toEqual(without.decision.text);
+        expect(keys(a)[0]).toBe("feeding.step.unanswered-ash");
+        expect(a.limits.map((m) => m.key)).toContain("feeding.limit.ash-apart-perhaps");
+        expect(advice(shedOf([nitre], { unanswered: open("lime") })).cases).toEqual([]);
+      });
+      test("with an unanswered feeding besides there are four, each in its own words", () => {
+        const fed = { rule: "feeding", issuedOn: "2025-05-30", due: "2025-06-01", nKgPerHa: 10 };
+        const a = advice(shedOf([urea], { unanswered: [...open("lime"), fed] }));
+        const said = a.cases.map((c) => render(c.when, { language: "en", units: "metric" }));
+        expect(new Set(said).size).toBe(4);
+        for (const words of said) expect(words).toMatch(/feeding of .* lime advised for /);
+      });
+    });
     test("the day is said, and nothing of it is dosed although it was chosen", () => {
       const feeding = { method: "watered-in", credits: [], materialId: "urea" } as const;
       const a = advice(shedOf([urea], { ...spread("calcitic-lime"), feeding: { ...feeding, credits: [] } }));

@@ -480,6 +480,66 @@ describe("lime given before", () => {
     expect(on(1)).toBeCloseTo(call - 500, 6);
     expect(on(400)).toBeCloseTo(call - 50, 6);
   });
+  describe("advised and never answered", () => {
+    const open = [
+      { rule: "lime", issuedOn: "2025-04-18", due: "2025-04-20", materialId: "gone", amountKg: 2 },
+    ];
+    const shed = [material("gone", { stockKg: 20 })];
+    const settings = { limeTargetPh: 6 };
+    const asked = (over: Partial<BedState> = {}) =>
+      advice(ground({}, { settings, shed, unanswered: open, ...over }));
+    test("is taken as spread: 2 kg on 40 m2 are 500 kg/ha off the call; not spread, nothing is off", () => {
+      const a = asked();
+      expect(a.amounts.caco3KgPerHa).toBeCloseTo(call - 500, 6);
+      expect(a.steps[0]?.text.key).toBe("lime.step.unanswered");
+      expect(a.cases.map((c) => c.when.key)).toEqual(["lime.case.done", "lime.case.not-done"]);
+      expect(a.cases[0]?.decision).toEqual(a.decision.text);
+      expect(a.cases[1]?.decision).toEqual(advice(ground({}, { settings, shed })).decision.text);
+      for (const c of a.cases)
+        expect(render(c.when, { language: "en", units: "metric" })).not.toMatch(/[{}]/);
+    });
+    test("all of it advised from no shed: 6.8 kg on 40 m2 are 1700 kg/ha, over the call of 1681: none is advised again", () => {
+      const { materialId: _, ...bought } = { ...open[0], amountKg: 6.8 } as (typeof open)[0];
+      const a = advice(ground({}, { settings, unanswered: [bought] }));
+      expect(a.decision.code).toBe("still-working");
+      expect(a.cases[1]?.steps.some((s) => s.text.key === "lime.step.spread")).toBe(true);
+    });
+    test("logged lime closes it, and so does one that is not due yet; an answer to another rule is none", () => {
+      const applications = [given("2025-04-21", 1)];
+      expect(asked({ applications }).cases).toEqual([]);
+      expect(asked({ applications }).amounts.caco3KgPerHa).toBeCloseTo(call - 250, 6);
+      expect(asked({ unanswered: [{ ...open[0], due: "2025-05-02" }] as typeof open }).cases).toEqual([]);
+      expect(asked({ unanswered: [{ ...open[0], rule: "feeding" }] as typeof open }).cases).toEqual([]);
+    });
+    test("a first part of two: the next waits six months, 20 April and 183 days is 20 October; not spread, it is now", () => {
+      // Ac 4.0, pH 5.0 to 6.5: 3.75 ton/A are 17.2 lb/100 sq ft, two parts, as below.
+      const large = { bufferPh: { method: "mehlich", value: 5.6 } } as const;
+      const part = ground(large, { settings: { limeTargetPh: 6.5 }, shed, unanswered: open });
+      const a = advice(part);
+      expect([a.decision.code, a.window.from]).toEqual(["lime-next-part", "2025-10-20"]);
+      expect(keys(a)).toContain("after-part");
+      expect(a.cases[1]?.decision.key).toBe("lime.decision.lime");
+      expect(advice({ ...part, unanswered: [], applications: [given("2025-04-20", 2)] }).decision).toEqual(
+        a.decision,
+      );
+    });
+    test("sulfur: none more before a new test, given or perhaps given; not given, the whole", () => {
+      const alkaline = { waterPh: 7.4, freeLime: false } as const;
+      const sulfur = material("s", { kind: "sulfur", sPct: 90 });
+      const over = { shed: [sulfur], bed: bed({ soil: { texture: "clay" } }) } as const;
+      const [lime] = open;
+      const a = advice(
+        ground(alkaline, {
+          ...over,
+          shed: [sulfur],
+          unanswered: [{ ...lime, materialId: "s" }] as typeof open,
+        }),
+      );
+      expect(a.decision.code).toBe("sulfur-at-work");
+      expect(a.expected).toBeNull();
+      expect(a.cases[1]?.decision.key).toBe("lime.decision.sulfur");
+    });
+  });
   test("given in one part, need and what still works together leave the target, however deep", () => {
     for (const depthCm of [12, 24]) {
       const s = ground(

@@ -89,6 +89,18 @@ test("what cannot be met names the planting, the nutrient, the conflict and the 
   );
 });
 
+test("92 kg N are 200 kg of urea: beyond 50 counted a price is asked for; uncounted, how much is there too", () => {
+  const first = (over: Partial<Parameters<typeof material>[3]>) =>
+    advised(
+      shedState({
+        shed: [material("urea", "urea", [46, 0, 0], { canBuy: true, ...over })],
+        demands: [demand("a", 10_000, needN, ["urea"])],
+      }),
+    ).steps.map((s) => render(s.text, reader))[0];
+  expect(first({ stockKg: 50 })).toMatch(/^150 kg more of urea .* than the shed holds\..*price/);
+  expect(first({})).toMatch(/^200 kg of urea .* How much is there/);
+});
+
 test("every material of the example has a reason that can be read, every chart and table too", () => {
   const raw = JSON.parse(
     readFileSync(new URL("../../docs/examples/shed-two-plantings.json", import.meta.url), "utf8"),

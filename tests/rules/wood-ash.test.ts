@@ -380,6 +380,19 @@ describe("when", () => {
     expect(a.decision.code).toBe("wait");
     expect(keys(a)).toContain("after-ammonium-perhaps");
   });
+  test("so may urea that was to go alongside another feed; 9 April and 31 days is 10 May", () => {
+    const sop = { ...urea, id: "sop", kind: "potassium-sulfate", nPct: 0, k2oPct: 50 } as const;
+    const open = [
+      {
+        ...{ rule: "feeding", issuedOn: "2025-04-08", due: "2025-04-09", materialId: "sop", amountKg: 0.1 },
+        alongside: [{ materialId: "urea", amountKg: 0.1 }],
+      },
+    ];
+    const a = advice(state({ shed: [ash(), urea, sop], unanswered: open }));
+    expect([a.decision.code, a.window.from]).toEqual(["wait", "2025-05-10"]);
+    const alone = open.map(({ alongside: _, ...one }) => one);
+    expect(code(state({ shed: [ash(), urea, sop], unanswered: alone }))).toBe("spread");
+  });
   test("what is to feed the planting and holds ammonium is named, by its share of the shed or as chosen", () => {
     const shed = [ash(), urea];
     const chosen = advice(state({ shed, feeding: { materialId: "urea", method: "drip", credits: [] } }));

@@ -18,22 +18,49 @@ export function doseDay({ planting }: PlantingState, today: string): string {
   return start !== undefined && start > today ? start : today;
 }
 
-/** Ash or lime that lies less than a month back on the dose day, and the day from which ammonium may follow it. */
-export function ashApart(state: PlantingState, today: string): { on: string; from: string } | undefined {
-  const day = doseDay(state, today);
-  const kindOf = (a: PlantingState["applications"][number]) =>
-    a.kind ?? state.shed.find((m) => m.id === a.materialId)?.kind;
-  const [on] = state.applications
-    .filter((a) => {
-      const kind = kindOf(a);
-      return kind !== undefined && DRIVES_OFF_AMMONIA.has(kind) && a.amountKg > 0 && a.on <= today;
-    })
-    .map((a) => a.on)
-    .toSorted()
-    .toReversed();
-  if (on === undefined) return undefined;
-  const from = addDays(on, APART_DAYS);
-  return day < from ? { on, from } : undefined;
+interface Apart {
+  on: string;
+  /** The day from which ammonium may follow. */
+  from: string;
+  /** Logged; or else advised and never answered. */
+  sure: boolean;
+}
+
+/** Ash or lime, given or advised and never answered, that lies less than a month back on the dose day. */
+export function ashApart(state: PlantingState, today: string): Apart | undefined {
+  const logged = liming(state, today).map((a) => ({ on: a.on, sure: true }));
+  const open = openAshOrLime(state, today).map((u) => ({ on: u.due, sure: false }));
+  const last = [...open, ...logged].toSorted((a, b) => (a.on < b.on ? -1 : 1)).at(-1);
+  if (!last) return undefined;
+  const from = addDays(last.on, APART_DAYS);
+  return doseDay(state, today) < from ? { ...last, from } : undefined;
+}
+
+const isLiming = (state: PlantingState, of: { kind?: MaterialKind | undefined; materialId: string }) => {
+  const kind = of.kind ?? state.shed.find((m) => m.id === of.materialId)?.kind;
+  return kind !== undefined && DRIVES_OFF_AMMONIA.has(kind);
+};
+
+const liming = (state: PlantingState, today: string) =>
+  state.applications.filter((a) => a.amountKg > 0 && a.on <= today && isLiming(state, a));
+
+const ADVISED_BY: ReadonlySet<string> = new Set(["wood-ash", "lime"]);
+
+/** Ash or lime we advised that nobody answered and none logged covers; what is not in the shed is taken for lime. */
+export const openAshOrLime = (state: PlantingState, today: string): PlantingState["unanswered"] =>
+  state.unanswered.filter(
+    ({ rule, due, issuedOn, amountKg, materialId }) =>
+      ADVISED_BY.has(rule) &&
+      due <= today &&
+      (amountKg ?? 0) > 0 &&
+      (materialId === undefined || isLiming(state, { materialId })) &&
+      !liming(state, today).some((a) => a.on >= issuedOn),
+  );
+
+/** The same planting had none of it been spread. */
+export function withoutOpenAsh(state: PlantingState, today: string): PlantingState {
+  const open = openAshOrLime(state, today);
+  return { ...state, unanswered: state.unanswered.filter((u) => !open.includes(u)) };
 }
 
 /** Whether a material of the shed holds ammonium or urea, or cannot be known to be free of it. */

@@ -53,6 +53,13 @@ export function ashSince(limed: Limed, soil: AcidSoil, today: string): Applicati
   );
 }
 
+/** Days on which lime was given after the sample, in order. */
+export const limedSince = (limed: Limed, soil: AcidSoil, today: string): string[] =>
+  (limed.applications ?? [])
+    .filter((a) => isLime(kindOf(limed, a)) && a.on > soil.test.sampledOn && a.on <= today)
+    .map((a) => a.on)
+    .toSorted();
+
 /** Where it went on less than the bed all of it is this bed's, over the whole bed; where on more, the bed has its share. */
 const kgPerHa = (bed: Bed, a: Application): number =>
   (a.amountKg * 10_000) / Math.max(a.areaM2, bedAreaM2(bed));

@@ -1,6 +1,7 @@
 import { addDays } from "../core/days.ts";
 import { SEASON_DAYS } from "../water/stages.ts";
 import { APART_DAYS, stillApart } from "./ammonium.ts";
+import { MONTHS_BETWEEN } from "./split.ts";
 
 /** Ground limestone needs 6 to 12 months (University of New Hampshire, SN-508). */
 export const LIME_MONTHS = { least: 6, most: 12 } as const;
@@ -19,6 +20,8 @@ export interface LimeTiming {
   setOutOn?: string;
   /** Day of the ammonium or urea that keeps lime off until `from`. */
   ammoniumOn?: string;
+  /** Day of the part before, which keeps the next one off until `from`. */
+  limedOn?: string;
 }
 
 /** Lime and sulfur are worked in, so not while a crop stands: from setting out for the season of FAO-56 (125 days). */
@@ -39,8 +42,21 @@ export function timingAfterAmmonium(timing: LimeTiming, given: readonly string[]
     .toSorted()
     .at(-1);
   if (ammoniumOn === undefined) return timing;
-  const apart = addDays(ammoniumOn, APART_DAYS);
-  if (apart <= timing.from) return timing;
-  const late = timing.when === "in-time" && timing.by !== undefined && apart > timing.by;
-  return { ...timing, ...(late && { when: "late" }), from: apart, ammoniumOn };
+  const later = notBefore(timing, addDays(ammoniumOn, APART_DAYS));
+  return later ? { ...later, ammoniumOn } : timing;
+}
+
+/** The same for a further part of a large rate, which waits {@link MONTHS_BETWEEN} after the part before it. */
+export function timingAfterPart(timing: LimeTiming, limedOn: string): LimeTiming {
+  const later = notBefore(timing, monthsFrom(limedOn, MONTHS_BETWEEN.lime));
+  if (!later) return timing;
+  const { ammoniumOn: _, ...rest } = later;
+  return { ...rest, limedOn };
+}
+
+/** Moved to a later day; undefined where it is not before that anyway. */
+function notBefore(timing: LimeTiming, day: string): LimeTiming | undefined {
+  if (day <= timing.from) return undefined;
+  const late = timing.when === "in-time" && timing.by !== undefined && day > timing.by;
+  return { ...timing, ...(late && { when: "late" }), from: day };
 }

@@ -1,6 +1,7 @@
 import { cautionsFor } from "../../cautions/register.ts";
 import { addDays, localDay } from "../../core/days.ts";
 import type { AdviceBody, AnswerBody, Case, NeedsMoreBody, Rule } from "../../core/rule.ts";
+import { ashApart, withoutOpenAsh } from "../../food/ashApart.ts";
 import { feedingDates } from "../../food/curve.ts";
 import { givenIfDone, openFeedings } from "../../food/unanswered.ts";
 import type { PlantingState } from "../../states/states.ts";
@@ -21,7 +22,7 @@ const HIGH_GOAL_T_PER_HA = 56;
 /** What to feed, when, and from which materials. */
 export const feedingRule: Rule<"planting"> = {
   id: "feeding",
-  version: 2,
+  version: 3,
   question: "What should this planting be given, when, and from which materials?",
   subject: "planting",
   needs: [
@@ -82,6 +83,7 @@ function adviceFrom(state: PlantingState, frame: Frame): AdviceBody {
   // Nothing is given twice on a guess: what nobody answered is taken as given until somebody says otherwise.
   const reading = readingOf(state, frame, givenIfDone(open, state), state.feeding.allotted);
   const { plan, schedule, dose } = reading;
+  const ash = ashInTheWay(state, frame, reading);
   const working = writeWorking(state, frame.goal, reading);
   const kg = (parts: { kg: number }[]) => parts.reduce((sum, p) => sum + p.kg, 0);
   const table = weeklyTable(state, reading, frame.today);
@@ -90,6 +92,7 @@ function adviceFrom(state: PlantingState, frame: Frame): AdviceBody {
     decision: { code: reading.code, text: decisionText(reading, frame) },
     steps: [
       ...(open.length > 0 ? [{ text: say("feeding.step.unanswered") }] : []),
+      ...(ash ? [{ text: say("feeding.step.unanswered-ash", { ash: onDay(ash) }) }] : []),
       ...stepsOf(state, reading, frame),
     ],
     window: { from: plan.from, to: addDays(plan.from, 6), endsBy: say("feeding.ends") },
@@ -101,7 +104,7 @@ function adviceFrom(state: PlantingState, frame: Frame): AdviceBody {
     limits: limitsOf(state, reading, frame.today),
     cautions: cautionsFor(...cautionIds(state, reading, frame.today)),
     wouldChange: wouldChangeOf(state, reading),
-    cases: open.length > 0 ? casesOf(state, frame, reading) : [],
+    cases: open.length > 0 || ash ? casesOf(state, frame, reading, ash) : [],
     expected: expectedOf(state, reading),
     amounts: {
       nKgPerHa: plan.weeksN[0]?.kgPerHa ?? 0,
@@ -116,16 +119,38 @@ function adviceFrom(state: PlantingState, frame: Frame): AdviceBody {
   };
 }
 
-/** Either way of a feeding that nobody answered. Not given, the planting is solved over the shed as it stands. */
-function casesOf(state: PlantingState, frame: Frame, ifDone: FeedingReading): Case[] {
-  const ifNot = readingOf(state, frame, [], undefined);
-  const day = onDay(openFeedings(state, frame.today).at(-1)?.due ?? frame.today);
-  return [
-    { when: say("feeding.case.done", { day }), reading: ifDone },
-    { when: say("feeding.case.not-done", { day }), reading: ifNot },
-  ].map(({ when, reading }) => ({
-    when,
-    decision: decisionText(reading, frame),
-    steps: stepsOf(state, reading, frame),
-  }));
+/** The day of ash or lime that was advised and never answered, where that alone keeps something of the shed back. */
+function ashInTheWay(state: PlantingState, { today }: Frame, { demand }: FeedingReading): string | undefined {
+  const apart = ashApart(state, today);
+  if (!apart || apart.sure) return undefined;
+  return demand.leftOut.some((l) => l.why === "ash-with-ammonium") ? apart.on : undefined;
+}
+
+/** Either way of what nobody answered. Where it was not done the planting is solved over the shed as it stands. */
+function casesOf(
+  state: PlantingState,
+  frame: Frame,
+  ifDone: FeedingReading,
+  ash: string | undefined,
+): Case[] {
+  const open = openFeedings(state, frame.today);
+  const given = givenIfDone(open, state);
+  const params = { day: onDay(open.at(-1)?.due ?? frame.today), ash: onDay(ash ?? frame.today) };
+  const feedings = open.length > 0 ? ["done", "not-done"] : [""];
+  const ashes = ash ? ["ash-spread", "ash-not-spread"] : [""];
+  return feedings.flatMap((feeding) =>
+    ashes.map((spread) => {
+      const bare = spread === "ash-not-spread";
+      const asIs = !bare && feeding !== "not-done";
+      const of = bare ? withoutOpenAsh(state, frame.today) : state;
+      const counted = feeding === "not-done" ? [] : given;
+      const chosen = chosenMaterial(of, frame.today);
+      const reading = asIs ? ifDone : readingOf(of, { ...frame, chosen }, counted, undefined);
+      return {
+        when: say(`feeding.case.${[feeding, spread].filter((part) => part !== "").join("-")}`, params),
+        decision: decisionText(reading, frame),
+        steps: stepsOf(of, reading, frame),
+      };
+    }),
+  );
 }

@@ -67,7 +67,12 @@ export function limitsOf(state: PlantingState, r: FeedingReading, today: string)
   }
   const apart = ashApart(state, today);
   if (apart && r.demand.leftOut.some((l) => l.why === "ash-with-ammonium")) {
-    limits.push(say("feeding.limit.ash-apart", { on: onDay(apart.on), from: onDay(apart.from) }));
+    limits.push(
+      say(apart.sure ? "feeding.limit.ash-apart" : "feeding.limit.ash-apart-perhaps", {
+        on: onDay(apart.on),
+        from: onDay(apart.from),
+      }),
+    );
   }
   if (state.planting.species !== "annuum") limits.push(say("feeding.limit.species"));
   if (plan.p2o5.response === "may-respond" || plan.k2o.response === "may-respond") {

@@ -1,9 +1,10 @@
 import { cautionsFor } from "../../cautions/register.ts";
 import { daysBetween, instantAt, localDay } from "../../core/days.ts";
-import type { AdviceBody, AnswerBody, Expected, Rule, Stakes } from "../../core/rule.ts";
+import type { AdviceBody, AnswerBody, Case, Expected, Rule, Stakes } from "../../core/rule.ts";
 import { Working } from "../../core/working.ts";
 import { METHOD_BASE } from "../../quantities/soil/limeMethods.ts";
 import { acidSoilOf, TEST_HOLDS_DAYS } from "../../soil-acidity/soil.ts";
+import { MONTHS_BETWEEN } from "../../soil-acidity/split.ts";
 import { LIME_TARGET, LOWEST_PEPPER_PH } from "../../soil-acidity/target.ts";
 import { LIME_MONTHS } from "../../soil-acidity/timing.ts";
 import { weight } from "../../soil-acidity/weight.ts";
@@ -16,6 +17,7 @@ import { type Judged, judge, rate } from "./judge.ts";
 import type { MaterialRate } from "./materials.ts";
 import { needsPh, needsRelation, needsTexture } from "./missing.ts";
 import { methodWord, stepsOf } from "./steps.ts";
+import { asIfDone, openLimings } from "./unanswered.ts";
 
 const LAST_HOUR = 20;
 /** What a season in soil of the wrong pH may cost: outside what peppers stand, and only off the target (common practice). */
@@ -24,7 +26,7 @@ const HARM = { outside: 0.2, off: 0.05, fine: 0.02 } as const;
 /** What to do about a bed's pH, calcium and magnesium. */
 export const limeRule: Rule<"bed"> = {
   id: "lime",
-  version: 1,
+  version: 2,
   question: "Does this bed need lime or sulfur, how much, of what, and by when?",
   subject: "bed",
   needs: [
@@ -42,8 +44,13 @@ function run(state: BedState): AnswerBody {
   if (state.bed.kind === "containers") return { kind: "does-not-apply", reason: say("lime.not.containers") };
   if (!soil) return needsPh(state.soilTests.length > 0);
   const w = new Working();
-  const j = judge(state, soil, today, w);
-  if (!("open" in j)) return adviceFrom(state, j, w, today);
+  // Nothing is given twice on a guess: what nobody answered is taken as done until somebody says otherwise.
+  const open = openLimings(state, today);
+  const j = judge(asIfDone(state, open, soil), soil, today, w);
+  if (!("open" in j)) {
+    const advice = adviceFrom(state, j, w, today);
+    return open.length > 0 ? withCases(advice, state, j, open.at(-1)?.due ?? today, today) : advice;
+  }
   if (j.open === "nothing") return { kind: "does-not-apply", reason: j.reason };
   if (j.open === "texture") return needsTexture(w);
   return needsRelation(soil, state.settings.limeTargetPh ?? LIME_TARGET.ph, j.why, w);
@@ -77,6 +84,22 @@ function adviceFrom(state: BedState, j: Judged, w: Working, today: string): Advi
   };
 }
 
+/** Either way of lime or sulfur that nobody answered. */
+function withCases(advice: AdviceBody, state: BedState, j: Judged, due: string, today: string): AdviceBody {
+  const day = onDay(due);
+  const caseOf = (when: string, one: Judged): Case => ({
+    when: say(when, { day }),
+    decision: decisionText(state, one),
+    steps: stepsOf(state, one),
+  });
+  const ifNot = judge(state, j.soil, today, new Working());
+  return {
+    ...advice,
+    steps: [{ text: say("lime.step.unanswered", { day }) }, ...advice.steps],
+    cases: [caseOf("lime.case.done", j), ...("open" in ifNot ? [] : [caseOf("lime.case.not-done", ifNot)])],
+  };
+}
+
 const EVIDENCE = [
   "lime.target",
   "lime.mehlich",
@@ -101,6 +124,7 @@ const EVIDENCE = [
 function codeOf({ task, timing }: Judged): string {
   if (task !== "lime") return task;
   if (timing.when === "after-crop") return "lime-after-crop";
+  if (timing.limedOn !== undefined) return "lime-next-part";
   return timing.ammoniumOn === undefined ? "lime" : "lime-wait";
 }
 
@@ -110,6 +134,7 @@ function decisionText(state: BedState, j: Judged): Message {
     target: j.targetPh.toFixed(1),
     area: measure(bedAreaM2(state.bed), "m2"),
     from: onDay(j.timing.from),
+    months: MONTHS_BETWEEN.lime,
   };
   const key = `lime.decision.${codeOf(j)}`;
   if (j.task === "lime") {

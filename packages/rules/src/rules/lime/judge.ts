@@ -16,14 +16,20 @@ import {
   phAfter,
   relationOf,
 } from "../../soil-acidity/limeNeed.ts";
-import { ashSince, stillWorkingKgPerHa } from "../../soil-acidity/residual.ts";
+import { ashSince, limedSince, stillWorkingKgPerHa } from "../../soil-acidity/residual.ts";
 import type { AcidSoil } from "../../soil-acidity/soil.ts";
+import { limeApplications } from "../../soil-acidity/split.ts";
 import { HIGHEST_PEPPER_PH, LIME_TARGET, limeIsDue } from "../../soil-acidity/target.ts";
-import { type LimeTiming, timingAfterAmmonium, timingOf } from "../../soil-acidity/timing.ts";
+import {
+  type LimeTiming,
+  timingAfterAmmonium,
+  timingAfterPart,
+  timingOf,
+} from "../../soil-acidity/timing.ts";
 import type { BedState } from "../../states/states.ts";
 import { type Message, measure, say, wordOf } from "../../text/message.ts";
 import { type LimeMaterials, limeMaterials, perCaco3 } from "./materials.ts";
-import { type SulfurPlan, sulfurPlan } from "./sulfur.ts";
+import { SOURING, type SulfurPlan, sulfurPlan } from "./sulfur.ts";
 
 /** What stays the same whatever is to be done. */
 export interface Ground {
@@ -51,7 +57,7 @@ export type Judged = Ground &
     | LimeTask
     | { task: "still-working"; need: LimeNeed; ashCounted: boolean }
     | { task: "sulfur" | "fizz-first"; plan: SulfurPlan }
-    | { task: "free-lime" }
+    | { task: "free-lime" | "sulfur-at-work" }
     | { task: "gypsum" | "magnesium" }
   );
 
@@ -98,10 +104,14 @@ function limeOrWait(state: BedState, anyTime: Ground, today: string, w: Working)
   if (need.needKgPerHa === 0) return { ...ground, task: "still-working", need, ashCounted };
   const materials = limeMaterials(state, need, ground.magnesium?.low ?? false, today);
   const [chosen] = materials.rates;
+  const parts = limeApplications((chosen.kgPerHa * need.callKgPerHa) / need.needKgPerHa);
+  const limedOn = parts > 1 ? limedSince(state, soil, today).at(-1) : undefined;
+  const timing = limedOn === undefined ? ground.timing : timingAfterPart(ground.timing, limedOn);
   const share = chosen.bedKg > 0 ? chosen.firstKg / chosen.bedKg : 0;
   const effectFirst = (chosen.kgPerHa * share) / perCaco3(need, chosen.quality);
   return {
     ...ground,
+    timing,
     task: "lime",
     need,
     ashCounted,
@@ -132,6 +142,7 @@ function refuseOrganic(state: BedState, soil: AcidSoil): void {
 function acidify(state: BedState, ground: Ground, today: string, w: Working): Judged | Open {
   const { soil } = ground;
   if (soil.test.freeLime === true) return { ...ground, task: "free-lime" };
+  if (givenAfter(state, SOURING, soil.test)) return { ...ground, task: "sulfur-at-work" };
   const plan = sulfurPlan(state, soil, Math.min(ground.targetPh, HIGHEST_PEPPER_PH.ph), today, w);
   if (!plan) return { open: "texture" };
   return { ...ground, task: soil.test.freeLime === false ? "sulfur" : "fizz-first", plan };

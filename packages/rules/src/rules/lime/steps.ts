@@ -38,6 +38,8 @@ function said(state: BedState, j: Judged): Message[] {
       return [say("lime.step.fizz"), ...sulfurSaid(state.bed, j.plan), ...sulfurTiming(j.timing)];
     case "sulfur":
       return [...sulfurSaid(state.bed, j.plan), ...sulfurTiming(j.timing)];
+    case "sulfur-at-work":
+      return [say("lime.step.sulfur-retest")];
     case "free-lime":
       return [say("lime.step.live-with-it"), say("lime.step.watch-iron"), say("lime.step.containers")];
     case "gypsum":
@@ -129,7 +131,7 @@ function magnesiumOfLime({ magnesium }: Ground, chosen: MaterialRate): Message[]
 
 function timingSaid(timing: LimeTiming): Message[] {
   const months = { least: LIME_MONTHS.least, most: LIME_MONTHS.most };
-  const { when, from, by, setOutOn, ammoniumOn } = timing;
+  const { when, from, by, setOutOn, ammoniumOn, limedOn } = timing;
   const days = {
     from: onDay(from),
     by: onDay(by ?? from),
@@ -142,6 +144,15 @@ function timingSaid(timing: LimeTiming): Message[] {
     ...(ammoniumOn === undefined
       ? []
       : [say("lime.step.after-ammonium", { day: onDay(ammoniumOn), from: onDay(from) })]),
+    ...(limedOn === undefined
+      ? []
+      : [
+          say("lime.step.after-part", {
+            day: onDay(limedOn),
+            from: onDay(from),
+            months: MONTHS_BETWEEN.lime,
+          }),
+        ]),
   ];
 }
 

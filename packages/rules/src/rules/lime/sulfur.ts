@@ -10,7 +10,7 @@ import {
 } from "../../quantities/soil/sulfurRequirement.ts";
 import { barredHere, type NotHere } from "../../soil-acidity/certified.ts";
 import type { AcidSoil } from "../../soil-acidity/soil.ts";
-import type { Material } from "../../states/food.ts";
+import type { Material, MaterialKind } from "../../states/food.ts";
 import type { Soil } from "../../states/parts.ts";
 import type { BedState } from "../../states/states.ts";
 import { KG_PER_HA_PER_LB_PER_ACRE, SQUARE_FEET_PER_ACRE } from "../../tables/landUnits.ts";
@@ -33,6 +33,9 @@ const SOIL_OF: Record<NonNullable<Soil["texture"]>, SulfurSoil> = {
   "silty-clay": "clay",
   clay: "clay",
 };
+
+/** What lowers the pH. */
+export const SOURING: ReadonlySet<MaterialKind> = new Set<MaterialKind>(["sulfur", "ferrous-sulfate"]);
 
 /** How much sulfur, and from what. */
 export interface SulfurPlan {
@@ -105,7 +108,7 @@ function sulfurInShed(state: BedState, today: string): Pick<SulfurPlan, "materia
   const leftOut: SulfurPlan["leftOut"] = [];
   const usable: Material[] = [];
   for (const material of state.shed ?? []) {
-    if (material.kind !== "sulfur" && material.kind !== "ferrous-sulfate") continue;
+    if (!SOURING.has(material.kind)) continue;
     const why = barredHere(material, state.bed.certification, today);
     if (why) leftOut.push({ material, why });
     else usable.push(material);

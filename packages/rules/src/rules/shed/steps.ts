@@ -39,7 +39,10 @@ function buying(use: MaterialUse, material: Material | undefined, words: Words):
     return say("shed.step.buy-bags", { ...named, bags: use.bags, bag, cost, spare });
   }
   const short = measure(use.usedKg - use.fromStockKg, "kg");
-  if (use.unpriced) return say("shed.step.unpriced", { ...named, kg: short });
+  if (use.unpriced) {
+    const uncounted = material?.stockKg === undefined;
+    return say(uncounted ? "shed.step.uncounted" : "shed.step.unpriced", { ...named, kg: short });
+  }
   if (use.boughtKg > 0)
     return say("shed.step.buy-loose", { ...named, kg: measure(use.boughtKg, "kg"), cost });
   return undefined;

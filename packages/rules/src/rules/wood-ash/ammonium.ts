@@ -8,9 +8,11 @@ export function lastAmmonium(state: PlantingState, today: string): { on: string;
   const open = state.unanswered
     .filter((u) => u.rule !== "wood-ash" && u.due <= today)
     .flatMap((u) => {
-      const material = state.shed.find((m) => m.id === u.materialId);
-      if (!material || !losesAmmonia({ ...material, composted: material.manure?.composted })) return [];
-      return [{ on: u.due, sure: false }];
+      const ids = [u.materialId, ...(u.alongside ?? []).map((a) => a.materialId)];
+      const materials = state.shed.filter((m) => ids.includes(m.id));
+      return materials.some((m) => losesAmmonia({ ...m, composted: m.manure?.composted }))
+        ? [{ on: u.due, sure: false }]
+        : [];
     });
   const [last] = [...logged, ...open]
     .filter(({ on }) => stillApart(on, today))

@@ -24,7 +24,7 @@ const HARM_OF_NOT_SPREADING = 0.02;
 /** May the shed's wood ash feed and lime this planting's bed? */
 export const woodAshRule: Rule<"planting"> = {
   id: "wood-ash",
-  version: 1,
+  version: 2,
   question: "May wood ash supply potash and lime here, how much, and when?",
   subject: "planting",
   needs: [

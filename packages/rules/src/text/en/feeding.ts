@@ -24,6 +24,8 @@ export const feeding: Record<string, string> = {
     "Nothing in the shed is left for this planting.{due, select, none {} other { {n} nitrogen is due this week.}}",
   "feeding.step.unanswered":
     "We advised a feeding that nobody has answered. This advice takes it as given, so that nothing is given twice. Tell us if it was not.",
+  "feeding.step.unanswered-ash":
+    "We advised ash or lime for {ash} that nobody has answered. This advice takes it as spread, so that no ammonium or urea follows it within a month. Tell us if it was not.",
   "feeding.step.need":
     "The season: for the yield goal the crop takes up {low} to {high} nitrogen, and {season} is to be supplied. {given} has been given, {left} is left to give.",
   "feeding.step.need-credited":
@@ -81,7 +83,7 @@ export const feeding: Record<string, string> = {
   "feeding.left-out.no-food": "it holds nothing that is asked for here",
   "feeding.left-out.soil-ph": "it sours the soil, and soil pH decides about it",
   "feeding.left-out.ash-with-ammonium":
-    "it holds ammonium or urea, and ash or lime was spread less than a month ago",
+    "it holds ammonium or urea, and ash or lime was spread less than a month ago, or was advised and never answered",
   "feeding.step.tank":
     "Tank {tank}: dissolve {grams} of {material} in {litres} of stock{fills, plural, =1 {} other {, # fills of the tank}}.",
   "feeding.step.next-turn":
@@ -190,6 +192,8 @@ export const feeding: Record<string, string> = {
     "Of manure and compost what comes free this year is counted, of meals all of it; when it comes free, warmth and water decide.",
   "feeding.limit.old-test":
     "The soil test of {day} {year} is more than three years old. P2O5 and K2O still go by it; calcium, magnesium and boron are not given by it. Sample again.",
+  "feeding.limit.ash-apart-perhaps":
+    "Ash or lime was advised for {on}, and nobody said whether it was spread. It is taken as spread: what holds ammonium or urea may follow from {from}, because sooner its nitrogen goes off as ammonia.",
   "feeding.limit.ash-apart":
     "Ash or lime was spread on {on}. What holds ammonium or urea may follow from {from}: sooner its nitrogen goes off as ammonia.",
   "feeding.limit.species": "The figures are of sweet pepper and chile of Capsicum annuum.",
@@ -220,6 +224,16 @@ export const feeding: Record<string, string> = {
     "A test of leaves or petiole sap at a named stage: it moves the rest of the season by a fifth.",
   "feeding.case.done": "If the feeding of {day} was given",
   "feeding.case.not-done": "If the feeding of {day} was not given",
+  "feeding.case.ash-spread": "If the ash or lime advised for {ash} was spread",
+  "feeding.case.ash-not-spread": "If the ash or lime advised for {ash} was not spread",
+  "feeding.case.done-ash-spread":
+    "If the feeding of {day} was given and the ash or lime advised for {ash} was spread",
+  "feeding.case.done-ash-not-spread":
+    "If the feeding of {day} was given and the ash or lime advised for {ash} was not spread",
+  "feeding.case.not-done-ash-spread":
+    "If the feeding of {day} was not given and the ash or lime advised for {ash} was spread",
+  "feeding.case.not-done-ash-not-spread":
+    "If neither the feeding of {day} was given nor the ash or lime advised for {ash} spread",
   "feeding.missing.goal": "A yield goal for this planting: what the bed gave in a good year.",
   "feeding.missing.goal-moves": "At {lowGoal} the crop takes up {low} nitrogen, at {highGoal} up to {high}.",
   "feeding.missing.set-out": "The day the plants were or will be set out.",

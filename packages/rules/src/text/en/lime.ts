@@ -6,12 +6,16 @@ export const lime: Record<string, string> = {
     "pH {ph} is below {target}. When the crop that stands there is over (about {from}), give {kg} of {material} on the bed's {area} ({perM2}) and work it in.",
   "lime.decision.lime-wait":
     "pH {ph} is below {target}. Not before {from}, a month after ammonium or urea: give {kg} of {material} on the bed's {area} ({perM2}) and work it in.",
+  "lime.decision.lime-next-part":
+    "pH {ph} is below {target}. Not before {from}, {months} months after the part before: give {kg} of {material} on the bed's {area} ({perM2}) and work it in.",
   "lime.decision.still-working":
     "pH {ph} is below {target}, but what was given earlier is still at work. Give none now.",
   "lime.decision.sulfur":
     "pH {ph} is above what peppers stand well. Work {kg} of {material} into the bed's {area}, and test again before any more.",
   "lime.decision.fizz-first":
     "pH {ph} is above what peppers stand well. First see whether the soil fizzes with vinegar. Only if it does not: {kg} of {material} on the bed's {area}.",
+  "lime.decision.sulfur-at-work":
+    "pH {ph} is above what peppers stand well, but sulfur was given since the sample. Give no more before a new test.",
   "lime.decision.free-lime":
     "pH {ph} comes from free lime in this soil. No sulfur puts that right: do not try.",
   "lime.decision.gypsum":
@@ -19,6 +23,8 @@ export const lime: Record<string, string> = {
   "lime.decision.magnesium":
     "pH {ph} needs no lime, but magnesium is low. Feeding doses it where the shed holds it.",
 
+  "lime.step.unanswered":
+    "What we advised to spread on {day} nobody has answered. This advice takes it as spread, so that nothing is given twice. Tell us if it was not.",
   "lime.step.spread":
     "Spread {kg} of {material} evenly on the bed's {area}: {perM2}, which is {perHa} of the ground limed.",
   "lime.step.spread-first":
@@ -80,6 +86,8 @@ export const lime: Record<string, string> = {
     "Keep ammonium and urea fertilisers, fresh manure and wood ash off that ground for a month before and after: limed on {from}, until {until}.",
   "lime.step.after-ammonium":
     "Ammonium, urea or manure was given on {day}: spread no lime before {from}, a month later, or the nitrogen goes off as ammonia.",
+  "lime.step.after-part":
+    "Lime was given on {day}. So large an amount goes in parts {months} months apart: the next from {from}.",
   "lime.step.retest": "Test again a year after the last part, by the same laboratory.",
   "lime.step.gypsum":
     "Calcium is below what Georgia's sheet wants at a pH that asks for no lime: gypsum brings it there and does not change the pH.",
@@ -111,6 +119,9 @@ export const lime: Record<string, string> = {
     "Watch young leaves for yellow between green veins (iron, manganese, zinc). Feed ammonium rather than nitrate, and bring compost.",
   "lime.step.containers":
     "Where it matters, grow in containers or a raised bed of another soil. No lime and no wood ash here.",
+
+  "lime.case.done": "If what was advised for {day} was spread:",
+  "lime.case.not-done": "If it was not:",
 
   "lime.method.mehlich": "Mehlich buffer",
   "lime.method.adams-evans": "Adams-Evans buffer",

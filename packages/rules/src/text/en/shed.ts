@@ -20,6 +20,8 @@ export const shed: Record<string, string> = {
     "Buy {bags, plural, one {# bag} other {# bags}} of {material} ({grade}), {bag} each: {cost}. {spare} of it stays over.",
   "shed.step.buy-loose": "Buy {kg} of {material} ({grade}): {cost}.",
   "shed.step.unpriced":
+    "{kg} more of {material} ({grade}) is needed than the shed holds. What that costs is not written down: write the price down.",
+  "shed.step.uncounted":
     "{kg} of {material} ({grade}) is needed. How much is there, and what more would cost, is not written down: write it down.",
   "shed.step.take":
     "Take {kg} of {material} ({grade}) from the shed; {left} is left. It is paid for and costs nothing here.",
