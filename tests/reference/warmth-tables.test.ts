@@ -61,7 +61,7 @@ test.each([
   ["SN-1123", "tifton-1994", "setting-depth.georgia", "one season"],
   ["SN-1118", "agronomy-2021-low-night", "cold-record.low-nights", "39 accessions"],
   ["SN-1119, TR-5", "pepper-low-night-flowers", "cold-record.flowers", "two cultivars"],
-  ["SN-1120, TR-19", "acta-hort-42-55", "cold-record.parthenocarpic", null],
+  ["SN-1120, TR-19", "acta-hort-42-55", "cold-record.parthenocarpic", "one study, one cultivar"],
 ])("%s stands in the register as seen, with its size", (_, source, claim, size) => {
   expect(sources.get(source)?.status).toBe("seen");
   expect(claims.get(claim)?.sources.map((s) => s.key)).toContain(source);

@@ -1,3 +1,4 @@
+import { quantities } from "../quantities/index.ts";
 import { type Choice, choices } from "./choices.ts";
 import { claims, sources } from "./register.ts";
 import type { Claim, Grade, Source } from "./types.ts";
@@ -19,6 +20,8 @@ export interface SourcePage {
   /** The best grade among its claims; null where no claim names it and only an equation or a table does. */
   bestGrade: Grade | null;
   conflicts: Conflict[];
+  /** Computations that take an equation or a number from it, and where in it. */
+  computations: { id: string; question: string; locator: string | null }[];
   /** Choices of the office in which one of its claims speaks for an option. */
   choices: { choice: Choice; options: string[] }[];
 }
@@ -38,6 +41,7 @@ export function sourcePage(key: string): SourcePage | undefined {
     rules: [...new Set(own.map((c) => c.rule))],
     bestGrade: GRADES.find((grade) => own.some((c) => c.grade === grade)) ?? null,
     conflicts: own.flatMap((claim) => conflictsOf(claim)),
+    computations: computationsOf(key),
     choices: choicesOf(own.map((c) => c.id)),
   };
 }
@@ -52,4 +56,10 @@ const choicesOf = (claimIds: string[]): SourcePage["choices"] =>
   choices.flatMap((choice) => {
     const options = choice.options.filter((o) => o.claims.some((id) => claimIds.includes(id)));
     return options.length > 0 ? [{ choice, options: options.map((o) => o.id) }] : [];
+  });
+
+const computationsOf = (key: string): SourcePage["computations"] =>
+  Object.values(quantities).flatMap(({ id, question, sources: named }) => {
+    const cited = named.find((s) => s.key === key);
+    return cited ? [{ id, question, locator: cited.locator ?? null }] : [];
   });

@@ -37,7 +37,7 @@ export const coldRecordClaims: Claim[] = [
     finding: "In one old study nights of 8-10 C raised the share of flowers that set, without seed.",
     sources: [{ key: "acta-hort-42-55" }],
     design: "One cultivar, abstract only",
-    size: null,
+    size: "one study, one cultivar",
     effect: null,
     grade: "weak",
     limits: "One cultivar; seedless fruit stays small.",

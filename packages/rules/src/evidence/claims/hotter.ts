@@ -111,7 +111,7 @@ export const hotterClaims: Claim[] = [
     finding: "In a greenhouse 80 % of full use before flowering, then full water, gave the best yield.",
     sources: [{ key: "patil-2014", locator: "KY-8" }],
     design: "Greenhouse trial of water and salt; abstract.",
-    size: null,
+    size: "one greenhouse trial",
     effect: "5.52 kg/m2 in all, 5.01 marketable",
     grade: "weak",
     limits: "Bell pepper under glass; the stress was early, which this rule never advises.",

@@ -29,7 +29,7 @@ export const missingClaims: Claim[] = [
       "A second sample of a field, taken and analysed anew, differs by 10 % in P, K and Mg and by 0.1 in pH, in standard deviations.",
     sources: [{ key: "ferrari-vermeulen", locator: "summary" }],
     design: "Repeated sampling of farmers' fields in the Netherlands; the authors' summary was read.",
-    size: null,
+    size: "farmers' fields sampled twice; the summary does not count them",
     effect: "10 % and 0.1 pH",
     grade: "moderate",
     limits:
@@ -61,7 +61,7 @@ export const missingClaims: Claim[] = [
     finding: "Irrigation systems in use water less evenly than new ones are sold as.",
     sources: [{ key: "ascough-kiker-2002", locator: "abstract" }],
     design: "Field evaluations of systems in sugar cane, five regions of South Africa.",
-    size: null,
+    size: "systems in five regions",
     effect: "mean low-quarter uniformity: micro-irrigation 73 %, sprinklers 57 to 67 %, centre pivots 81 %",
     grade: "moderate",
     limits:

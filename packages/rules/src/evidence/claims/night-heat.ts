@@ -52,7 +52,7 @@ export const nightHeatClaims: Claim[] = [
     finding: "A second layer of glazing saves about a third.",
     sources: [{ key: "rasheed-glazing", locator: "double against single (GH-8)" }],
     design: "Model study, abstract.",
-    size: null,
+    size: "one model",
     effect: "34 % less loss",
     grade: "weak",
     limits: "Of glazing, not of a film drawn by hand: gaps at the edges lose most of it.",

@@ -71,7 +71,7 @@ export const saltClaims: Claim[] = [
       "In a greenhouse marketable bell pepper fell from 5.47 to 2.60 kg/m2 as the water went from 0.5 to 3.5 dS/m.",
     sources: [{ key: "patil-2014", locator: "KY-8" }],
     design: "Greenhouse trial of water and salt; abstract.",
-    size: null,
+    size: "one greenhouse trial",
     effect: "52 % lost; threshold and slope give 52.5 % at 1.5 times 3.5 dS/m",
     grade: "weak",
     limits: "Under glass. The abstract's own 72 % does not match its two yields.",

@@ -129,7 +129,7 @@ export const tooHotClaims: Claim[] = [
       "In one study nights of 8-10 C raised the share of flowers that set, without seed; 20-24 C with 30 % shade raised flower drop.",
     sources: [{ key: "acta-hort-42-55", locator: "TR-19" }],
     design: "One cultivar, abstract",
-    size: null,
+    size: "one study, one cultivar",
     effect: null,
     grade: "weak",
     limits: "Seedless fruit stays small. It speaks against shade when it is not hot.",
