@@ -1,5 +1,6 @@
 import { closedCautions } from "./closed.ts";
 import { containerCautions } from "./containers.ts";
+import { growthCautions } from "./growth.ts";
 import { heatCautions } from "./heat.ts";
 import { limeCautions } from "./lime.ts";
 import { plantCautions } from "./plant.ts";
@@ -20,6 +21,7 @@ export const cautions: ReadonlyMap<string, Caution> = new Map(
     ...stressCautions,
     ...heatCautions,
     ...containerCautions,
+    ...growthCautions,
     ...closedCautions,
   ].map((c) => [c.id, c]),
 );

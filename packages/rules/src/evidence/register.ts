@@ -9,6 +9,7 @@ import { limeClaims } from "./claims/lime.ts";
 import { manureTimingClaims } from "./claims/manure-timing.ts";
 import { missingClaims } from "./claims/missing.ts";
 import { nightHeatClaims } from "./claims/night-heat.ts";
+import { ripeClaims } from "./claims/ripe.ts";
 import { saltClaims } from "./claims/salt.ts";
 import { setOutClaims } from "./claims/set-out.ts";
 import { settingDepthClaims } from "./claims/setting-depth.ts";
@@ -63,6 +64,7 @@ export const claims: ReadonlyMap<string, Claim> = new Map(
     ...hardeningClaims,
     ...sowByClaims,
     ...stageClaims,
+    ...ripeClaims,
     ...settingDepthClaims,
     ...toppingClaims,
     ...irrigateClaims,

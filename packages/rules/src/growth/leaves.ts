@@ -1,8 +1,7 @@
 import { epochDay } from "../core/days.ts";
+import { heatOfLeaf } from "../quantities/climate/leafUnfolding.ts";
 import type { PlantingState } from "../states/states.ts";
-import { LEAF_HEAT } from "../tables/stageHeat.ts";
 import { type DateRange, dateRange } from "./dates.ts";
-import { scaleTo } from "./prior.ts";
 import { EIGHT_IN_TEN, type Growth, growthOf, leafNeed } from "./stages.ts";
 
 /** True leaves now, and when there will be so many. */
@@ -75,7 +74,7 @@ export function daysPerLeaf(growth: Growth): number | null {
     if (end === undefined) return null;
     heat += (end - before) / WEEK_DAYS / ahead.length;
   }
-  return heat <= 0 ? null : (growth.pace.mean * scaleTo(LEAF_HEAT, growth.base.baseC)) / heat;
+  return heat <= 0 ? null : (growth.pace.mean * heatOfLeaf(growth.base.baseC)) / heat;
 }
 
 const WEEK_DAYS = 7;

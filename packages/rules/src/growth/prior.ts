@@ -1,4 +1,5 @@
 import { addDays, daysBetween } from "../core/days.ts";
+import { normalUpdate } from "../quantities/statistics/normalUpdate.ts";
 import type { FirstPick } from "../states/plant.ts";
 import type { PlantingState } from "../states/states.ts";
 import { pickAtOf } from "../tables/pickStages.ts";
@@ -7,7 +8,7 @@ import { growingCOf, heatAtMean } from "./dayHeat.ts";
 import { type Emergence, emergenceBy, USUAL_MEDIUM_C } from "./emergence.ts";
 import { type HeatCourse, heatThen, usualHeatBetween } from "./heatCourse.ts";
 import { later } from "./later.ts";
-import { type Pace, updatePace } from "./pace.ts";
+import type { Pace } from "./pace.ts";
 
 /** How far a seed list's days stray from what a farm sees (cp), and one season of a farm from the next (cp). */
 const LIST_SD = 0.12;
@@ -42,7 +43,7 @@ export interface Prior {
 export const stageHeatAbove = (stage: StageId, baseC: number): number =>
   scaleTo(STAGE_HEAT[stage].cDays, baseC);
 
-export const scaleTo = (cDays: number, baseC: number): number =>
+const scaleTo = (cDays: number, baseC: number): number =>
   (cDays * (EQUAL_AT_C - baseC)) / (EQUAL_AT_C - HEAT_UNITS.baseC);
 
 /**
@@ -57,11 +58,11 @@ export function priorOf(state: PlantingState, emergence: Emergence, course: Heat
     own.length === 0 ? null : Math.round(own.reduce((sum, season) => sum + season.days, 0) / own.length);
   const shown = { list, own, ownDays };
   if (own.length > 0) {
-    const pace = own.reduce((p, { share }) => updatePace(p, { share, sd: OWN_SEASON_SD }), table);
+    const pace = own.reduce((p, { share }) => normalUpdate(p, { mean: share, sd: OWN_SEASON_SD }), table);
     return { pace, from: "own", ...shown };
   }
   if (list && list.share !== null) {
-    return { pace: updatePace(table, { share: list.share, sd: LIST_SD }), from: "list", ...shown };
+    return { pace: normalUpdate(table, { mean: list.share, sd: LIST_SD }), from: "list", ...shown };
   }
   return { pace: table, from: "table", ...shown };
 }

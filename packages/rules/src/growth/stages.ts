@@ -1,14 +1,16 @@
 import { addDays } from "../core/days.ts";
 import { refuse } from "../core/errors.ts";
+import { heatOfLeaf } from "../quantities/climate/leafUnfolding.ts";
+import { normalUpdate } from "../quantities/statistics/normalUpdate.ts";
 import type { PlantingState } from "../states/states.ts";
-import { EQUAL_AT_C, LEAF_HEAT, STAGE_IDS, STAGE_SPREAD, type StageId } from "../tables/stageHeat.ts";
+import { EQUAL_AT_C, STAGE_IDS, STAGE_SPREAD, type StageId } from "../tables/stageHeat.ts";
 import { type Base, baseOf } from "./base.ts";
 import { type DateRange, dateRange, type HeatNeed } from "./dates.ts";
 import { type Emergence, emergenceOf } from "./emergence.ts";
 import { type HeatCourse, heatBy, heatCourseOf } from "./heatCourse.ts";
 import { type StageNotes, stageNotesOf } from "./notes.ts";
-import { type Pace, updatePace } from "./pace.ts";
-import { type Prior, priorOf, scaleTo, stageHeatAbove } from "./prior.ts";
+import type { Pace } from "./pace.ts";
+import { type Prior, priorOf, stageHeatAbove } from "./prior.ts";
 
 /** A note's day may be off by this much (cp: somebody looks every other day or so), as heat of days at 24 C. */
 const NOTE_SD_DAYS = 2;
@@ -123,7 +125,7 @@ const anchorsOf = (k: Known): Anchor[] => [
 
 /** Heat from showing to so many true leaves. */
 export const leafHeatAbove = (count: number, baseC: number): number =>
-  stageHeatAbove("seed-leaves", baseC) + count * scaleTo(LEAF_HEAT, baseC);
+  stageHeatAbove("seed-leaves", baseC) + count * heatOfLeaf(baseC);
 
 function leafAnchor(k: Known): Anchor | null {
   const last = k.notes.leaves.at(-1);
@@ -134,7 +136,7 @@ function leafAnchor(k: Known): Anchor | null {
     asked: leafHeatAbove(last.count, k.baseC),
     took: heatBy(k.course, last.on),
     // A leaf counts once it is wide enough to count: half a leaf either way (cp), beside the day of the look.
-    sd: Math.hypot(noteSd(k.baseC), scaleTo(LEAF_HEAT, k.baseC) / 2),
+    sd: Math.hypot(noteSd(k.baseC), heatOfLeaf(k.baseC) / 2),
   };
 }
 
@@ -155,7 +157,7 @@ function looksAt(k: Known & { prior: Prior }): { looks: PaceLook[]; pace: Pace }
     const asked = to.asked - from.asked;
     const took = to.took - from.took;
     const sd = Math.hypot(STAGE_SPREAD, Math.hypot(from.sd, to.sd) / asked);
-    pace = updatePace(pace, { share: took / asked, sd });
+    pace = normalUpdate(pace, { mean: took / asked, sd });
     looks.push({
       from: from.stage,
       to: to.stage,

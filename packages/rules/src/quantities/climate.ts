@@ -9,6 +9,7 @@ import { frostDate } from "./climate/frostDate.ts";
 import { germinationDays } from "./climate/germinationDays.ts";
 import { greenhouseHeat } from "./climate/greenhouseHeat.ts";
 import { hourlyTemperatures } from "./climate/hourlyTemperatures.ts";
+import { leafUnfolding } from "./climate/leafUnfolding.ts";
 import { netRadiation } from "./climate/netRadiation.ts";
 import { nightTemperatureTrend } from "./climate/nightTemperatureTrend.ts";
 import { psychrometricConstant } from "./climate/psychrometricConstant.ts";
@@ -38,5 +39,6 @@ export const climateQuantities = [
   nightTemperatureTrend,
   calmNightCooling,
   germinationDays,
+  leafUnfolding,
   greenhouseHeat,
 ];

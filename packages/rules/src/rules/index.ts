@@ -9,6 +9,7 @@ import { irrigateRule } from "./irrigate/index.ts";
 import { limeRule } from "./lime/index.ts";
 import { manureTimingRule } from "./manure-timing/index.ts";
 import { nightHeatRule } from "./night-heat/index.ts";
+import { ripeRule } from "./ripe/index.ts";
 import { saltRule } from "./salt/index.ts";
 import { setOutRule } from "./set-out/index.ts";
 import { settingDepthRule } from "./setting-depth/index.ts";
@@ -40,6 +41,7 @@ export const rules = [
   manureTimingRule,
   containersRule,
   stageRule,
+  ripeRule,
   settingDepthRule,
   toppingRule,
 ] as Rule[];

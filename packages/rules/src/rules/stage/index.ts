@@ -2,6 +2,7 @@ import { cautionsFor } from "../../cautions/register.ts";
 import { localDay } from "../../core/days.ts";
 import type { AdviceBody, AnswerBody, NeedsMoreBody, Rule, Step } from "../../core/rule.ts";
 import { baseOf } from "../../growth/base.ts";
+import { later } from "../../growth/later.ts";
 import { type Growth, growthOf, type StageForecast } from "../../growth/stages.ts";
 import type { PlantingState } from "../../states/states.ts";
 import { FAMILY_BASE_C } from "../../tables/baseTemperatures.ts";
@@ -10,6 +11,7 @@ import type { StageId } from "../../tables/stageHeat.ts";
 import { type Message, measure, onDay, say } from "../../text/message.ts";
 import { climatologyYears } from "../../warmth/climatologyYears.ts";
 import { refuseUnweighable } from "../set-out/door.ts";
+import { FEWEST_YEARS } from "../set-out/line.ts";
 import { stageCharts } from "./charts.ts";
 import { type Standing, standingOf } from "./reading.ts";
 import { sourcesTable, stagesTable } from "./tables.ts";
@@ -63,10 +65,10 @@ function adviceFrom(state: PlantingState, g: Growth, at: Standing): AdviceBody {
   return {
     kind: "advice",
     decision: { code: at.code, text: decisionOf(at) },
-    steps: stepsOf(at, pick),
+    steps: stepsOf(at, pick, g.today),
     window: {
       from: g.today,
-      to: at.next?.dates.low ?? null,
+      to: at.next?.dates.high ?? null,
       endsBy: say("stage.ends"),
     },
     stakes: { harm: at.code === "last" ? 0 : HARM_OF_NOT_LOOKING, reason: say("stage.stakes"), actBy: null },
@@ -98,8 +100,6 @@ function adviceFrom(state: PlantingState, g: Growth, at: Standing): AdviceBody {
 /** Nothing is lost but the dates stay wide, and what is timed by them is timed worse (cp). */
 const HARM_OF_NOT_LOOKING = 0.02;
 
-const later = (a: string, b: string): string => [a, b].toSorted().at(-1) as string;
-
 const word = (s: StageForecast | null) => ({ word: `stage.name.${s?.stage ?? "sown"}` });
 
 /** What can be said of a stage's days: all three, or that the latest, or that none, lies in the season looked at. */
@@ -122,14 +122,14 @@ function decisionOf({ now, next, code }: Standing): Message {
   return say(`stage.decision.${seen}-${kind}`, { now: word(now), next: word(next), ...params });
 }
 
-function stepsOf(at: Standing, pick: StageForecast): Step[] {
+function stepsOf(at: Standing, pick: StageForecast, today: string): Step[] {
   const { kind, params } = span(pick);
   const texts: Message[] = [
     ...(at.code === "look" ? [say("stage.step.look", { now: word(at.now) })] : []),
-    ...(at.next === null ? [] : [say(`stage.step.sign-${at.next.stage}`)]),
+    ...(at.next === null ? [say("stage.step.last")] : [say(`stage.step.sign-${at.next.stage}`)]),
     ...(at.next === null || at.next.dates.low === null
       ? []
-      : [say("stage.step.from", { low: onDay(at.next.dates.low), next: word(at.next) })]),
+      : [say("stage.step.from", { low: onDay(later(at.next.dates.low, today)), next: word(at.next) })]),
     ...(at.now === null || BEFORE_BUDS.has(at.now.stage) ? [say("stage.step.leaves")] : []),
     ...(pick.notedOn === null ? [say(`stage.step.pick-${kind}`, { stage: word(pick), ...params })] : []),
   ];
@@ -153,6 +153,9 @@ function limitsOf(state: PlantingState, g: Growth, pick: StageForecast): Message
     ...(state.planting.species === "annuum" ? [] : [say("stage.limit.species")]),
     ...(state.planting.setOutOn === undefined ? [say("stage.limit.check")] : []),
     ...(state.climatology ? [] : [say("stage.limit.no-years")]),
+    ...(g.course.years.length > 0 && g.course.years.length < FEWEST_YEARS
+      ? [say("stage.limit.few-years", { n: g.course.years.length })]
+      : []),
   ];
 }
 

@@ -14,6 +14,7 @@ import { material } from "./material.ts";
 import { missing } from "./missing.ts";
 import { nightHeat } from "./night-heat.ts";
 import { readings } from "./readings.ts";
+import { ripe } from "./ripe.ts";
 import { rotation } from "./rotation.ts";
 import { said } from "./said.ts";
 import { salt } from "./salt.ts";
@@ -41,6 +42,7 @@ export const en: Record<string, string> = {
   ...hardening,
   ...sowBy,
   ...stage,
+  ...ripe,
   ...settingDepth,
   ...topping,
   ...irrigate,

@@ -16,17 +16,17 @@ export const stage: Record<string, string> = {
 
   "stage.decision.sown-between":
     "Now: {now}. Next: {next}, about {likely}; eight times in ten between {low} and {high}.",
-  "stage.decision.sown-open": "Now: {now}. Next: {next}, about {likely}, not before {low}.",
+  "stage.decision.sown-open": "Now: {now}. Next: {next}, about {likely}, hardly before {low}.",
   "stage.decision.sown-none": "Now: {now}. Next: {next}, not in the season looked at.",
   "stage.decision.noted-between":
     "Now: {now}. Next: {next}, about {likely}; eight times in ten between {low} and {high}.",
   "stage.decision.noted-open":
-    "Now: {now}. Next: {next}, about {likely}, not before {low}; it may not come this season.",
+    "Now: {now}. Next: {next}, about {likely}, hardly before {low}; it may not come this season.",
   "stage.decision.noted-none": "Now: {now}. Next: {next}, which most years here do not reach this season.",
   "stage.decision.reckoned-between":
     "By days and heat, {now} should have come; nobody has noted it. Next: {next}, about {likely}; eight times in ten between {low} and {high}.",
   "stage.decision.reckoned-open":
-    "By days and heat, {now} should have come; nobody has noted it. Next: {next}, about {likely}, not before {low}.",
+    "By days and heat, {now} should have come; nobody has noted it. Next: {next}, about {likely}, hardly before {low}.",
   "stage.decision.reckoned-none":
     "By days and heat, {now} should have come; nobody has noted it. Next: {next}, which most years here do not reach this season.",
   "stage.decision.last-noted": "The first fruit has coloured. No further stage is followed.",
@@ -49,8 +49,10 @@ export const stage: Record<string, string> = {
   "stage.step.sign-colour": "The first fruit shows its ripe colour on half of its skin.",
   "stage.step.pick-between": "For planning: {stage} about {likely}, between {low} and {high}.",
   "stage.step.pick-open":
-    "For planning: {stage} about {likely}, not before {low}; it may not come this season.",
+    "For planning: {stage} about {likely}, hardly before {low}; it may not come this season.",
   "stage.step.pick-none": "For planning: {stage} is not reached in most years here.",
+
+  "stage.step.last": "Keep noting pickings: the first of them tells next season's days.",
 
   "stage.ends": "A new note, a new week of weather or the next stage ends this.",
   "stage.stakes":
@@ -77,6 +79,9 @@ export const stage: Record<string, string> = {
   "stage.limit.check":
     "What setting out costs a plant in days is not in the dates until a later note shows it.",
   "stage.limit.no-years": "Without past years nothing is said of days beyond the forecast.",
+
+  "stage.limit.few-years":
+    "Only {n, plural, one {one past year is} other {# past years are}} known, so the days may lie further apart than said.",
 
   "stage.missing.emerged": "Note the day on which half of the seedlings showed.",
   "stage.missing.emerged-moves":
