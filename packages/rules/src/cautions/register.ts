@@ -1,5 +1,6 @@
 import { closedCautions } from "./closed.ts";
 import { containerCautions } from "./containers.ts";
+import { diagnosisCautions } from "./diagnosis.ts";
 import { growthCautions } from "./growth.ts";
 import { heatCautions } from "./heat.ts";
 import { limeCautions } from "./lime.ts";
@@ -23,6 +24,7 @@ export const cautions: ReadonlyMap<string, Caution> = new Map(
     ...containerCautions,
     ...growthCautions,
     ...closedCautions,
+    ...diagnosisCautions,
   ].map((c) => [c.id, c]),
 );
 

@@ -6,6 +6,7 @@ import { hardeningClaims } from "./claims/hardening.ts";
 import { hotterClaims } from "./claims/hotter.ts";
 import { irrigateClaims } from "./claims/irrigate.ts";
 import { limeClaims } from "./claims/lime.ts";
+import { lookCloserClaims } from "./claims/look-closer.ts";
 import { manureTimingClaims } from "./claims/manure-timing.ts";
 import { missingClaims } from "./claims/missing.ts";
 import { nightHeatClaims } from "./claims/night-heat.ts";
@@ -23,6 +24,7 @@ import { woodAshClaims } from "./claims/wood-ash.ts";
 import { aciditySources } from "./sources/acidity.ts";
 import { coldSources } from "./sources/cold.ts";
 import { containerSources } from "./sources/containers.ts";
+import { diagnosisSources } from "./sources/diagnosis.ts";
 import { growthSources } from "./sources/growth.ts";
 import { heatSources } from "./sources/heat.ts";
 import { manureSources } from "./sources/manure.ts";
@@ -50,6 +52,7 @@ export const sources: ReadonlyMap<string, Source> = new Map(
     ...stressSources,
     ...growthSources,
     ...trainingSources,
+    ...diagnosisSources,
     ...uncertaintySources,
   ].map((s) => [s.id, s]),
 );
@@ -67,6 +70,7 @@ export const claims: ReadonlyMap<string, Claim> = new Map(
     ...ripeClaims,
     ...settingDepthClaims,
     ...toppingClaims,
+    ...lookCloserClaims,
     ...irrigateClaims,
     ...hotterClaims,
     ...saltClaims,

@@ -7,6 +7,7 @@ import { hardeningRule } from "./hardening/index.ts";
 import { hotterRule } from "./hotter/index.ts";
 import { irrigateRule } from "./irrigate/index.ts";
 import { limeRule } from "./lime/index.ts";
+import { lookCloserRule } from "./look-closer/index.ts";
 import { manureTimingRule } from "./manure-timing/index.ts";
 import { nightHeatRule } from "./night-heat/index.ts";
 import { ripeRule } from "./ripe/index.ts";
@@ -44,4 +45,5 @@ export const rules = [
   ripeRule,
   settingDepthRule,
   toppingRule,
+  lookCloserRule,
 ] as Rule[];

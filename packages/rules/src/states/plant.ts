@@ -39,6 +39,14 @@ export const SIGNS = [
   "fruit-misshapen",
   "insects-seen",
   "eggs-seen",
+  "mites-seen",
+  "leaves-stippled",
+  "leaves-silvery",
+  "leaves-torn",
+  "leaves-dark-limp",
+  "seedlings-fallen",
+  "white-threads-at-soil",
+  "stem-bored",
 ] as const;
 export type SignKind = (typeof SIGNS)[number];
 export const PLANT_PARTS = [

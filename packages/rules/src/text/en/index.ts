@@ -9,6 +9,7 @@ import { hardening } from "./hardening.ts";
 import { hotter } from "./hotter.ts";
 import { irrigate } from "./irrigate.ts";
 import { lime } from "./lime.ts";
+import { lookCloser } from "./look-closer.ts";
 import { manureTiming } from "./manure-timing.ts";
 import { material } from "./material.ts";
 import { missing } from "./missing.ts";
@@ -45,6 +46,7 @@ export const en: Record<string, string> = {
   ...ripe,
   ...settingDepth,
   ...topping,
+  ...lookCloser,
   ...irrigate,
   ...hotter,
   ...salt,
