@@ -1,10 +1,13 @@
 import {
   adviceRoutes,
+  bedPlanRoutes,
+  evidenceRoutes,
   farmRoutes,
   guideRoutes,
   importRoutes,
   openRoutes,
   recordRoutes,
+  trialRoutes,
   weatherRoutes,
 } from "@pith/contract";
 
@@ -39,6 +42,9 @@ export const everyRoute: Route[] = [
   importRoutes,
   adviceRoutes,
   weatherRoutes,
+  bedPlanRoutes,
+  trialRoutes,
+  evidenceRoutes,
 ]
   .flatMap((file) => Object.values(file))
   .flatMap(routesIn);

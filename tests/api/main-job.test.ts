@@ -209,6 +209,7 @@ describe("advice to feed is issued, done, corrected", () => {
       {
         id: expect.any(String),
         plantingId,
+        bedId,
         materialId,
         on: "2026-07-11",
         lot: null,

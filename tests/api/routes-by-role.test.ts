@@ -130,6 +130,98 @@ const soilWater = () => ({
   depthCm: 20,
   value: 18,
 });
+const sign = () => ({
+  plantingId: here.plantingId,
+  on: "2026-05-09",
+  sign: "leaves-curled",
+  part: "young-leaves",
+  pattern: "patch",
+  speed: "days",
+  plantsPct: 5,
+  text: "by the gate",
+});
+/** A picture of one pixel. */
+const PNG =
+  "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==";
+const photo = { mediaType: "image/png", dataBase64: PNG };
+const spray = () => ({
+  bedId: here.bedId,
+  at: "2026-04-02T14:00:00.000Z",
+  product: "as the label says",
+  registration: null,
+  target: "mites",
+  reEntryHours: 4,
+  preHarvestDays: 1,
+});
+let season = 1990;
+const grown = () => ({ bedId: here.bedId, season: season++, crop: "tomato", disease: null });
+const block = () => ({
+  id: randomUUID(),
+  plantingId: null,
+  varietyName: "Tarn 9",
+  species: "annuum",
+  marketType: "bell",
+  pungent: null,
+  plants: 20,
+  rows: 1,
+  plantSpacingM: 0.4,
+  heightCm: 60,
+  water: "full",
+  saveSeed: false,
+  pinned: false,
+  firstPickOn: null,
+  at: null,
+});
+/** A season with a plan of its own that has been kept once. */
+const keptPlan = async () => {
+  const params = { siteId: here.siteId, season: String(season++) };
+  const path = `${farmPath()}/sites/${params.siteId}/bed-plans/${params.season}`;
+  await api
+    .as(api.agent)
+    .put(path, { version: 0, blocks: [block()] })
+    .expect(200);
+  return params;
+};
+const trial = () => ({
+  siteId: here.siteId,
+  name: "Tip out or left",
+  design: "paired-strips",
+  factors: [{ name: "tip", levels: [{ name: "left" }, { name: "taken" }] }],
+  blocks: 4,
+  responses: [{ name: "fit to sell", unit: "kg", kind: "marketable-kg", better: "more" }],
+  alpha: 0.05,
+  bedIds: [here.bedId],
+  plotLengthM: 3,
+  gapM: 0.5,
+  seed: 7,
+});
+const laidTrial = async () =>
+  (await api.as(api.agent).post(`${farmPath()}/trials`, trial()).expect(201)).body;
+const firstValue = ({ trial }: { trial: { plots: { id: string }[]; responses: { id: string }[] } }) => ({
+  values: [
+    {
+      plotId: trial.plots[0]?.id,
+      responseId: trial.responses[0]?.id,
+      on: "2026-05-09",
+      value: 3.5,
+      missing: null,
+    },
+  ],
+});
+const ownSource = (sourceId: string) => ({
+  id: sourceId,
+  cite: "Office of Aldertarn County, report of 2024",
+  kind: "extension",
+  year: 2024,
+  rule: "setting-depth",
+  finding: "Plants set to the root ball stood as well as deeper ones.",
+  design: "one field, not replicated",
+  size: "one season",
+  effect: null,
+  grade: "weak",
+  limits: "One field of one farm.",
+  wouldChange: "A replicated trial.",
+});
 const harvest = () => ({
   plantingId: here.plantingId,
   on: "2026-05-09",
@@ -321,6 +413,10 @@ const rows: Record<string, Row> = {
         "deliveries",
         "plantTests",
         "drainReadings",
+        "signs",
+        "sprays",
+        "bedHistory",
+        "closed",
       ]),
   },
   [`GET ${ofFarm}/sites/{siteId}/weather`]: {
@@ -354,7 +450,7 @@ const rows: Record<string, Row> = {
   [`POST ${ofFarm}/applications`]: {
     ...both(201),
     with: async () => ({ body: application() }),
-    says: (body) => expect(body).toEqual({ ...application(), id: expect.any(String) }),
+    says: (body) => expect(body).toEqual({ ...application(), id: expect.any(String), bedId: here.bedId }),
   },
   [`DELETE ${ofFarm}/applications/{id}`]: {
     ...both(200),
@@ -436,6 +532,125 @@ const rows: Record<string, Row> = {
   [`DELETE ${ofFarm}/drain-readings/{id}`]: {
     ...both(200),
     with: async (who) => id(await added(who, "drain-readings", drainReading())),
+  },
+
+  [`POST ${ofFarm}/signs`]: {
+    ...both(201),
+    with: async () => ({ body: sign() }),
+    says: (body) => expect(body).toEqual({ ...sign(), id: expect.any(String) }),
+  },
+  [`DELETE ${ofFarm}/signs/{id}`]: {
+    ...both(200),
+    with: async (who) => id(await added(who, "signs", sign())),
+  },
+  [`POST ${ofFarm}/signs/{signId}/photos`]: {
+    ...both(201),
+    with: async (who) => ({ params: { signId: await added(who, "signs", sign()) }, body: photo }),
+    says: (body) => expect(body).toMatchObject({ mediaType: "image/png" }),
+  },
+  [`GET ${ofFarm}/photos/{id}`]: {
+    ...both(200),
+    with: async () =>
+      id(await added(api.agent, `signs/${await added(api.agent, "signs", sign())}/photos`, photo)),
+    says: (body: Uint8Array) => expect(Buffer.from(body).toString("base64")).toBe(PNG),
+  },
+  [`DELETE ${ofFarm}/photos/{id}`]: {
+    ...both(200),
+    with: async (who) => id(await added(who, `signs/${await added(who, "signs", sign())}/photos`, photo)),
+  },
+  [`POST ${ofFarm}/sprays`]: {
+    ...both(201),
+    with: async () => ({ body: spray() }),
+    says: (body) => expect(body).toEqual({ ...spray(), id: expect.any(String) }),
+  },
+  [`DELETE ${ofFarm}/sprays/{id}`]: {
+    ...both(200),
+    with: async (who) => id(await added(who, "sprays", spray())),
+  },
+  [`POST ${ofFarm}/bed-history`]: {
+    ...both(201),
+    with: async () => ({ body: grown() }),
+    says: (body) => expect(body).toMatchObject({ bedId: here.bedId, crop: "tomato", disease: null }),
+  },
+  [`DELETE ${ofFarm}/bed-history/{id}`]: {
+    ...both(200),
+    with: async (who) => id(await added(who, "bed-history", grown())),
+  },
+  [`GET ${ofFarm}/sites/{siteId}/bed-plans/{season}`]: {
+    ...both(200),
+    with: async () => ({ params: { siteId: here.siteId, season: "2026" } }),
+    says: (body) => expect(body).toMatchObject({ id: null, version: 0, season: 2026, siteId: here.siteId }),
+  },
+  [`PUT ${ofFarm}/sites/{siteId}/bed-plans/{season}`]: {
+    ...agentOnly(200),
+    with: async () => ({
+      params: { siteId: here.siteId, season: String(season++) },
+      body: { version: 0, blocks: [block()] },
+    }),
+    says: (body) => expect(body).toMatchObject({ id: expect.any(String), version: 1 }),
+  },
+  [`POST ${ofFarm}/sites/{siteId}/bed-plans/{season}/adopt`]: {
+    ...agentOnly(200),
+    with: async () => ({
+      params: await keptPlan(),
+      body: { version: 1, sownOn: "2026-03-20", plannedSetOutOn: null },
+    }),
+    // Its one block has no place yet, so there is nothing to make of it.
+    says: (body) => expect(body).toMatchObject({ added: 0, moved: 0, plan: { version: 2 } }),
+  },
+  [`GET ${ofFarm}/trials`]: {
+    ...both(200),
+    with: async () => {
+      await laidTrial();
+      return {};
+    },
+    says: ({ trials }: { trials: object[] }) =>
+      expect(trials[0]).toMatchObject({ name: "Tip out or left", wanted: 8 }),
+  },
+  [`POST ${ofFarm}/trials`]: {
+    ...agentOnly(201),
+    with: async () => ({ body: trial() }),
+    says: ({ trial: { plots } }: { trial: { plots: { number: number }[] } }) =>
+      expect(plots.map((p) => p.number)).toEqual([1, 2, 3, 4, 5, 6, 7, 8]),
+  },
+  [`GET ${ofFarm}/trials/{trialId}`]: {
+    ...both(200),
+    with: async () => ({ params: { trialId: (await laidTrial()).trial.id } }),
+    says: (body) => expect(body).toMatchObject({ trial: { design: "paired-strips", seed: 7 }, values: [] }),
+  },
+  [`PATCH ${ofFarm}/trials/{trialId}`]: {
+    ...agentOnly(200),
+    with: async () => ({
+      params: { trialId: (await laidTrial()).trial.id },
+      body: { startedOn: "2026-05-09", seed: 8 },
+    }),
+    says: (body) => expect(body).toMatchObject({ trial: { startedOn: "2026-05-09", seed: 8 } }),
+  },
+  [`DELETE ${ofFarm}/trials/{trialId}`]: {
+    ...agentOnly(200),
+    with: async () => ({ params: { trialId: (await laidTrial()).trial.id } }),
+  },
+  [`PUT ${ofFarm}/trials/{trialId}/values`]: {
+    ...both(200),
+    with: async () => {
+      const laid = await laidTrial();
+      return { params: { trialId: laid.trial.id }, body: firstValue(laid) };
+    },
+    says: ({ values }: { values: object[] }) => expect(values).toMatchObject([{ value: 3.5, missing: null }]),
+  },
+  [`GET ${of}/evidence`]: { ...both(200), says: (body) => expect(body).toEqual({ sources: [] }) },
+  [`POST ${of}/evidence`]: {
+    ...agentOnly(201),
+    with: async () => ({ body: { source: ownSource(`own-${season++}`) } }),
+    says: (body) => expect(body).toMatchObject({ source: { grade: "weak", rule: "setting-depth" } }),
+  },
+  [`DELETE ${of}/evidence/{id}`]: {
+    ...agentOnly(200),
+    with: async () => {
+      const source = ownSource(`own-${season++}`);
+      const { body } = await api.as(api.agent).post(`/v1/offices/${here.officeId}/evidence`, { source });
+      return id(body.id);
+    },
   },
 
   [`POST ${ofFarm}/water-tests`]: {
@@ -595,6 +810,9 @@ const rows: Record<string, Row> = {
   },
 };
 
+/** Places in a path that hold no id. */
+const NO_IDS: Record<string, string> = { seq: "999999", season: "2026" };
+
 test("each row is a route of the contract and each route has its row", () => {
   expect(everyRoute.map(keyOf).sort()).toEqual(Object.keys(rows).sort());
 });
@@ -602,7 +820,7 @@ test("each row is a route of the contract and each route has its row", () => {
 describe.each(everyRoute.map((route) => ({ route, key: keyOf(route) })))("$key", ({ route, key }) => {
   const row = rows[key];
   if (!row) return;
-  const method = route.method as "get" | "post" | "patch" | "delete";
+  const method = route.method as "get" | "post" | "put" | "patch" | "delete";
   const ask = (
     who: Person | null,
     { params, query = "", body }: Awaited<ReturnType<NonNullable<Row["with"]>>>,
@@ -613,8 +831,7 @@ describe.each(everyRoute.map((route) => ({ route, key: keyOf(route) })))("$key",
   const inner = [...route.path.matchAll(/\{(\w+)\}/g)]
     .map((m) => m[1] ?? "")
     .filter((name) => name !== "officeId");
-  const missing = () =>
-    Object.fromEntries(inner.map((name) => [name, name === "seq" ? "999999" : randomUUID()]));
+  const missing = () => Object.fromEntries(inner.map((name) => [name, NO_IDS[name] ?? randomUUID()]));
 
   test(`nobody: ${row.nobody ?? 401}; farmer: ${row.farmer}; agent: ${row.agent}`, async () => {
     const nobody = await ask(null, await needs(api.agent), home());

@@ -68,7 +68,7 @@ const Chart = z.object({
     z.object({
       id: z.string(),
       name: Message,
-      style: z.enum(["line", "area", "bars", "limit"]),
+      style: z.enum(["line", "area", "bars", "limit", "points"]),
       points: z.array(z.tuple([z.union([z.string(), z.number()]), z.number().nullable()])),
     }),
   ),

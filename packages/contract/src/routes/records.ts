@@ -376,9 +376,7 @@ export const photos = {
     responses: {
       200: {
         description: "The picture",
-        content: Object.fromEntries(
-          PHOTO_TYPES.map((type) => [type, { schema: z.string().openapi({ format: "binary" }) }]),
-        ),
+        content: { "image/*": { schema: z.string().openapi({ format: "binary" }) } },
       },
       ...problems,
     },

@@ -5,7 +5,7 @@ import { and, eq } from "drizzle-orm";
 import { recordAudit } from "../audit.ts";
 import { type Ctx, inOffice, nowOf, requireAgent } from "../context.ts";
 import { adviseFarm } from "../drafts/adviseFarm.ts";
-import { ServiceError } from "../errors.ts";
+import { found, ServiceError } from "../errors.ts";
 import { belongsHere } from "../farms/belongsHere.ts";
 import type { OfFarm } from "../farms/ofFarm.ts";
 import { lockFarm, requireFarm } from "../farms/requireFarm.ts";
@@ -28,9 +28,9 @@ export const getBedPlan = (ctx: Ctx, farmId: string, siteId: string, season: num
   });
 
 async function readPlan(tx: Tx, ctx: Ctx, where: Where): Promise<BedPlan> {
-  await belongsHere(tx, where, "site", "siteId", where.siteId);
   const { siteId, season } = where;
   const facts = await readFacts(tx, where, nowOf(ctx));
+  found(facts.sites.get(siteId), "site");
   const kept = facts.bedPlans.find((p) => p.siteId === siteId && p.season === season);
   return viewOf(facts, {
     id: kept?.id ?? null,
