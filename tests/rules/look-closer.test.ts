@@ -393,6 +393,50 @@ describe("the sum by hand", () => {
   });
 });
 
+describe("soil tests", () => {
+  const soilTests = (mgPerKg: number, waterPh: number): PlantingState["soilTests"] => [
+    {
+      id: "s",
+      sampledOn: "2026-04-10",
+      depthCm: 15,
+      medium: "mineral-soil",
+      waterPh,
+      values: [{ nutrient: "K", extractant: "mehlich-3", mgPerKg }],
+    },
+  ];
+  const by = (cause: string, mgPerKg: number, waterPh: number) =>
+    points(seen(["plants-stunted"], {}, { soilTests: soilTests(mgPerKg, waterPh) }), cause) -
+    points(seen(["plants-stunted"]), cause);
+  test("20 mg/kg of Mehlich-3 potassium is short: +2; 500 is plenty: -2", () => {
+    expect([by("short-potassium", 20, 6.5), by("short-potassium", 500, 6.5)]).toEqual([2, -2]);
+  });
+  test("iron: pH 7.6 speaks for it by 2, 6.8 neither way, 6.2 against by 2", () => {
+    expect([by("short-iron", 100, 7.6), by("short-iron", 100, 6.8), by("short-iron", 100, 6.2)]).toEqual([
+      2, 0, -2,
+    ]);
+  });
+});
+
+describe("steps that would clash", () => {
+  test("drift and broad mites both possible: nothing is pulled or washed", () => {
+    const keys = stepKeys(advice("look-closer", seen(["leaves-narrow", "leaves-curled"])));
+    expect(keys).toContain("look-closer.safe.drift");
+    expect(keys).not.toContain("look-closer.safe.rogue");
+  });
+  test("whatever was seen: no leaf is washed where plants must stay dry, no water where it must run off", () => {
+    fc.assert(
+      fc.property(fc.uniqueArray(fc.constantFrom(...SIGNS), { minLength: 1, maxLength: 6 }), (signs) => {
+        const keys = new Set(stepKeys(advice("look-closer", seen(signs))));
+        const clash = (a: string, b: string) =>
+          keys.has(`look-closer.safe.${a}`) && keys.has(`look-closer.safe.${b}`);
+        expect([clash("dry-plants", "wash-off"), clash("drain", "water-even")]).toEqual([false, false]);
+        expect([clash("drift", "rogue"), clash("drift", "pick-off")]).toEqual([false, false]);
+      }),
+      { numRuns: 40 },
+    );
+  });
+});
+
 describe("whatever was seen", () => {
   const anySigns = fc.uniqueArray(fc.constantFrom(...SIGNS), { minLength: 1, maxLength: 8 });
   const weathers = fc.constantFrom(MILD, WARM_RAIN, HOT_DRY, HOT_RAIN, DRENCHED, COOL, []);

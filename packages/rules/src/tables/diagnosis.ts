@@ -61,7 +61,7 @@ export type SafeStep =
   | "drift";
 
 /** What a laboratory needs of it. */
-export type Sample = "whole-plant" | "leaves" | "fruit" | "insects" | "soil-or-leaf-test" | "none";
+type Sample = "whole-plant" | "leaves" | "fruit" | "insects" | "soil-or-leaf-test" | "none";
 
 /** One possible cause, as published guides describe it. */
 export interface Cause {

@@ -3,7 +3,7 @@ import type { Cause } from "../../tables/diagnosis.ts";
 import { pointsOfSign } from "./weigh.ts";
 
 /** A sign not recorded yet that tells two causes apart: it speaks for the first named. */
-export interface Separator {
+interface Separator {
   sign: SignKind;
   speaksFor: Cause;
   against: Cause;

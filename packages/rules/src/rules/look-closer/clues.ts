@@ -30,7 +30,7 @@ const LIMING: readonly (MaterialKind | undefined)[] = [
 ];
 const MANURES: readonly (MaterialKind | undefined)[] = ["manure", "poultry-manure", "compost"];
 
-/** Points that a record gives; null where there is none to read. */
+/** Points that a record gives; 0 where it is read and speaks neither way, null where there is none to read. */
 export type Clues = Record<Clue, number | null>;
 
 /** What sprays, inputs, tests and the bed's past say. Strong where a test speaks (±2), weaker where a habit does (cp). */
@@ -86,7 +86,7 @@ function soilOf(state: PlantingState, today: string, nutrient: "K" | "P" | "Mg" 
     own: state.guides,
   });
   if (!("read" in reading)) return null;
-  return reading.read.response === "responds" ? 2 : reading.read.response === "unlikely" ? -2 : null;
+  return { responds: 2, "may-respond": 0, unlikely: -2 }[reading.read.response];
 }
 
 /** Soil first, else the soil that the water would make; against pepper's threshold. Pots are not read by soil limits. */
@@ -95,7 +95,7 @@ function saltOf(state: PlantingState, today: string): number | null {
   const newest = state.soilTests.filter((t) => t.ec).toSorted((a, b) => (a.sampledOn < b.sampledOn ? 1 : -1));
   const readable = newest[0]?.medium === "mineral-soil";
   const soil = readable ? soilSaltOf(state, today, new Working()) : undefined;
-  if (soil?.kind === "read") return soil.lowDsPerM > limit ? 2 : soil.highDsPerM < limit ? -2 : null;
+  if (soil?.kind === "read") return soil.lowDsPerM > limit ? 2 : soil.highDsPerM < limit ? -2 : 0;
   const ec = waterTestOf(state.waterTests ?? [], today)?.test.ecDSPerM;
   if (ec === undefined) return null;
   return settledEce(ec) > limit ? 2 : -1;
@@ -105,7 +105,8 @@ function phOf(state: PlantingState, today: string, limed: boolean): number | nul
   const ph = latestTestOf(state.soilTests, today, (t) => t.waterPh !== undefined)?.test.waterPh;
   if (ph !== undefined && ph >= HIGH_PH) return 2;
   if (ph !== undefined && ph < LOW_PH) return -2;
-  return limed ? 1 : null;
+  if (limed) return 1;
+  return ph === undefined ? null : 0;
 }
 
 function hostsOf({ history }: PlantingState, year: number): number | null {

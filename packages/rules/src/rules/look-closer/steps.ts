@@ -1,6 +1,7 @@
 import type { Step } from "../../core/rule.ts";
 import { sprayIntervals } from "../../plant/sprayIntervals.ts";
 import type { PlantingState } from "../../states/states.ts";
+import type { SafeStep } from "../../tables/diagnosis.ts";
 import { type Message, onDay, say } from "../../text/message.ts";
 import { tellApart } from "./apart.ts";
 import type { Ranking } from "./ranking.ts";
@@ -14,7 +15,7 @@ import type { Picture } from "./signs.ts";
 export function stepsOf(state: PlantingState, picture: Picture, ranking: Ranking): Step[] {
   const { first, second, together, kind } = ranking;
   const apart = tellApart(first.cause, second.cause, picture.signs);
-  const safe = [...new Set(together.flatMap(({ cause }) => cause.steps))];
+  const safe = withoutClashes(together.flatMap(({ cause }) => cause.steps));
   const samples = [...new Set(together.map(({ cause }) => cause.sample))].filter((s) => s !== "none");
   const urgent = together.some(({ cause }) => cause.urgent);
   const { harvestFrom } = sprayIntervals(state.sprays ?? [], state.site.timeZone, state.asOf);
@@ -49,6 +50,23 @@ export function stepsOf(state: PlantingState, picture: Picture, ranking: Ranking
       : []),
   ];
   return steps.map((text) => ({ text }));
+}
+
+/**
+ * What is right for one possible cause and harms under another is left out while both are open: drift's evidence stays
+ * where it stands, wet leaves carry bacteria, drowned roots want no water.
+ */
+const CLASHES: readonly (readonly [SafeStep, readonly SafeStep[]])[] = [
+  ["drift", ["rogue", "pick-off", "wash-off"]],
+  ["splash", ["wash-off"]],
+  ["dry-plants", ["wash-off"]],
+  ["drain", ["water-even"]],
+];
+
+function withoutClashes(steps: SafeStep[]): SafeStep[] {
+  const all = new Set(steps);
+  const out = new Set(CLASHES.flatMap(([holds, yields]) => (all.has(holds) ? yields : [])));
+  return [...all].filter((step) => !out.has(step));
 }
 
 /** Part, pattern and speed part living causes from weather and chemistry; each not noted is asked for. */

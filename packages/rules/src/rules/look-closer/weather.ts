@@ -36,8 +36,8 @@ const WINDY_M_PER_S = 5.4;
 const WATERED_DAYS = 4;
 
 /** True: the weather was so. False: it was the opposite. Null: not known. */
-export type WasSo = boolean | "between" | null;
-export type Weather = Record<WeatherKind, WasSo>;
+type WasSo = boolean | "between" | null;
+type Weather = Record<WeatherKind, WasSo>;
 
 /** The fortnight up to the first sign, as it was where the plants stood. */
 export interface Fortnight {

@@ -9,8 +9,8 @@ import type { Fortnight } from "./weather.ts";
  * to 1 (often), 2 to 1 (sometimes), even (rarely), and 1 to 2 where a guide does not tie the sign to the cause at all.
  * Part, pattern and speed are 2 to 1 either way, each counted once however often it was noted.
  */
-export const SIGN_POINTS: Record<HowOften, number> = { often: 2, sometimes: 1, rarely: 0 };
-export const UNLISTED_POINTS = -1;
+const SIGN_POINTS: Record<HowOften, number> = { often: 2, sometimes: 1, rarely: 0 };
+const UNLISTED_POINTS = -1;
 const FITS = 1;
 const LIKES = { true: 1, between: 0, false: -1 };
 /** In the opposite of the weather it needs a cause is all but out: 1 to 8. */

@@ -40,7 +40,7 @@ export const lookCloser: Record<string, string> = {
     "Keep out of the bed while leaves are wet, and work it last: hands and clothes carry disease from plant to plant.",
   "look-closer.safe.hands": "Wash hands and tools with soap before and after this bed.",
   "look-closer.safe.rogue":
-    "Put the worst plants, roots and all, into a closed bag where they stand and take them off the field. Not on the compost.",
+    "Put the worst plants, roots and all, into a closed bag where they stand and take them off the field. Not on the compost. Keep back what the sample needs.",
   "look-closer.safe.pick-off":
     "Pick off spoilt and dropped fruit and take it out of the field in a closed bag.",
   "look-closer.safe.hand-pick":
