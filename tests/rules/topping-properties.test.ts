@@ -7,7 +7,7 @@ import { dayAfter, line } from "./warmthStates.ts";
 /** What holds whatever the season and whatever is noted. */
 
 const RANK = { leave: 0, wait: 1, "half-bed": 2, take: 3 } as const;
-const rank = (a: Advice) => RANK[a.decision.code as keyof typeof RANK];
+const rank = (a: Pick<Advice, "decision">) => RANK[a.decision.code as keyof typeof RANK];
 const option = fc.constantFrom("no-unless-time", "practice", "published", undefined);
 const choosing = (chosen: string | undefined): PlantingState["settings"] =>
   chosen === undefined ? {} : { choices: { "topping.default": chosen } };

@@ -1,3 +1,5 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
 import { type Advice, claims, type PlantingState, render } from "@pith/rules";
 import { describe, expect, test } from "vitest";
 import { topping } from "../../packages/rules/src/text/en/topping.ts";
@@ -103,6 +105,16 @@ describe("the window", () => {
     expect(likely).toEqual([...likely].sort((a, b) => a - b));
     expect(chart?.series.filter((s) => s.style === "limit").map((s) => s.points[0]?.[1])).toEqual([6, 8]);
   });
+});
+
+test("the example of the page: half of 96 plants, six pairs of strips of eight", () => {
+  const path = join(import.meta.dirname, "../../docs/examples/planting-topping.json");
+  const a = advice("topping", JSON.parse(readFileSync(path, "utf8")));
+  expect([a.decision.code, a.amounts.plants, line(a, "n")]).toEqual(["half-bed", 48, 7]);
+  expect(line(a, "Q_d")).toBeCloseTo(168.3, 1);
+  expect(line(a, "t_frost")).toBe("2026-10-28");
+  expect(Number(line(a, "P'"))).toBeGreaterThanOrEqual(0.8);
+  expect(Number(line(a, "P'"))).toBeLessThan(Number(line(a, "P")));
 });
 
 describe("plants that are left alone", () => {
@@ -232,6 +244,8 @@ describe("both readings, and how to try", () => {
     expect(english(readings?.rows.at(-1)?.[1])).toContain(
       "No field trial of topping was found for short seasons",
     );
+    expect(english(readings?.rows.at(-1)?.[2])).toBe("Looked for, and none found.");
+    expect(english(readings?.rows[0]?.[4])).toBe("Not stated.");
     expect(english(readings?.rows[1]?.[4])).toContain("+118.65 %");
     expect(season?.rows.map((row) => english(row[0]))).toEqual(["left on", "taken"]);
     expect(season?.rows.map((row) => row[4])).toEqual([100, 100]);

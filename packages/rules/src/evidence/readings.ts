@@ -26,7 +26,7 @@ export function readingsTable(
   };
 }
 
-function readingRow(side: Side, id: string, inForce: boolean): (Message | null)[] {
+function readingRow(side: Side, id: string, inForce: boolean): Message[] {
   const claim = claims.get(id);
   if (!claim) throw new Error(`no claim ${id}`);
   return [
@@ -35,9 +35,9 @@ function readingRow(side: Side, id: string, inForce: boolean): (Message | null)[
       grade: { word: `reading.grade.${claim.grade}` },
     }),
     say(`reading.${id}.finding`),
-    say(`reading.${id}.from`),
+    side === "gap" ? say("reading.from.gap") : say(`reading.${id}.from`),
     say(`reading.${id}.design`),
-    claim.effect === null ? null : say(`reading.${id}.effect`),
+    claim.effect === null ? say("reading.effect.none") : say(`reading.${id}.effect`),
     say(`reading.${id}.limits`),
   ];
 }

@@ -32,6 +32,8 @@ export const readings: Record<string, string> = {
   "reading.side.published": "Published ({grade})",
   "reading.side.published-in-force": "Published ({grade}), followed here",
   "reading.side.gap": "No study found",
+  "reading.from.gap": "Looked for, and none found.",
+  "reading.effect.none": "Not stated.",
   "reading.grade.strong": "strong",
   "reading.grade.moderate": "moderate",
   "reading.grade.weak": "weak",
