@@ -154,6 +154,7 @@ export const HELD_BY_CLAIMS: readonly HeldRow[] = [
   held("SN-1118", "cold-record.low-nights", "agronomy-2021-low-night", "10 C against 15 C", "seven groups"),
   held("SN-1119", "cold-record.flowers", "pepper-low-night-flowers", "25/10 C against 25/20 C", "60 %"),
   held("SN-1120", "cold-record.parthenocarpic", "acta-hort-42-55", "8-10 C", "without seed"),
+  held("SN-1121", "stage.base-compact", "dickson-2024", "13.3 C 'Fresh Bites Yellow'", "9.3 C 'Hot Burrito'"),
   held(
     "SN-1122",
     "setting-depth.lodging",
@@ -226,7 +227,6 @@ export const USED_NOWHERE: Readonly<Record<string, string>> = {
   "SN-1010": "spacing is the grower's own; no rule sets it",
   "SN-1014": "a state's cartons for an acre: the yield goal is the grower's own",
   "SN-1126": "grafting trials known by their titles alone: nothing in them was read",
-  "SN-1121": "bases disagree, so the base is an input; the grower sets it",
   ...Object.fromEntries(
     [1101, 1102, 1103, 1104, 1105, 1106, 1107, 1109, 1110, 1111, 1112, 1113, 1114].map((n) => [
       `SN-${n}`,

@@ -6,9 +6,11 @@ import { coldRecord } from "../../packages/rules/src/text/en/cold-record.ts";
 import { coldTonight } from "../../packages/rules/src/text/en/cold-tonight.ts";
 import { hardening } from "../../packages/rules/src/text/en/hardening.ts";
 import { nightHeat } from "../../packages/rules/src/text/en/night-heat.ts";
+import { ripe } from "../../packages/rules/src/text/en/ripe.ts";
 import { setOut } from "../../packages/rules/src/text/en/set-out.ts";
 import { settingDepth } from "../../packages/rules/src/text/en/setting-depth.ts";
 import { sowBy } from "../../packages/rules/src/text/en/sow-by.ts";
+import { stage } from "../../packages/rules/src/text/en/stage.ts";
 import { tooHot } from "../../packages/rules/src/text/en/too-hot.ts";
 import { topping } from "../../packages/rules/src/text/en/topping.ts";
 
@@ -28,6 +30,8 @@ describe.each([
   ["too-hot", tooHot],
   ["setting-depth", settingDepth],
   ["topping", topping],
+  ["stage", stage],
+  ["ripe", ripe],
 ])("texts of %s", (rule, texts) => {
   const source = sourceOf(rule);
   const literal = new Set(

@@ -1,6 +1,7 @@
 import { dayOf, epochDay } from "../core/days.ts";
 import { normalQuantile } from "../quantities/climate/normalQuantile.ts";
 import type { HeatCourse } from "./heatCourse.ts";
+import { later } from "./later.ts";
 
 /** A day with its eight-in-ten interval. Null: not within the days that are known or the season looked at. */
 export interface DateRange {
@@ -49,14 +50,19 @@ function firstAtLeast(row: Float64Array, sum: number): number {
   return low;
 }
 
-/** One day in ten, the middle, and nine in ten of the days on which a sum may be reached. */
-export function dateRange(course: HeatCourse, need: HeatNeed): DateRange {
+/**
+ * One day in ten, the middle, and nine in ten of the days on which a sum may be reached.
+ *
+ * @param notBefore the day of a note of what comes before
+ */
+export function dateRange(course: HeatCourse, need: HeatNeed, notBefore?: string): DateRange {
   const days = daysReached(course, need)
     .flat()
     .sort((a, b) => a - b);
   const at = (share: number): string | null => {
     const day = days[Math.min(days.length - 1, Math.floor(share * days.length))];
-    return day === undefined || day === NEVER ? null : dayOf(day);
+    if (day === undefined || day === NEVER) return null;
+    return notBefore === undefined ? dayOf(day) : later(dayOf(day), notBefore);
   };
   return { low: at(SHARE_BELOW.low), likely: at(SHARE_BELOW.likely), high: at(SHARE_BELOW.high) };
 }

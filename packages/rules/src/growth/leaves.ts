@@ -44,7 +44,7 @@ export function leavesOf(state: PlantingState, today: string): LeafForecast | nu
 function leafDates(growth: Growth, count: number): DateRange {
   const seen = growth.notes.leaves.find((n) => n.count >= count);
   if (seen) return { low: seen.on, likely: seen.on, high: seen.on };
-  return dateRange(growth.course, leafNeed(growth, count));
+  return dateRange(growth.course, leafNeed(growth, count), growth.notes.leaves.at(-1)?.on);
 }
 
 /** Counts by the middle and the spread of the heat that each takes, from the heat so far. */

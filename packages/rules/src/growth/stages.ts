@@ -8,6 +8,7 @@ import { type Base, baseOf } from "./base.ts";
 import { type DateRange, dateRange, type HeatNeed } from "./dates.ts";
 import { type Emergence, emergenceOf } from "./emergence.ts";
 import { type HeatCourse, heatBy, heatCourseOf } from "./heatCourse.ts";
+import { later } from "./later.ts";
 import { type StageNotes, stageNotesOf } from "./notes.ts";
 import type { Pace } from "./pace.ts";
 import { type Prior, priorOf, stageHeatAbove } from "./prior.ts";
@@ -194,12 +195,20 @@ function forecastOf(stage: StageId, k: Known & { pace: Pace; today: string }): S
   const need = needFrom(before.at(-1) ?? showing(k), asked, k.pace);
   if (notedOn !== null)
     return { stage, notedOn, need, dates: { low: notedOn, likely: notedOn, high: notedOn } };
-  return {
-    stage,
-    notedOn,
-    need,
-    dates: stage === "emerged" ? showingDates(k.emergence) : dateRange(k.course, need),
+  const dates = stage === "emerged" ? showingDates(k.emergence) : dateRange(k.course, need);
+  return { stage, notedOn, need, dates: betweenNotes(stage, dates, k.notes) };
+}
+
+/** A stage that nobody noted came no sooner than the one noted before it, and no later than the one noted after it. */
+function betweenNotes(stage: StageId, dates: DateRange, notes: StageNotes): DateRange {
+  const order = STAGE_IDS.indexOf(stage);
+  const before = notes.stages.findLast((n) => STAGE_IDS.indexOf(n.stage) < order)?.on;
+  const after = notes.stages.find((n) => STAGE_IDS.indexOf(n.stage) > order)?.on;
+  const within = (day: string | null): string | null => {
+    if (after !== undefined && (day === null || day > after)) return after;
+    return day !== null && before !== undefined ? later(day, before) : day;
   };
+  return { low: within(dates.low), likely: within(dates.likely), high: within(dates.high) };
 }
 
 /** The day seedlings show follows from the medium and not from heat, so that its interval is in days. */
