@@ -1,6 +1,6 @@
 interface Series {
   id: string;
-  style: "line" | "area" | "bars" | "limit";
+  style: "line" | "area" | "bars" | "limit" | "points";
   mark: string;
   values: (number | null)[];
 }

@@ -241,6 +241,11 @@ function outline(
       )
       .join("");
   }
+  // A dot is a line of no length with round ends.
+  if (s.style === "points")
+    return s.points
+      .flatMap(([at, v]) => (v === null ? [] : [`M${round(toX(at))} ${round(toY(v))}h0`]))
+      .join("");
   // A gap in the data is a gap in the line.
   const runs: string[][] = [[]];
   for (const [at, v] of s.points) {

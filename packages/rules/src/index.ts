@@ -47,6 +47,7 @@ export type { Measure, MeasureUnit, Message, Param } from "./text/message.ts";
 export { type Reader, render, renderWord } from "./text/render.ts";
 export { formatMeasure, shownUnit, type UnitSystem } from "./text/units.ts";
 export { blocksNeeded } from "./trials/blocksNeeded.ts";
+export { evidenceFromTrial } from "./trials/evidence.ts";
 export { type PlotLabel, plotLabels } from "./trials/labels.ts";
 export { type LayTrial, layTrial } from "./trials/layTrial.ts";
 export * from "./warmth/hindcast.ts";

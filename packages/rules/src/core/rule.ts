@@ -41,7 +41,7 @@ export interface Chart {
   series: {
     id: string;
     name: Message;
-    style: "line" | "area" | "bars" | "limit";
+    style: "line" | "area" | "bars" | "limit" | "points";
     points: [string | number, number | null][];
   }[];
   /** Stretches of x with a name, in order: stages of a season. One ends where the next begins. */

@@ -20,6 +20,7 @@ import { sowByClaims } from "./claims/sow-by.ts";
 import { stageClaims } from "./claims/stage.ts";
 import { tooHotClaims } from "./claims/too-hot.ts";
 import { toppingClaims } from "./claims/topping.ts";
+import { trialClaims } from "./claims/trial.ts";
 import { woodAshClaims } from "./claims/wood-ash.ts";
 import { aciditySources } from "./sources/acidity.ts";
 import { coldSources } from "./sources/cold.ts";
@@ -30,6 +31,7 @@ import { heatSources } from "./sources/heat.ts";
 import { manureSources } from "./sources/manure.ts";
 import { plantSources } from "./sources/plant.ts";
 import { soilSources } from "./sources/soil.ts";
+import { statisticsSources } from "./sources/statistics.ts";
 import { stressSources } from "./sources/stress.ts";
 import { trainingSources } from "./sources/training.ts";
 import { uncertaintySources } from "./sources/uncertainty.ts";
@@ -54,6 +56,7 @@ export const sources: ReadonlyMap<string, Source> = new Map(
     ...trainingSources,
     ...diagnosisSources,
     ...uncertaintySources,
+    ...statisticsSources,
   ].map((s) => [s.id, s]),
 );
 
@@ -83,6 +86,7 @@ export const claims: ReadonlyMap<string, Claim> = new Map(
     ...manureTimingClaims,
     ...missingClaims,
     ...containerClaims,
+    ...trialClaims,
   ].map((c) => [c.id, c]),
 );
 

@@ -20,6 +20,7 @@ import { sowByRule } from "./sow-by/index.ts";
 import { stageRule } from "./stage/index.ts";
 import { tooHotRule } from "./too-hot/index.ts";
 import { toppingRule } from "./topping/index.ts";
+import { trialRule } from "./trial/index.ts";
 import { woodAshRule } from "./wood-ash/index.ts";
 
 /** Every rule, in the order of the catalogue. The cast holds because a rule is only handed states of its own subject. */
@@ -46,4 +47,5 @@ export const rules = [
   settingDepthRule,
   toppingRule,
   lookCloserRule,
+  trialRule,
 ] as Rule[];

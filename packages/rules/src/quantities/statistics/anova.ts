@@ -4,7 +4,7 @@ import { num, word } from "../../core/fields.ts";
 import { defineQuantity } from "../../core/quantity.ts";
 import { ANOVA_DESIGNS, type AnovaDesign, type AnovaRow, AnovaRowSchema, layOut } from "./anovaRows.ts";
 import { fUpperTail, tTwoSided } from "./distributions.ts";
-import { sequentialFit } from "./sequentialFit.ts";
+import { type Fit, sequentialFit } from "./sequentialFit.ts";
 import { stableMean } from "./sums.ts";
 
 export interface AnovaLine {
@@ -58,13 +58,7 @@ export function anova({ design, rows, alpha = 0.05 }: AnovaInput): Anova {
     refuse("rows", "leave nothing to judge chance by", "more rows than the model has terms", rows.length);
   if (!(fit.total.ss > 0)) refuse("rows", "all hold the same value", "values that differ");
   const msE = ssE / dfE;
-  const table: AnovaLine[] = fit.terms.map(({ source, df, ss }) => {
-    const ms = ss / df;
-    const f = msE > 0 ? ms / msE : null;
-    return { source, df, ss, ms, f, p: f === null ? null : fUpperTail(f, df, dfE) };
-  });
-  table.push({ source: "residual", df: dfE, ss: ssE, ms: msE, f: null, p: null });
-  table.push({ source: "total", df: fit.total.df, ss: fit.total.ss, ms: null, f: null, p: null });
+  const table = anovaTable(fit);
 
   const t = tTwoSided(alpha, dfE);
   const groups = groupings.map(({ name, labels }) => ({ name, members: membersOf(labels, values) }));
@@ -85,6 +79,24 @@ export function anova({ design, rows, alpha = 0.05 }: AnovaInput): Anova {
     r2: 1 - ssE / fit.total.ss,
     aliased: fit.aliased,
   };
+}
+
+/** The lines of a fitted model, with their F against the residual. */
+export function anovaTable({
+  terms,
+  residual,
+  total,
+}: Pick<Fit, "terms" | "residual" | "total">): AnovaLine[] {
+  const ms = residual.ss / residual.df;
+  const line = (source: string, df: number, ss: number): AnovaLine => {
+    const f = ms > 0 ? ss / df / ms : null;
+    return { source, df, ss, ms: ss / df, f, p: f === null ? null : fUpperTail(f, df, residual.df) };
+  };
+  return [
+    ...terms.map(({ source, df, ss }) => line(source, df, ss)),
+    { source: "residual", ...residual, ms, f: null, p: null },
+    { source: "total", ...total, ms: null, f: null, p: null },
+  ];
 }
 
 function membersOf(labels: readonly string[], values: readonly number[]): Map<string, number[]> {

@@ -81,7 +81,7 @@ function layOutFactors(rows: readonly AnovaRow[], blockTerm: Term[]): Layout {
 }
 
 /** Main effects first, then interactions of two, of three and so on. */
-function subsets(names: readonly string[]): string[][] {
+export function subsets(names: readonly string[]): string[][] {
   const all: string[][] = [[]];
   for (const name of names) {
     for (const set of [...all]) all.push([...set, name]);
@@ -106,7 +106,7 @@ function atLeastTwo(name: string, labels: readonly string[]): void {
 }
 
 function withinReach(terms: readonly Term[]): void {
-  const levels = (labels: readonly string[]) => new Set(labels).size - 1;
+  const levels = (labels: readonly (string | null)[]) => new Set(labels).size - 1;
   const columns = terms.reduce((sum, term) => sum + term.factors.map(levels).reduce((a, b) => a * b, 1), 0);
   if (columns > MODEL_COLUMNS_AT_MOST) {
     refuse(

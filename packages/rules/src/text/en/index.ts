@@ -27,6 +27,7 @@ import { sowBy } from "./sow-by.ts";
 import { stage } from "./stage.ts";
 import { tooHot } from "./too-hot.ts";
 import { topping } from "./topping.ts";
+import { trial } from "./trial.ts";
 import { woodAsh } from "./wood-ash.ts";
 
 /** All English text of the rules, by key. */
@@ -61,4 +62,5 @@ export const en: Record<string, string> = {
   ...missing,
   ...company,
   ...rotation,
+  ...trial,
 };
