@@ -1,4 +1,6 @@
 import type { SourceRef } from "../core/working.ts";
+import { gypsumBy } from "../guides/recommend.ts";
+import { guides } from "../guides/register.ts";
 import { responseTo } from "../guides/responseTo.ts";
 import type { MaterialKind } from "../states/food.ts";
 import type { SoilTest } from "../states/parts.ts";
@@ -6,11 +8,7 @@ import type { BedState } from "../states/states.ts";
 
 const GEORGIA: SourceRef = { key: "uga-crop-176", locator: "SN-221" };
 const OHIO: SourceRef = { key: "osu-enp-2014", locator: "SN-625" };
-/** The trade's doubling for the plough slice of 2,000,000 lb (SN-115), by which Georgia's sheet is read. */
-const LB_PER_ACRE_PER_MG_PER_KG = 2;
 const OHIO_LOW_MG_PER_KG = 50;
-const GYPSUM_BELOW_CA_LB_PER_ACRE = 800;
-const GYPSUM_FROM_PH = 6.5;
 
 /** Magnesium in Epsom salts (Penn State, SN-623) [%]. */
 export const EPSOM_MG_PCT = 10.5;
@@ -65,12 +63,12 @@ export const BRING_MAGNESIUM: ReadonlySet<MaterialKind> = new Set<MaterialKind>(
 ]);
 
 /**
- * Whether calcium is so short, at a pH that asks for no lime, that gypsum brings it: below 800 lb/A at pH 6.5 and above.
- * Only of Mehlich-1, the extract that Georgia's laboratory used.
+ * Whether calcium is so short, at a pH that asks for no lime, that gypsum brings it, by every guide of Mehlich-1 that says so
+ * (Georgia: below 800 lb/A at pH 6.5 and above). Only of Mehlich-1, the extract that Georgia's laboratory used.
  */
-export function gypsumIsDue(test: SoilTest): boolean {
-  const ca = test.values.find((v) => v.nutrient === "Ca" && v.extractant === "mehlich-1");
-  if (!ca || test.waterPh === undefined || test.medium !== "mineral-soil") return false;
-  const lbPerAcre = Math.round(ca.mgPerKg * LB_PER_ACRE_PER_MG_PER_KG);
-  return lbPerAcre < GYPSUM_BELOW_CA_LB_PER_ACRE && test.waterPh >= GYPSUM_FROM_PH;
+export function gypsumIsDue({ values, waterPh, medium }: SoilTest): boolean {
+  const ca = values.find((v) => v.nutrient === "Ca" && v.extractant === "mehlich-1");
+  if (!ca || waterPh === undefined || medium !== "mineral-soil") return false;
+  const asking = [...guides.values()].filter((g) => g.status === "seen" && g.recommendations?.gypsum);
+  return asking.length > 0 && asking.every((g) => gypsumBy(g, ca.mgPerKg, waterPh) !== undefined);
 }
