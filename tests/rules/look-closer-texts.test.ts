@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import { type Message, type PlantingState, render, sources } from "@pith/rules";
+import { claimsOf, type Message, type PlantingState, render, sources } from "@pith/rules";
 import { describe, expect, test } from "vitest";
 import { BED_PATTERNS, PLANT_PARTS, SIGNS, SPEEDS } from "../../packages/rules/src/states/plant.ts";
 import { CAUSES } from "../../packages/rules/src/tables/diagnosis.ts";
@@ -64,6 +64,17 @@ describe("words", () => {
       expect([id, from.length > 0, from.filter((s) => !sources.has(s.key))]).toEqual([id, true, []]);
       expect([id, steps.length > 0, Object.values(signs).includes("often")]).toEqual([id, true, true]);
     }
+  });
+  test("every claim of the rule travels with its advice", () => {
+    const a = advice("look-closer", {
+      ...planting(),
+      signs: [{ on: "2026-05-14", sign: "leaves-curled" }],
+    });
+    expect([...a.evidence].sort()).toEqual(
+      claimsOf("look-closer")
+        .map((c) => c.id)
+        .sort(),
+    );
   });
   test("no step sets a rate or tells anybody to spray", () => {
     const steps = Object.entries(lookCloser).filter(([key]) => /\.(step|safe|sample)\./.test(key));

@@ -1,4 +1,4 @@
-import type { Cause } from "./diagnosis.ts";
+import type { Cause } from "./diagnosisTypes.ts";
 
 /** Diseases of peppers, from extension guides; facts in our own words. */
 export const DISEASES: readonly Cause[] = [

@@ -1,4 +1,4 @@
-import type { Cause } from "./diagnosis.ts";
+import type { Cause } from "./diagnosisTypes.ts";
 
 const UNEVEN = ["everywhere", "patch"] as const;
 const KEYS = { key: "deficiency-keys" };

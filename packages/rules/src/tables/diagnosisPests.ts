@@ -1,4 +1,4 @@
-import type { Cause } from "./diagnosis.ts";
+import type { Cause } from "./diagnosisTypes.ts";
 
 /** Insects and mites on peppers, from extension guides; facts in our own words. */
 export const PESTS: readonly Cause[] = [

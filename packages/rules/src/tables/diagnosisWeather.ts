@@ -1,4 +1,4 @@
-import type { Cause } from "./diagnosis.ts";
+import type { Cause } from "./diagnosisTypes.ts";
 
 /** What weather, water and sprays of others do, from extension guides; facts in our own words. */
 export const WEATHER_DAMAGE: readonly Cause[] = [

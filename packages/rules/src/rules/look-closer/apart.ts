@@ -1,5 +1,5 @@
 import { SIGNS, type SignKind } from "../../states/plant.ts";
-import type { Cause } from "../../tables/diagnosis.ts";
+import type { Cause } from "../../tables/diagnosisTypes.ts";
 import { pointsOfSign } from "./weigh.ts";
 
 /** A sign not recorded yet that tells two causes apart: it speaks for the first named. */

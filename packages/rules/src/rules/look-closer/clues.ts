@@ -5,7 +5,7 @@ import { heldGuide } from "../../guides/held.ts";
 import type { Crop, SoilDisease } from "../../states/bedPlan.ts";
 import type { MaterialKind } from "../../states/food.ts";
 import type { PlantingState } from "../../states/states.ts";
-import type { Clue } from "../../tables/diagnosis.ts";
+import type { Clue } from "../../tables/diagnosisTypes.ts";
 import { PEPPER_SALT_TOLERANCE } from "../../tables/saltTolerance.ts";
 import { soilSaltOf } from "../salt/soil.ts";
 import { settledEce, waterTestOf } from "../salt/water.ts";

@@ -1,7 +1,7 @@
 import type { Step } from "../../core/rule.ts";
 import { sprayIntervals } from "../../plant/sprayIntervals.ts";
 import type { PlantingState } from "../../states/states.ts";
-import type { SafeStep } from "../../tables/diagnosis.ts";
+import type { SafeStep } from "../../tables/diagnosisTypes.ts";
 import { type Message, onDay, say } from "../../text/message.ts";
 import { tellApart } from "./apart.ts";
 import type { Ranking } from "./ranking.ts";

@@ -2,7 +2,7 @@ import { addDays } from "../../core/days.ts";
 import type { Working } from "../../core/working.ts";
 import { coversOn } from "../../states/standing.ts";
 import type { PlantingState } from "../../states/states.ts";
-import type { WeatherKind } from "../../tables/diagnosis.ts";
+import type { WeatherKind } from "../../tables/diagnosisTypes.ts";
 
 /** Days of weather before the first sign that count (cp). */
 export const WEATHER_DAYS = 14;

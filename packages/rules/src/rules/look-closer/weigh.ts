@@ -1,5 +1,6 @@
 import type { PlantingState } from "../../states/states.ts";
-import { CAUSES, type Cause, type HowOften } from "../../tables/diagnosis.ts";
+import { CAUSES } from "../../tables/diagnosis.ts";
+import type { Cause, HowOften } from "../../tables/diagnosisTypes.ts";
 import { type Clues, foundBefore } from "./clues.ts";
 import type { Picture } from "./signs.ts";
 import type { Fortnight } from "./weather.ts";
