@@ -208,6 +208,25 @@ const firstValue = ({ trial }: { trial: { plots: { id: string }[]; responses: { 
     },
   ],
 });
+/** A trial with a number in every plot. */
+const measuredTrial = async (): Promise<string> => {
+  const { trial } = await laidTrial();
+  await api
+    .as(api.agent)
+    .patch(`${farmPath()}/trials/${trial.id}`, { startedOn: "2026-04-01", endedOn: "2026-05-09" })
+    .expect(200);
+  const kept = { left: [10, 11, 10, 11], taken: [12, 13, 13, 12] };
+  const [left] = trial.factors[0].levels;
+  const values = trial.plots.map((plot: { id: string; block: number; levels: string[] }) => ({
+    plotId: plot.id,
+    responseId: trial.responses[0].id,
+    on: "2026-05-09",
+    value: kept[plot.levels[0] === left.id ? "left" : "taken"][plot.block - 1],
+    missing: null,
+  }));
+  await api.as(api.agent).put(`${farmPath()}/trials/${trial.id}/values`, { values }).expect(200);
+  return trial.id;
+};
 const ownSource = (sourceId: string) => ({
   id: sourceId,
   cite: "Office of Aldertarn County, report of 2024",
@@ -638,7 +657,26 @@ const rows: Record<string, Row> = {
     },
     says: ({ values }: { values: object[] }) => expect(values).toMatchObject([{ value: 3.5, missing: null }]),
   },
-  [`GET ${of}/evidence`]: { ...both(200), says: (body) => expect(body).toEqual({ sources: [] }) },
+  [`POST ${ofFarm}/trials/{trialId}/evidence`]: {
+    ...agentOnly(201),
+    with: async () => ({ params: { trialId: await measuredTrial() }, body: { rule: "topping" } }),
+    // Left 10, 11, 10, 11 kg and taken 12, 13, 13, 12 kg in pairs: 2 kg more, on one farm in one season.
+    says: (body) =>
+      expect(body).toMatchObject({ source: { kind: "trial", rule: "topping", design: expect.any(String) } }),
+  },
+  [`GET ${ofFarm}/worth-measuring`]: {
+    ...both(200),
+    says: ({ items }: { items: { cost: string; narrows: number }[] }) => {
+      for (const item of items) {
+        expect(["free", "cheap", "laboratory"]).toContain(item.cost);
+        expect(item.narrows).toBeGreaterThanOrEqual(0);
+      }
+    },
+  },
+  [`GET ${of}/evidence`]: {
+    ...both(200),
+    says: ({ sources }: { sources: object[] }) => expect(Array.isArray(sources)).toBe(true),
+  },
   [`POST ${of}/evidence`]: {
     ...agentOnly(201),
     with: async () => ({ body: { source: ownSource(`own-${season++}`) } }),

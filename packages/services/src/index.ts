@@ -9,6 +9,7 @@ export { type Actor, type Ctx, type Memberships, resolveMemberships, serverItsel
 export { adviseAgain } from "./drafts/adviseAgain.ts";
 export { type ErrorCode, ServiceError } from "./errors.ts";
 export { addOwnEvidence, listOwnEvidence, retireOwnEvidence } from "./evidence/ownEvidence.ts";
+export { getWorthMeasuring } from "./evidence/worthMeasuring.ts";
 export { addBed, changeBed } from "./farms/beds.ts";
 export { addFarm, changeFarm, getFarm, listFarms } from "./farms/farms.ts";
 export { addMaterial, changeMaterial } from "./farms/materials.ts";
@@ -50,6 +51,7 @@ export { addSpray, removeSpray } from "./records/sprays.ts";
 export { addWatering, removeWatering } from "./records/waterings.ts";
 export { addWaterTest, removeWaterTest } from "./records/waterTests.ts";
 export { sayAnswer } from "./saying/sayAnswer.ts";
+export { trialAsEvidence } from "./trials/trialAsEvidence.ts";
 export { addTrial, changeTrial, getTrial, keepPlotValues, listTrials, removeTrial } from "./trials/trials.ts";
 export { metNorway } from "./weather/metNorway.ts";
 export { pullForecasts } from "./weather/pullForecasts.ts";

@@ -1,5 +1,5 @@
 import { evidenceRoutes } from "@pith/contract";
-import { addOwnEvidence, listOwnEvidence, retireOwnEvidence } from "@pith/services";
+import { addOwnEvidence, getWorthMeasuring, listOwnEvidence, retireOwnEvidence } from "@pith/services";
 import type { App } from "../env.ts";
 
 /** An office's own evidence, and what would be worth measuring. */
@@ -10,5 +10,8 @@ export function evidenceRoutesOf(app: App) {
   );
   app.openapi(evidenceRoutes.retireOwnEvidence, async (c) =>
     c.json(await retireOwnEvidence(c.get("ctx"), c.req.valid("param").id), 200),
+  );
+  app.openapi(evidenceRoutes.getWorthMeasuring, async (c) =>
+    c.json(await getWorthMeasuring(c.get("ctx"), c.req.valid("param").farmId), 200),
   );
 }

@@ -26,4 +26,8 @@ export function trialRoutesOf(app: App) {
     const { farmId, trialId } = c.req.valid("param");
     return c.json(await keepPlotValues(c.get("ctx"), farmId, trialId, c.req.valid("json")), 200);
   });
+  app.openapi(trialRoutes.trialAsEvidence, async (c) => {
+    const { farmId, trialId } = c.req.valid("param");
+    return c.json(await trialAsEvidence(c.get("ctx"), farmId, trialId, c.req.valid("json")), 201);
+  });
 }
