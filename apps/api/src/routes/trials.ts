@@ -1,5 +1,13 @@
 import { trialRoutes } from "@pith/contract";
-import { addTrial, changeTrial, getTrial, keepPlotValues, listTrials, removeTrial } from "@pith/services";
+import {
+  addTrial,
+  changeTrial,
+  getTrial,
+  keepPlotValues,
+  listTrials,
+  removeTrial,
+  trialAsEvidence,
+} from "@pith/services";
 import type { App } from "../env.ts";
 
 /** Comparisons on a farm. */
