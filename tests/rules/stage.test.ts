@@ -176,10 +176,24 @@ describe("what it answers", () => {
     expect(limits(chosen)).toContain("stage.limit.base-office");
     expect(line(advice("stage", chosen), "L")).toBe(17.8);
   });
+  // A leaf asks 43.6 × (24 - 12) / (24 - 16.8) = 72.7 C day above 12 C, at 10 a day.
+  test("a true leaf takes 7.3 days at 22 C above 12 C", () => {
+    const step = advice("stage", seedlings()).steps.find((s) => s.text.key === "stage.step.leaf-days");
+    expect(step?.text.params.days).toEqual({ value: expect.closeTo(7.2667, 3), unit: "days" });
+  });
   test("before buds it asks for a count of leaves, after them not", () => {
     expect(stepKeys(advice("stage", seedlings()))).toContain("stage.step.leaves");
     const notes = [...seedlings().notes, { on: "2026-04-05", kind: "buds-visible" as const }];
     expect(stepKeys(advice("stage", seedlings({ notes })))).not.toContain("stage.step.leaves");
+  });
+});
+
+describe("a picking is a note too", () => {
+  test("picked in colour says coloured fruit; picked and nothing said says mature green at the least", () => {
+    const stagesOf = (plant: Partial<PlantingState["planting"]>) =>
+      growth(seedlings({ picked: [{ on: "2026-04-08", kg: 2 }] }, plant)).notes.stages.map((s) => s.stage);
+    expect(stagesOf({ pickAt: "colour" })).toEqual(["emerged", "colour"]);
+    expect(stagesOf({})).toEqual(["emerged", "mature-green"]);
   });
 });
 

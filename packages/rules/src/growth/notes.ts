@@ -33,9 +33,10 @@ export function stageNotesOf(state: PlantingState, today: string): StageNotes {
   const firsts = new Map<StageId, string>();
   for (const note of notes) {
     const stage = NOTE_OF[note.kind] ?? (note.kind === "first-pick" ? pickedStage(state) : undefined);
-    if (stage === undefined) continue;
-    const before = firsts.get(stage);
-    if (before === undefined || note.on < before) firsts.set(stage, note.on);
+    if (stage !== undefined) keepFirst(firsts, stage, note.on);
+  }
+  for (const { on } of state.picked ?? []) {
+    if (on >= sownOn && on <= today) keepFirst(firsts, pickedStage(state), on);
   }
   const dated = STAGE_IDS.flatMap((stage) => {
     const on = firsts.get(stage);
@@ -64,11 +65,14 @@ function mostInOrder(dated: Dated[]): Dated[] {
 const longest = (runs: Dated[][]): Dated[] =>
   runs.reduce<Dated[]>((best, run) => (run.length >= best.length ? run : best), []);
 
-/** The first pick is at the stage this planting is picked at; nobody picks what is not there. */
-const pickedStage = (state: PlantingState): StageId | undefined => {
-  if (state.planting.pickAt === "colour") return "colour";
-  return state.planting.pickAt === "green" ? "mature-green" : undefined;
-};
+function keepFirst(firsts: Map<StageId, string>, stage: StageId, on: string): void {
+  const before = firsts.get(stage);
+  if (before === undefined || on < before) firsts.set(stage, on);
+}
+
+/** Nobody picks what is not there: fruit in colour where that is how it is picked, else mature green at the least. */
+const pickedStage = (state: PlantingState): StageId =>
+  state.planting.pickAt === "colour" ? "colour" : "mature-green";
 
 /** Leaves unfold and are counted, not lost: a count below an earlier one is left out. */
 function leafCounts(notes: FieldNote[], odd: StageNotes["odd"]): StageNotes["leaves"] {

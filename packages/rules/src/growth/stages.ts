@@ -125,7 +125,7 @@ const anchorsOf = (k: Known): Anchor[] => [
 ];
 
 /** Heat from showing to so many true leaves. */
-export const leafHeatAbove = (count: number, baseC: number): number =>
+const leafHeatAbove = (count: number, baseC: number): number =>
   stageHeatAbove("seed-leaves", baseC) + count * heatOfLeaf(baseC);
 
 function leafAnchor(k: Known): Anchor | null {

@@ -1,5 +1,12 @@
 import { type SourceRef, Working } from "../../core/working.ts";
-import { AT_5C, COLOURING, FRUIT_CHILLS_C, FRUIT_CHILLS_SOURCE, STORAGE } from "../../tables/fruitStorage.ts";
+import {
+  AT_5C,
+  COLOURING,
+  FRUIT_CHILLS_C,
+  FRUIT_CHILLS_SOURCE,
+  FRUIT_FREEZES_C,
+  STORAGE,
+} from "../../tables/fruitStorage.ts";
 import type { Reading } from "./reading.ts";
 
 const PRACTICE: SourceRef = { key: "common-practice" };
@@ -85,6 +92,7 @@ export function workingOf(r: Reading): Working {
     "C",
     FRUIT_CHILLS_SOURCE,
   );
+  w.line("T_freeze", "fruit freezes at", "31 F", FRUIT_FREEZES_C, "C", STORAGE.source);
   w.line("T_keep", "coolest place to keep fruit", "45 F", STORAGE.lowC, "C", STORAGE.source);
   w.line(
     "d_5C",

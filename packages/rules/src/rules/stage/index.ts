@@ -3,6 +3,7 @@ import { localDay } from "../../core/days.ts";
 import type { AdviceBody, AnswerBody, NeedsMoreBody, Rule, Step } from "../../core/rule.ts";
 import { baseOf } from "../../growth/base.ts";
 import { later } from "../../growth/later.ts";
+import { daysPerLeaf } from "../../growth/leaves.ts";
 import { type Growth, growthOf, type StageForecast } from "../../growth/stages.ts";
 import type { PlantingState } from "../../states/states.ts";
 import { FAMILY_BASE_C } from "../../tables/baseTemperatures.ts";
@@ -65,7 +66,7 @@ function adviceFrom(state: PlantingState, g: Growth, at: Standing): AdviceBody {
   return {
     kind: "advice",
     decision: { code: at.code, text: decisionOf(at) },
-    steps: stepsOf(at, pick, g.today),
+    steps: stepsOf(g, at, pick),
     window: {
       from: g.today,
       to: at.next?.dates.high ?? null,
@@ -122,15 +123,18 @@ function decisionOf({ now, next, code }: Standing): Message {
   return say(`stage.decision.${seen}-${kind}`, { now: word(now), next: word(next), ...params });
 }
 
-function stepsOf(at: Standing, pick: StageForecast, today: string): Step[] {
+function stepsOf(g: Growth, at: Standing, pick: StageForecast): Step[] {
+  const leafDays = daysPerLeaf(g);
+  const young = at.now === null || BEFORE_BUDS.has(at.now.stage);
   const { kind, params } = span(pick);
   const texts: Message[] = [
     ...(at.code === "look" ? [say("stage.step.look", { now: word(at.now) })] : []),
     ...(at.next === null ? [say("stage.step.last")] : [say(`stage.step.sign-${at.next.stage}`)]),
     ...(at.next === null || at.next.dates.low === null
       ? []
-      : [say("stage.step.from", { low: onDay(later(at.next.dates.low, today)), next: word(at.next) })]),
-    ...(at.now === null || BEFORE_BUDS.has(at.now.stage) ? [say("stage.step.leaves")] : []),
+      : [say("stage.step.from", { low: onDay(later(at.next.dates.low, g.today)), next: word(at.next) })]),
+    ...(young ? [say("stage.step.leaves")] : []),
+    ...(young && leafDays !== null ? [say("stage.step.leaf-days", { days: measure(leafDays, "days") })] : []),
     ...(pick.notedOn === null ? [say(`stage.step.pick-${kind}`, { stage: word(pick), ...params })] : []),
   ];
   return texts.map((text) => ({ text }));

@@ -3,6 +3,7 @@ import { growingCOf, USUAL_GROWING_C } from "../../growth/dayHeat.ts";
 import { USUAL_MEDIUM_C } from "../../growth/emergence.ts";
 import { stageHeatAbove } from "../../growth/prior.ts";
 import type { Growth } from "../../growth/stages.ts";
+import { temperatureAhead } from "../../growth/temperatureAhead.ts";
 import type { PlantingState } from "../../states/states.ts";
 import { HEAT_UNITS, PLASTOCHRON, STAGE_HEAT, STAGE_SPREAD, TABLE_SPREAD } from "../../tables/stageHeat.ts";
 
@@ -81,7 +82,9 @@ function dayLines(w: Working, state: PlantingState, { emergence, course }: Growt
   }
 }
 
-function heatLines(w: Working, state: PlantingState, { base, course }: Growth): void {
+const WEEK_DAYS = 7;
+
+function heatLines(w: Working, state: PlantingState, { base, course, today }: Growth): void {
   const why =
     base.how === "variety"
       ? `of the variety${base.from === null ? "" : `, ${base.from}`}`
@@ -94,6 +97,17 @@ function heatLines(w: Working, state: PlantingState, { base, course }: Growth): 
     locator: "86 F",
   });
   w.line("T_in", "mean temperature indoors", "given or usual", growingCOf(state), "C");
+  const week = course.outdoors.from <= today ? temperatureAhead(state, today, WEEK_DAYS) : null;
+  if (week && week.length > 0) {
+    const mean = (end: "low" | "likely" | "high") => week.reduce((sum, d) => sum + d[end], 0) / week.length;
+    w.line(
+      "T_7",
+      `mean temperature of the coming week in the open; days go from ${mean("low").toFixed(1)} in cool years to ${mean("high").toFixed(1)} in warm ones`,
+      "mean of the days' middles, past years with the forecast",
+      mean("likely"),
+      "C",
+    );
+  }
   w.line("Q", "heat from showing to yesterday", "Σ single sine, L to U", course.past.at(-1) ?? 0, "C day", {
     key: "baskerville-emin-1969",
   });

@@ -39,6 +39,7 @@ export const stage: Record<string, string> = {
     "Look for it every other day from {low} on, and note the first day that half of the plants show it: {next}.",
   "stage.step.leaves":
     "Count true leaves on five plants, each leaf as wide as a fingernail or more, and note the middle count.",
+  "stage.step.leaf-days": "In the week ahead a true leaf takes about {days}.",
   "stage.step.sign-emerged": "Up means that half of the seedlings show above the soil.",
   "stage.step.sign-seed-leaves": "The two seed leaves lie flat and open.",
   "stage.step.sign-true-leaves": "The first leaf with the shape of a pepper leaf is as wide as a fingernail.",
