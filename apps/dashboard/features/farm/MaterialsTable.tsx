@@ -4,6 +4,7 @@ import { getTranslations } from "next-intl/server";
 import { dayText, todayIn } from "../../format/dates.ts";
 import { inText } from "../../format/units.ts";
 import { Lots } from "../shed/Lots.tsx";
+import { gradeText, Heads, InStock } from "../shed/materialParts.tsx";
 
 type Material = FarmDetail["materials"][number];
 
@@ -15,25 +16,17 @@ export async function MaterialsTable({ detail, records }: { detail: FarmDetail; 
   return (
     <table className="ruled">
       <caption className="unseen">{t("shed")}</caption>
-      <thead>
-        <tr>
-          <th scope="col">{t("material")}</th>
-          <th scope="col" className="value">
-            {t("analysis")}
-          </th>
-          <th scope="col" className="value">
-            {t("stock")}
-          </th>
-          <th scope="col" className="value">
-            {t("bag")}
-          </th>
-          <th scope="col" className="value">
-            {t("price")}
-          </th>
-          <th scope="col">{t("lots")}</th>
-          <th scope="col">{t("certified")}</th>
-        </tr>
-      </thead>
+      <Heads
+        heads={[
+          { name: t("material") },
+          { name: t("analysis"), numbers: true },
+          { name: t("stock"), numbers: true },
+          { name: t("bag"), numbers: true },
+          { name: t("price"), numbers: true },
+          { name: t("lots") },
+          { name: t("certified") },
+        ]}
+      />
       <tbody>
         {detail.materials.map((material) => (
           <tr key={material.id}>
@@ -42,15 +35,9 @@ export async function MaterialsTable({ detail, records }: { detail: FarmDetail; 
               <span className="faint">{words(`kind.${material.kind}`)}</span>
             </th>
             <td className="value" data-head={t("analysis")}>
-              {material.nPct}-{material.p2o5Pct}-{material.k2oPct}
+              {gradeText(material)}
             </td>
-            <td className="value" data-head={t("stock")}>
-              {material.stockKg === null ? (
-                <span className="unknown">{t("unknown")}</span>
-              ) : (
-                inText(material.stockKg, "kg", units)
-              )}
-            </td>
+            <InStock material={material} units={units} head={t("stock")} unknown={t("unknown")} />
             <td className="value" data-head={t("bag")}>
               {typeof material.bagKg === "number" && inText(material.bagKg, "kg", units)}
             </td>

@@ -1,9 +1,9 @@
 import type { FarmDetail, Records } from "@pith/contract";
 import { getTranslations } from "next-intl/server";
-import { inText } from "../../format/units.ts";
 import type { Doses } from "./doses.ts";
 import { doseText } from "./doseText.ts";
 import { Lots } from "./Lots.tsx";
+import { gradeText, Heads, InStock } from "./materialParts.tsx";
 
 interface Props {
   doses: Doses;
@@ -26,37 +26,22 @@ export async function StockTable({ doses, detail, records }: Props) {
   return (
     <table className="ruled">
       <caption className="unseen">{t("stock")}</caption>
-      <thead>
-        <tr>
-          <th scope="col">{t("what")}</th>
-          <th scope="col" className="value">
-            {t("inStock")}
-          </th>
-          <th scope="col" className="value">
-            {t("theseWeeks")}
-          </th>
-          <th scope="col" className="value">
-            {t("later")}
-          </th>
-          <th scope="col">{t("lies")}</th>
-        </tr>
-      </thead>
+      <Heads
+        heads={[
+          { name: t("what") },
+          { name: t("inStock"), numbers: true },
+          { name: t("theseWeeks"), numbers: true },
+          { name: t("later"), numbers: true },
+          { name: t("lies") },
+        ]}
+      />
       <tbody>
         {used.map(({ material, kg, laterKg }) => (
           <tr key={material.id}>
             <th scope="row">
-              {material.name}{" "}
-              <span className="faint number">
-                {material.nPct}-{material.p2o5Pct}-{material.k2oPct}
-              </span>
+              {material.name} <span className="faint number">{gradeText(material)}</span>
             </th>
-            <td className="value" data-head={t("inStock")}>
-              {material.stockKg === null ? (
-                <span className="unknown">{t("notCounted")}</span>
-              ) : (
-                inText(material.stockKg, "kg", units)
-              )}
-            </td>
+            <InStock material={material} units={units} head={t("inStock")} unknown={t("notCounted")} />
             <td className="value" data-head={t("theseWeeks")}>
               {doseText(kg, units)}
             </td>
