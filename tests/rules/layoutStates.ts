@@ -91,3 +91,6 @@ export function randomState(
   });
   return plan(beds, blocks);
 }
+
+/** A small farm's season: 100 plantings on 20 beds of 30 m. */
+export const FARM = { beds: 20, blocks: 100, varieties: 14, bedLengthM: 30, longestM: 9, stepM: 0.5 };

@@ -4,7 +4,7 @@ import { clumpsOf } from "./clumps.ts";
 import type { Model, ModelBed, ModelBlock } from "./model.ts";
 import { placed } from "./move.ts";
 import { clash, pairPoints } from "./pair.ts";
-import { fitsBed, placementOf, type Stand } from "./stand.ts";
+import { fitsBed, overlap, placementOf, type Stand } from "./stand.ts";
 import { WEIGHTS } from "./weights.ts";
 
 /**
@@ -15,22 +15,45 @@ export class Arrangement {
   readonly stands: (Stand | undefined)[];
   /** Blocks that may be moved. */
   readonly free: number[];
+  /** Blocks that stand on each bed. */
+  readonly onBed: number[][];
 
   constructor(readonly m: Model) {
     const given = standsOf(m);
     const pinned = (i: number) => (m.blocks[i] as ModelBlock).block.pinned === true && given[i] !== undefined;
-    this.stands = given.map((s, i) => (pinned(i) ? s : undefined));
+    this.stands = given.map(() => undefined);
+    this.onBed = m.beds.map(() => []);
     this.free = given.flatMap((_, i) => (pinned(i) ? [] : [i]));
+    given.forEach((s, i) => {
+      if (pinned(i)) this.put(i, s);
+    });
+  }
+
+  put(i: number, s: Stand | undefined): void {
+    const now = this.stands[i];
+    if (now) {
+      const there = this.onBed[now.bed] as number[];
+      there.splice(there.indexOf(i), 1);
+    }
+    this.stands[i] = s;
+    if (s) this.onBed[s.bed]?.push(i);
+  }
+
+  /** Puts everything back to how it was kept. */
+  restore(stands: readonly (Stand | undefined)[]): void {
+    stands.forEach((s, i) => {
+      if (this.stands[i] !== s) this.put(i, s);
+    });
   }
 
   /** Whether a block may stand there beside all that stand now. */
   allows(i: number, s: Stand): boolean {
-    if (!mayStand(this.m, s)) return false;
-    for (let j = 0; j < this.stands.length; j++) {
-      const b = this.stands[j];
-      if (b && j !== i && clash(this.m, i, s, j, b)) return false;
-    }
-    return true;
+    const { m, stands } = this;
+    if (!mayStand(m, s)) return false;
+    for (const j of this.onBed[s.bed] as number[])
+      if (j !== i && overlap(s, stands[j] as Stand)) return false;
+    if (!m.bothWaters && m.seedBlocks.length === 0) return true;
+    return stands.every((b, j) => !b || j === i || !clash(m, i, s, j, b));
   }
 
   /** Points that a block adds by standing there; what it has with itself elsewhere is left out. */
@@ -51,10 +74,6 @@ export class Arrangement {
     const within = clumpsOf(members, this.stands).length - 1;
     this.stands[i] = now;
     return points + WEIGHTS.clump.points * (within - without);
-  }
-
-  put(i: number, s: Stand | undefined): void {
-    this.stands[i] = s;
   }
 
   unplaced(): number[] {

@@ -8,7 +8,7 @@ import type { Stand } from "./stand.ts";
 import { WEIGHTS } from "./weights.ts";
 
 /** More arrangements than this take too long to look at one by one. */
-const MOST_LOOKED_AT = 2e7;
+const MOST_LOOKED_AT = 5e6;
 
 /**
  * The best of all arrangements whose blocks begin on a step of their bed, every one looked at save those whose first blocks
@@ -16,7 +16,7 @@ const MOST_LOOKED_AT = 2e7;
  */
 export function exactPlan(
   state: BedPlanState,
-  { stepM = STEP_M } = {},
+  { stepM = STEP_M, most = MOST_LOOKED_AT } = {},
 ): { state: BedPlanState; total: number } {
   const m = modelOf(state);
   const a = new Arrangement(m);
@@ -41,8 +41,7 @@ export function exactPlan(
 
   const descend = (depth: number, spent: number): void => {
     if (spent >= best) return;
-    if (++looked > MOST_LOOKED_AT)
-      refuse("blocks", "too many arrangements to look at each", `at most ${MOST_LOOKED_AT}`, looked);
+    if (++looked > most) refuse("blocks", "too many arrangements to look at each", `at most ${most}`, looked);
     const i = a.free[depth];
     if (i === undefined) {
       const score = a.score();

@@ -6,7 +6,7 @@ import { WITHOUT_PUNGENCY } from "../tables/pungencyStudies.ts";
 import { type Frame, frameOf, gapBetween, type Polygon, rectangle } from "./geometry.ts";
 import { type RestReading, restReading, restsOf, restVerdict } from "./rest.ts";
 import { noonShadow, type Shadow } from "./shadow.ts";
-import { PICKING_ROUND_DAYS, UNPLACED_ALLEY_M } from "./weights.ts";
+import { MIXING_WITHIN_M, PICKING_ROUND_DAYS, UNPLACED_ALLEY_M } from "./weights.ts";
 
 /** A bed plan with everything worked out that does not depend on where the blocks stand. */
 export interface Model {
@@ -19,6 +19,11 @@ export interface Model {
   reading: RestReading;
   /** Blocks whose first pick falls in one round, by round; only rounds of two and more. */
   rounds: number[][];
+  /** Blocks that seed is kept from, and whether any is to be kept short of water. */
+  seedBlocks: number[];
+  bothWaters: boolean;
+  /** Two beds so near that blocks on them may shade one another or be mixed up, at `a * beds + b`. */
+  near: Uint8Array;
   /** Blocks of one variety, by variety. */
   varieties: number[][];
 }
@@ -65,6 +70,9 @@ export function modelOf(state: BedPlanState): Model {
     state,
     beds,
     blocks,
+    seedBlocks: blocks.flatMap((b, i) => (b.block.saveSeed ? [i] : [])),
+    bothWaters: new Set(state.blocks.map((b) => b.water)).size > 1,
+    near: nearBeds(state, beds, blocks, shadow),
     bedAt: new Map(state.beds.map((b, i) => [b.id, i])),
     blockAt: new Map(state.blocks.map((b, i) => [b.id, i])),
     shadow,
@@ -149,24 +157,30 @@ export function neededIsolationM(a: ModelBlock, b: ModelBlock): number {
   return isolationM(a.hot, b.hot);
 }
 
-/** Shortest way between two beds' outlines; undefined where one has no place on the plan. */
-export function bedGapM(m: Model, a: number, b: number): number | undefined {
-  if (a === b) return 0;
-  const [x, y] = [m.beds[a] as ModelBed, m.beds[b] as ModelBed];
-  return x.placed && y.placed ? drawnGapM(m, a, b) : undefined;
-}
-
 const gaps = new WeakMap<readonly PlanBed[], Float64Array>();
 
-/** The same as they are drawn, places that nobody gave included. Kept for as long as the beds are the same. */
-export function drawnGapM(m: Model, a: number, b: number): number {
-  const n = m.beds.length;
-  const known = gaps.get(m.state.beds) ?? new Float64Array(n * n).fill(-1);
-  gaps.set(m.state.beds, known);
-  const at = a * n + b;
-  if ((known[at] as number) < 0) {
-    const gap = gapBetween((m.beds[a] as ModelBed).outline, (m.beds[b] as ModelBed).outline);
-    known[at] = known[b * n + a] = gap;
-  }
-  return known[at] as number;
+/** Ways between outlines as they are drawn, places that nobody gave included. Kept for as long as the beds are the same. */
+function drawnGaps(state: BedPlanState, beds: readonly ModelBed[]): Float64Array {
+  const known = gaps.get(state.beds);
+  if (known) return known;
+  const n = beds.length;
+  const found = new Float64Array(n * n);
+  beds.forEach((a, i) => {
+    for (let j = i + 1; j < n; j++)
+      found[i * n + j] = found[j * n + i] = gapBetween(a.outline, (beds[j] as ModelBed).outline);
+  });
+  gaps.set(state.beds, found);
+  return found;
+}
+
+function nearBeds(
+  state: BedPlanState,
+  beds: readonly ModelBed[],
+  blocks: readonly ModelBlock[],
+  shadow: Shadow,
+): Uint8Array {
+  const heights = blocks.flatMap((b) => b.heightM ?? []);
+  const tallest = heights.length > 0 ? Math.max(...heights) - Math.min(...heights) : 0;
+  const within = Math.max(MIXING_WITHIN_M, Math.abs(shadow.northPerM) * tallest);
+  return Uint8Array.from(drawnGaps(state, beds), (gap) => (gap <= within ? 1 : 0));
 }

@@ -103,7 +103,7 @@ export function ruinAndRefill(a: Arrangement, draw: Draw, stepM: number): Step {
   }
   return {
     change: a.score() - scoreBefore,
-    undo: () => a.stands.splice(0, a.stands.length, ...before),
+    undo: () => a.restore(before),
   };
 }
 

@@ -1,5 +1,5 @@
 import { area, gapBetween, intersection, type Point, swept } from "./geometry.ts";
-import { drawnGapM, type Model, type ModelBed, type ModelBlock, neededIsolationM } from "./model.ts";
+import { type Model, type ModelBed, type ModelBlock, neededIsolationM } from "./model.ts";
 import { gapInBed, overlap, type Stand } from "./stand.ts";
 import { MIXING_WITHIN_M, WEIGHTS } from "./weights.ts";
 
@@ -24,6 +24,8 @@ export const waterClash = (m: Model, i: number, a: Stand, j: number, b: Stand): 
   (m.blocks[i] as ModelBlock).block.water !== (m.blocks[j] as ModelBlock).block.water &&
   (m.beds[a.bed] as ModelBed).waterUnit === (m.beds[b.bed] as ModelBed).waterUnit;
 
+const near = (m: Model, a: Stand, b: Stand): boolean => m.near[a.bed * m.beds.length + b.bed] === 1;
+
 /** The two cannot both stand like this. What nobody can tell does not forbid. */
 export const clash = (m: Model, i: number, a: Stand, j: number, b: Stand): boolean =>
   overlap(a, b) || waterClash(m, i, a, j, b) || tooNearForSeed(m, i, a, j, b) === true;
@@ -31,6 +33,7 @@ export const clash = (m: Model, i: number, a: Stand, j: number, b: Stand): boole
 /** Plants of the shorter in the noon shadow of the taller: the share of its ground that the shadow sweeps, times its plants. */
 export function shadedPlants(m: Model, i: number, a: Stand, j: number, b: Stand): number {
   const [p, q] = [m.blocks[i] as ModelBlock, m.blocks[j] as ModelBlock];
+  if (!near(m, a, b)) return 0;
   if (p.heightM === undefined || q.heightM === undefined || p.heightM === q.heightM) return 0;
   if (!(m.beds[a.bed] as ModelBed).placed || !(m.beds[b.bed] as ModelBed).placed) return 0;
   const [tall, short, of] = p.heightM > q.heightM ? [a, b, q] : [b, a, p];
@@ -55,13 +58,15 @@ export function walkM(m: Model, i: number, a: Stand, j: number, b: Stand): numbe
 /** Sweet beside hot. Across beds without a place nobody can tell. */
 export function mixes(m: Model, i: number, a: Stand, j: number, b: Stand): boolean {
   if ((m.blocks[i] as ModelBlock).hot === (m.blocks[j] as ModelBlock).hot) return false;
-  if (a.bed !== b.bed && drawnGapM(m, a.bed, b.bed) >= MIXING_WITHIN_M) return false;
+  if (!near(m, a, b)) return false;
   const gap = gapM(m, a, b);
   return gap !== undefined && gap < MIXING_WITHIN_M;
 }
 
 /** Points of a pair. */
-export const pairPoints = (m: Model, i: number, a: Stand, j: number, b: Stand): number =>
-  WEIGHTS.shade.points * shadedPlants(m, i, a, j, b) +
-  WEIGHTS.walk.points * walkM(m, i, a, j, b) +
-  (mixes(m, i, a, j, b) ? WEIGHTS.mixing.points : 0);
+export function pairPoints(m: Model, i: number, a: Stand, j: number, b: Stand): number {
+  const walk = WEIGHTS.walk.points * walkM(m, i, a, j, b);
+  if (!near(m, a, b)) return walk;
+  const mixing = mixes(m, i, a, j, b) ? WEIGHTS.mixing.points : 0;
+  return walk + mixing + WEIGHTS.shade.points * shadedPlants(m, i, a, j, b);
+}

@@ -24,11 +24,12 @@ export function cornersIn(a: Arrangement, i: number, bed: number): Stand[] {
   if (last === undefined) return [];
   const { lengthM } = m.blocks[i] as ModelBlock;
   const starts = new Set([0, last]);
-  a.stands.forEach((s, j) => {
-    if (!s || j === i || s.bed !== bed) return;
+  for (const j of a.onBed[bed] as number[]) {
+    const s = a.stands[j] as Stand;
+    if (j === i) continue;
     for (const from of [toMm(s.toM), toMm(s.fromM - lengthM), toMm(s.fromM), toMm(s.toM - lengthM)])
       if (from >= 0 && from <= last) starts.add(from);
-  });
+  }
   return rowsOf(m, i, bed).flatMap((row) => [...starts].map((from) => standIn(m, i, bed, row, from)));
 }
 

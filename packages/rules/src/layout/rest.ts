@@ -34,37 +34,29 @@ export interface Rest {
 export function restsOf(history: readonly BedHistory[], season: number, reading: RestReading): Rest[] {
   // What stands there in the season itself are these peppers; another crop before them in the same year does count.
   const past = history.filter((h) => h.season < season || (h.season === season && h.crop !== "pepper"));
-  return ROTATION_INTERVALS.map(({ disease, hosts, restYears, short, long }) => {
+  const recorded = recordedBack(past, season);
+  return ROTATION_INTERVALS.flatMap(({ disease, hosts, onlyWhereFound, restYears, ...sources }): Rest[] => {
     const found = disease !== null && history.some((h) => h.disease === disease && h.season <= season);
+    if (onlyWhereFound && !found) return [];
     const which = found || reading === "longest" ? "long" : "short";
-    const neededYears = restYears[which];
-    const source = which === "long" ? long : short;
+    const needed = { disease, found, neededYears: restYears[which], source: sources[which] };
     const last = past
       .filter((h) => hosts.includes(h.crop) || (disease !== null && h.disease === disease))
       .reduce<BedHistory | undefined>((a, h) => (a && a.season >= h.season ? a : h), undefined);
-    if (last) {
-      const restedYears = Math.max(0, season - last.season - 1);
-      return {
-        disease,
-        found,
-        neededYears,
-        source,
+    if (!last) {
+      const verdict = recorded >= needed.neededYears ? "clear" : "unknown";
+      return [{ ...needed, restedYears: recorded, from: season, verdict }];
+    }
+    const restedYears = Math.max(0, season - last.season - 1);
+    return [
+      {
+        ...needed,
         last: { season: last.season, crop: last.crop },
         restedYears,
-        from: last.season + neededYears + 1,
-        verdict: season > last.season + neededYears ? "clear" : "too-soon",
-      };
-    }
-    const restedYears = recordedBack(past, season);
-    return {
-      disease,
-      found,
-      neededYears,
-      source,
-      restedYears,
-      from: season,
-      verdict: restedYears >= neededYears ? "clear" : "unknown",
-    };
+        from: last.season + needed.neededYears + 1,
+        verdict: restedYears >= needed.neededYears && last.season < season ? "clear" : "too-soon",
+      },
+    ];
   });
 }
 

@@ -80,7 +80,7 @@ export function* proposePlan(
     }
     if ((k + 1) % REPORT_EVERY === 0) yield look(k + 1);
   }
-  a.stands.splice(0, a.stands.length, ...best.stands);
+  a.restore(best.stands);
   polish(a, stepM);
   best = { score: a.score(), stands: [...a.stands] };
   yield look(iterations);
@@ -122,9 +122,11 @@ function chooseStep(a: Arrangement, draw: Draw, stepM: number): Step | undefined
   return what < 0.5 ? exchange(a, draw) : relocate(a, draw, stepM);
 }
 
-/** Each block to its best place of all, again and again until none moves; what stands nowhere first. */
+const POLISH_ROUNDS = 3;
+
+/** Each block to its best place of all, until none moves or some rounds are done; what stands nowhere first. */
 function polish(a: Arrangement, stepM: number): void {
-  for (let moved = true; moved; ) {
+  for (let moved = true, rounds = 0; moved && rounds < POLISH_ROUNDS; rounds++) {
     moved = false;
     for (const i of [...a.unplaced(), ...a.free]) {
       const now = a.stands[i];

@@ -2,18 +2,36 @@ import type { Placement } from "../states/bedPlan.ts";
 import { type Point, type Polygon, pointIn, rectangle } from "./geometry.ts";
 import type { Model, ModelBed, ModelBlock } from "./model.ts";
 
-/** A block where it stands, with what every cost asks of it. */
-export interface Stand {
-  bed: number;
-  row: number;
-  /** The row after its last. */
-  rowEnd: number;
-  fromM: number;
-  toM: number;
-  centre: Point;
+/** A block where it stands, with what every cost asks of it. Its outline is only worked out where somebody asks. */
+export class Stand {
+  readonly centre: Point;
   /** Half its diagonal: nothing of it is further from the centre. */
-  reachM: number;
-  footprint: Polygon;
+  readonly reachM: number;
+  #outline: Polygon | undefined;
+
+  constructor(
+    readonly bed: number,
+    readonly row: number,
+    /** The row after its last. */
+    readonly rowEnd: number,
+    readonly fromM: number,
+    readonly toM: number,
+    private readonly on: ModelBed,
+  ) {
+    const { left, right } = this.sides();
+    this.centre = pointIn(on.frame, (fromM + toM) / 2, (left + right) / 2);
+    this.reachM = Math.hypot(toM - fromM, right - left) / 2;
+  }
+
+  get footprint(): Polygon {
+    const { left, right } = this.sides();
+    this.#outline ??= rectangle(this.on.frame, this.fromM, this.toM, left, right);
+    return this.#outline;
+  }
+
+  private sides() {
+    return { left: (this.row - 1) * this.on.pitchM, right: (this.rowEnd - 1) * this.on.pitchM };
+  }
 }
 
 /** Half a millimetre: what measures of a tape do not tell apart. */
@@ -27,21 +45,7 @@ export function standAt(m: Model, block: number, at: Placement | undefined): Sta
 
 export function standIn(m: Model, block: number, bed: number, row: number, fromM: number): Stand {
   const b = m.blocks[block] as ModelBlock;
-  const { frame, pitchM } = m.beds[bed] as ModelBed;
-  const rowEnd = row + b.block.rows;
-  const toM = fromM + b.lengthM;
-  const left = (row - 1) * pitchM;
-  const right = (rowEnd - 1) * pitchM;
-  return {
-    bed,
-    row,
-    rowEnd,
-    fromM,
-    toM,
-    centre: pointIn(frame, (fromM + toM) / 2, (left + right) / 2),
-    reachM: Math.hypot(b.lengthM, right - left) / 2,
-    footprint: rectangle(frame, fromM, toM, left, right),
-  };
+  return new Stand(bed, row, row + b.block.rows, fromM, fromM + b.lengthM, m.beds[bed] as ModelBed);
 }
 
 export const placementOf = (m: Model, s: Stand): Placement => ({

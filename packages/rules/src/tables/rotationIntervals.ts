@@ -9,6 +9,8 @@ export interface RotationInterval {
   /** Null: of the crop itself, whatever the disease. */
   disease: SoilDisease | null;
   hosts: readonly Crop[];
+  /** Counts only in a bed where the disease was found: its hosts are too many to wait for on suspicion (common practice). */
+  onlyWhereFound?: true;
   /** Shortest and longest that the sources give. */
   restYears: { short: number; long: number };
   short: SourceRef;
@@ -48,12 +50,38 @@ export const ROTATION_INTERVALS: readonly RotationInterval[] = [
     short: { key: "uc-ipm-verticillium", locator: "2 years of corn or another that is no host" },
     long: { key: "uconn-rotation", locator: "eggplant row, 4 years" },
   },
+  {
+    disease: "bacterial-leaf-spot",
+    hosts: ["pepper", "tomato"],
+    onlyWhereFound: true,
+    restYears: { short: 2, long: 3 },
+    short: { key: "leaf-spot-guides", locator: "2 years, from memory" },
+    long: { key: "leaf-spot-guides", locator: "3 years, from memory" },
+  },
+  {
+    disease: "sclerotinia",
+    hosts: [
+      "pepper",
+      "tomato",
+      "eggplant",
+      "potato",
+      "cucumber",
+      "melon",
+      "squash",
+      "pumpkin",
+      "snap-bean",
+      "lima-bean",
+      "soybean",
+      "brassica",
+      "lettuce",
+      "carrot-parsley",
+    ],
+    onlyWhereFound: true,
+    restYears: { short: 3, long: 3 },
+    short: { key: "uconn-rotation", locator: "lettuce drop, 3 years" },
+    long: { key: "uconn-rotation", locator: "lettuce drop, 3 years" },
+  },
 ];
 
 /** Diseases of the ground for which no interval was found published: rest alone does not answer them. */
-export const WITHOUT_INTERVAL: readonly SoilDisease[] = [
-  "bacterial-leaf-spot",
-  "southern-blight",
-  "root-knot",
-  "sclerotinia",
-];
+export const WITHOUT_INTERVAL: readonly SoilDisease[] = ["southern-blight", "root-knot"];
