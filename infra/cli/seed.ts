@@ -2,7 +2,8 @@ import { randomUUID } from "node:crypto";
 import { type Client, createClient, farmRoutes, openRoutes } from "@pith/contract";
 import { openDatabase } from "@pith/db";
 import { localDay } from "@pith/rules";
-import { FARMS, type STATIONS } from "../seed/county.ts";
+import { FARMS } from "../seed/county/index.ts";
+import type { STATIONS } from "../seed/county/stations.ts";
 import { addFarmer, addOffice, ensurePerson, isForDemo, passwordFor, type SignIn } from "../seed/people.ts";
 import { answerOne, countyAt, importWeather, issueSome, plantFarm } from "../seed/plant.ts";
 

@@ -1,7 +1,8 @@
 import { adviceRoutes, type Client, farmRoutes, importRoutes, recordRoutes } from "@pith/contract";
-import { addDays, instantAt } from "@pith/rules";
-import type { DemoBed, DemoFarm, DemoPlanting } from "./county.ts";
-import { STATIONS } from "./county.ts";
+import { addDays } from "@pith/rules";
+import { STATIONS } from "./county/stations.ts";
+import type { DemoFarm } from "./county/types.ts";
+import { plantBed } from "./plantBed.ts";
 import { inventWeather, type Station, weatherCsv } from "./weather.ts";
 
 /** Puts the demo's farms in through the API, as an agent would: what is refused there is a fault here. */
@@ -17,9 +18,6 @@ export function countyAt(today: string) {
     : { latitudeDeg: 43.6, longitudeDeg: -89.4, timeZone: "America/Chicago" };
 }
 
-/** When the tensiometers are read. */
-const SENSOR_HOUR = 7;
-
 const UNMEASURED = {
   ecDSPerM: null,
   waterPh: null,
@@ -30,13 +28,6 @@ const UNMEASURED = {
   clMgPerL: null,
   bMgPerL: null,
   nitrateNMgPerL: null,
-};
-
-const BED_SPACING_M = 1.8;
-
-const NOTHING = {
-  covers: [],
-  mulches: [],
 };
 
 export async function plantFarm(
@@ -111,43 +102,8 @@ export async function plantFarm(
     };
     await client.call(recordRoutes.deliveries.add, { params, json });
   }
-  for (const bed of farm.beds) {
-    const made = await client.call(farmRoutes.beds.add, {
-      params,
-      json: bedJson(bed, site.id, bed.valve ? (valves.get(bed.valve) ?? null) : null, on),
-    });
-    for (const [i, value] of (bed.tensionKpa ?? []).entries()) {
-      const day = on(i - (bed.tensionKpa?.length ?? 0) + 1);
-      const at = instantAt(day, SENSOR_HOUR, county.timeZone);
-      const json = { bedId: made.id, at, kind: "tension-kpa" as const, depthCm: 20, value };
-      // What lies ahead of the clock nobody has read yet.
-      if (at <= new Date().toISOString()) await client.call(recordRoutes.soilWater.add, { params, json });
-    }
-    for (const planting of bed.plantings) {
-      const { id } = await client.call(farmRoutes.plantings.add, {
-        params,
-        json: plantingJson(planting, made.id, materials, on),
-      });
-      for (const [kind, day, value] of planting.notes ?? []) {
-        const json = { plantingId: id, on: on(day), kind: kind as never, value: value ?? null, text: null };
-        await client.call(recordRoutes.notes.add, { params, json });
-      }
-      for (const [material, day, amountKg] of planting.given ?? []) {
-        const materialId = materials.get(material) ?? "";
-        const where = { areaM2: bed.lengthM * BED_SPACING_M, lot: null, minutesOfLabour: null };
-        const json = { plantingId: id, materialId, on: on(day), amountKg, ...where };
-        await client.call(recordRoutes.applications.add, { params, json });
-      }
-      for (const { on: day, ...test } of planting.plantTests ?? []) {
-        const json = { plantingId: id, sampledOn: on(day), labName: null, ...test };
-        await client.call(recordRoutes.plantTests.add, { params, json });
-      }
-      for (const { on: day, ...reading } of planting.drained ?? []) {
-        const json = { plantingId: id, on: on(day), ...reading };
-        await client.call(recordRoutes.drainReadings.add, { params, json });
-      }
-    }
-  }
+  const ground = { client, params, siteId: site.id, timeZone: county.timeZone, valves, materials, today };
+  for (const bed of farm.beds) await plantBed(bed, ground);
   for (const [valve, day, minutes] of farm.waterings ?? []) {
     const json = { valveId: valves.get(valve) ?? "", on: on(day), minutes, litres: null };
     await client.call(recordRoutes.waterings.add, { params, json });
@@ -171,57 +127,6 @@ export async function plantFarm(
   await importWeather(client, params, site.id, farm.site.station, today);
   return farmId;
 }
-
-const bedJson = (bed: DemoBed, siteId: string, valveId: string | null, on: (days: number) => string) => ({
-  ...NOTHING,
-  siteId,
-  valveId,
-  name: bed.name,
-  kind: bed.kind ?? ("ground" as const),
-  lengthM: bed.lengthM,
-  widthM: 0.8,
-  spacingM: BED_SPACING_M,
-  soil: bed.texture ? { texture: bed.texture } : {},
-  ...(bed.cover && { covers: [{ cover: bed.cover[0], from: on(bed.cover[1]), to: null }] }),
-  ...(bed.mulch && { mulches: [{ mulch: bed.mulch[0], from: on(bed.mulch[1]), to: null }] }),
-  certification: bed.certification ?? ("none" as const),
-  certifier: null,
-  containers: bed.containers ?? null,
-});
-
-const plantingJson = (
-  planting: DemoPlanting,
-  bedId: string,
-  materials: Map<string, string>,
-  on: (days: number) => string,
-) => ({
-  bedId,
-  varietyName: planting.variety,
-  species: planting.species ?? ("annuum" as const),
-  marketType: planting.marketType,
-  sownOn: on(planting.sown),
-  plannedSetOutOn: planting.plannedSetOut === undefined ? null : on(planting.plannedSetOut),
-  setOutOn: planting.setOut === undefined ? null : on(planting.setOut),
-  endedOn: null,
-  plants: planting.plants,
-  rowsPerBed: 2,
-  plantSpacingM: 0.45,
-  staked: planting.staked ?? false,
-  grafted: planting.grafted ?? false,
-  overwintered: false,
-  yieldGoalTPerHa: planting.yieldGoal ?? null,
-  daysToMaturity: null,
-  expectedPricePerKg: planting.pricePerKg ?? null,
-  propagation: planting.raising ?? null,
-  deficit: planting.dryFrom === undefined ? null : { from: on(planting.dryFrom), to: null, etShare: null },
-  feeding: {
-    materialId: planting.material ? (materials.get(planting.material) ?? null) : null,
-    method: planting.method ?? ("broadcast" as const),
-    credits: planting.credits ?? [],
-    ...(planting.fertigation && { fertigation: planting.fertigation }),
-    ...(planting.organicOnly && { organicOnly: true }),
-  },
-});
 
 type Params = { officeId: string; farmId: string };
 

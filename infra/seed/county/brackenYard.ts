@@ -1,0 +1,102 @@
+import { hardened, leaves } from "./common.ts";
+import type { DemoFarm } from "./types.ts";
+
+export const brackenYard: DemoFarm = {
+  name: "Bracken Yard",
+  contact: "Vera Holmquill",
+  units: "metric",
+  site: { name: "Cleared bracken", elevationM: 275, station: "ALD-02" },
+  valves: [{ name: "Spring line", method: "drip", flowLPerH: 520, efficiency: 0.9 }],
+  beds: [
+    {
+      name: "New ground",
+      lengthM: 26,
+      texture: "sandy-loam",
+      mulch: ["organic", -5],
+      valve: "Spring line",
+      plantings: [
+        {
+          variety: "Bracken Thai",
+          marketType: "thai-type",
+          sown: -66,
+          plannedSetOut: 11,
+          plants: 120,
+          yieldGoal: 10,
+          notes: [...leaves(8), hardened, ["disease-signs", -2]],
+        },
+        {
+          variety: "Fern Paprika",
+          marketType: "paprika",
+          sown: -63,
+          plannedSetOut: 11,
+          plants: 140,
+          yieldGoal: 12,
+          notes: leaves(7),
+        },
+      ],
+    },
+    {
+      name: "Fleeced",
+      lengthM: 26,
+      texture: "sandy-loam",
+      cover: ["fleece", -16],
+      valve: "Spring line",
+      plantings: [
+        {
+          variety: "Yard Jalapeno",
+          marketType: "jalapeno-type",
+          sown: -78,
+          setOut: -14,
+          plants: 120,
+          yieldGoal: 20,
+          material: "Compost",
+          method: "broadcast",
+        },
+        {
+          variety: "Yard Poblano",
+          marketType: "poblano-type",
+          sown: -78,
+          setOut: -14,
+          plants: 90,
+          yieldGoal: 20,
+          material: "Compost",
+          method: "broadcast",
+        },
+        {
+          variety: "Gate Padron",
+          marketType: "padron-type",
+          sown: -77,
+          setOut: -13,
+          plants: 70,
+          yieldGoal: 16,
+        },
+      ],
+    },
+    {
+      name: "Pots at the gate",
+      kind: "containers",
+      lengthM: 6,
+      containers: { count: 20, volumeL: 15, medium: "compost-mix" },
+      plantings: [
+        {
+          variety: "Gate Habanero",
+          marketType: "habanero-type",
+          species: "chinense",
+          sown: -85,
+          plannedSetOut: 15,
+          plants: 20,
+          notes: leaves(9),
+        },
+        {
+          variety: "Gate Mini",
+          marketType: "mini-sweet",
+          sown: -70,
+          plannedSetOut: 15,
+          plants: 20,
+          notes: leaves(8),
+        },
+      ],
+    },
+  ],
+  shed: [["compost", "Compost", 1, 0.6, 0.8, false, "allowed", 2000, 0.05]],
+};

@@ -1,0 +1,92 @@
+import { hardened, leaves, NORTH_LAB } from "./common.ts";
+import type { DemoFarm } from "./types.ts";
+
+export const quarryLane: DemoFarm = {
+  name: "Quarry Lane",
+  contact: "Bram Ollerby",
+  units: "us",
+  site: { name: "Quarry floor", elevationM: 260, offset: [0.4, 1.1, 320], station: "ALD-01" },
+  valves: [{ name: "Long line", method: "drip", flowLPerH: 2200, efficiency: 0.86 }],
+  beds: [
+    {
+      name: "South 1",
+      lengthM: 60,
+      texture: "loamy-sand",
+      mulch: ["black", -30],
+      place: [0, 0, 95],
+      before: [[1, "snap-bean"]],
+      valve: "Long line",
+      plantings: [
+        {
+          variety: "Quarry Bell",
+          marketType: "bell",
+          sown: -84,
+          setOut: -20,
+          plants: 280,
+          yieldGoal: 35,
+          material: "Soluble 20-20-20",
+          method: "drip",
+        },
+        {
+          variety: "Flint Anaheim",
+          marketType: "anaheim-type",
+          sown: -82,
+          setOut: -19,
+          plants: 90,
+          yieldGoal: 24,
+        },
+        {
+          variety: "Slate Poblano",
+          marketType: "poblano-type",
+          sown: -82,
+          setOut: -19,
+          plants: 120,
+          yieldGoal: 25,
+          material: "Soluble 20-20-20",
+          method: "drip",
+        },
+      ],
+    },
+    {
+      name: "South 2",
+      lengthM: 60,
+      texture: "loamy-sand",
+      cover: ["fleece", -20],
+      place: [3, 0, 95],
+      before: [[1, "pepper"]],
+      valve: "Long line",
+      plantings: [
+        {
+          variety: "Chalk Jalapeno",
+          marketType: "jalapeno-type",
+          sown: -80,
+          setOut: -18,
+          plants: 260,
+          yieldGoal: 26,
+          material: "Soluble 20-20-20",
+          method: "drip",
+        },
+        {
+          variety: "Pebble Sweet",
+          marketType: "mini-sweet",
+          sown: -55,
+          plannedSetOut: 4,
+          plants: 100,
+          yieldGoal: 22,
+          grafted: true,
+          notes: [...leaves(8), hardened, ["leggy", -1], ["stem-green", -1]],
+        },
+      ],
+    },
+  ],
+  soilCsv: [
+    NORTH_LAB,
+    "%-25%,South 1,Q1,8,7.2,7.0,1.4,96,158,1720,210,0.5",
+    "%-25%,South 2,Q2,8,7.0,7.0,1.6,88,52,1500,190,0.4",
+  ],
+  shed: [["compound", "Soluble 20-20-20", 20, 20, 20, true, "prohibited", 75, 2.1]],
+  waterings: [
+    ["Long line", -4, 75],
+    ["Long line", -2, 50],
+  ],
+};

@@ -1,0 +1,101 @@
+import { hardened, leaves } from "./common.ts";
+import type { DemoFarm } from "./types.ts";
+
+export const saltmarshEnd: DemoFarm = {
+  name: "Saltmarsh End",
+  contact: "Teo Varnell",
+  units: "metric",
+  site: { name: "Sea wall", elevationM: 6, station: "ALD-03" },
+  valves: [{ name: "Pond", method: "drip", flowLPerH: 1500, efficiency: 0.88 }],
+  waterTests: [
+    {
+      valve: "Pond",
+      on: -18,
+      ecDSPerM: 2.4,
+      waterPh: 8.1,
+      alkalinityMgCaCO3PerL: 240,
+      caMgPerL: 70,
+      mgMgPerL: 48,
+      naMgPerL: 310,
+      clMgPerL: 480,
+      bMgPerL: 0.8,
+      nitrateNMgPerL: 1,
+    },
+  ],
+  beds: [
+    {
+      name: "Wall bed",
+      lengthM: 35,
+      texture: "silty-clay-loam",
+      mulch: ["white", -25],
+      valve: "Pond",
+      plantings: [
+        {
+          variety: "Samphire Bell",
+          marketType: "bell",
+          sown: -88,
+          setOut: -24,
+          plants: 140,
+          yieldGoal: 30,
+          material: "Potassium nitrate",
+          method: "drip",
+        },
+        {
+          variety: "Dyke Cayenne",
+          marketType: "cayenne-type",
+          sown: -88,
+          setOut: -24,
+          plants: 80,
+          yieldGoal: 15,
+        },
+        {
+          variety: "Brine Pimiento",
+          marketType: "pimiento",
+          sown: -60,
+          plannedSetOut: 5,
+          plants: 110,
+          yieldGoal: 24,
+          notes: [...leaves(7), hardened],
+        },
+      ],
+    },
+    {
+      name: "Marsh bed",
+      lengthM: 35,
+      texture: "silty-clay",
+      valve: "Pond",
+      plantings: [
+        {
+          variety: "Marsh Jalapeno",
+          marketType: "jalapeno-type",
+          sown: -86,
+          setOut: -22,
+          plants: 150,
+          yieldGoal: 22,
+          material: "Potassium nitrate",
+          method: "drip",
+          notes: [["wilting-at-dawn", -1]],
+        },
+        {
+          variety: "Marsh Rocoto",
+          marketType: "rocoto-type",
+          species: "pubescens",
+          sown: -100,
+          setOut: -22,
+          plants: 30,
+          notes: [["buds-visible", -2]],
+        },
+      ],
+    },
+  ],
+  soilCsv: [
+    "sampled on,bed,sample,depth cm,pH,EC dS/m,Mehlich-3 P mg/kg,Mehlich-3 K mg/kg",
+    "%-20%,Wall bed,S1,15,7.6,2.9,44,310",
+    "%-20%,Marsh bed,S2,15,7.8,4.1,39,350",
+  ],
+  shed: [["potassium-nitrate", "Potassium nitrate", 13, 0, 44, true, "prohibited", 100, 1.7]],
+  waterings: [
+    ["Pond", -7, 60],
+    ["Pond", -1, 45],
+  ],
+};
