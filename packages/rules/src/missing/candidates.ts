@@ -18,12 +18,11 @@ export function candidateOf<S>(input: UncertainInput<S>, amounts: AmountOf[], ef
   const narrows = 1 - Math.sqrt(1 - most);
   const { decisionChanges } = effect;
   if (narrows < LEAST.narrows && decisionChanges < LEAST.decisionChanges) return [];
-  const named: Record<string, Param> = about ? { bed: about } : {};
   const assumed = { low: valueAt(spread, 0.1), high: valueAt(spread, 0.9) };
   return [
     {
       input: id,
-      measure: say(`missing.measure.${id}`, named),
+      measure: say(`missing.measure.${id}`, about?.params),
       how: say(`missing.how.${id}`),
       cost,
       assumed: { ...assumed, spread, text: say(`missing.known.${id}`, knownParams(spread, assumed)) },
@@ -47,6 +46,7 @@ function knownParams({ unit }: Spread, { low, high }: { low: number; high: numbe
       case "pH":
         return value.toFixed(1);
       case "count":
+      case "kg/m3":
         return Math.round(value);
       case "share":
       case "m3/m3":

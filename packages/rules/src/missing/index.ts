@@ -120,7 +120,7 @@ function worthFor<S extends PlantingState | ValveState | BedState>(
     const then = answer(drawn);
     return {
       outputs: amounts.map((a) => a.value(then)),
-      decision: then.kind === "advice" ? then.decision.code : then.kind,
+      decision: decisionOf(then),
     };
   };
   const effects = effectsOf(inputs.map(nameOf), run, { seed, draws });
@@ -140,4 +140,9 @@ function worthFor<S extends PlantingState | ValveState | BedState>(
   ];
 }
 
-const nameOf = <S>({ id, about }: UncertainInput<S>): string => (about ? `${id} of ${about.bed}` : id);
+const nameOf = <S>({ id, about }: UncertainInput<S>): string => (about ? `${id} of ${about.name}` : id);
+
+const decisionOf = (answer: Answer): string | null => {
+  if (answer.kind === "refused") return null;
+  return answer.kind === "advice" ? answer.decision.code : answer.kind;
+};

@@ -8,10 +8,10 @@ export interface Effect {
   decisionChanges: number;
 }
 
-/** What one run of the rule gives: numbers, NaN where it has none, and a decision. */
+/** What one run of the rule gives: numbers, NaN where it has none, and a decision; null where it refused what was drawn. */
 export interface Run {
   outputs: number[];
-  decision: string;
+  decision: string | null;
 }
 
 export interface Effects {
@@ -29,7 +29,9 @@ export interface Effects {
  *
  * S_i is the expected share of variance that goes when input i is known. A and B are two sets of independent draws; V and f0
  * are the variance and mean over both. An input that changes nothing has T_i = 0 and so S_i = 0 exactly, whatever the
- * others do. Source: Saltelli et al. 2010, Table 2 (b) for S_i, Jansen's (f) for T_i.
+ * others do. What all others together do to the variance is at most the sum of their T, so S_i is at least one less that sum:
+ * an input that alone moves the answer has 1 and no noise. Source: Saltelli et al. 2010, Table 2 (b) for S_i, Jansen's (f)
+ * for T_i.
  *
  * Each input has draws of its own from the seed and its name, in equal layers (Latin hypercube), so that another input beside
  * it moves none of them.
@@ -47,29 +49,44 @@ export function effectsOf(
   const rows = Array.from({ length: draws }, (_, row) => row);
   const a = rows.map((row) => run(rowOf("a", row)));
   const b = rows.map((row) => run(rowOf("b", row)));
-  const byInput = names.map((_, i) => {
-    const mixed = rows.map((row) =>
-      run(rowOf("a", row).with(i, (columns[i] as (typeof columns)[number]).b[row] as number)),
-    );
-    return effect(a, b, mixed);
-  });
+  const mixedByInput = columns.map((column, i) =>
+    rows.map((row) => run(rowOf("a", row).with(i, column.b[row] as number))),
+  );
+  const outputs = a[0]?.outputs.length ?? 0;
+  const shares = Array.from({ length: outputs }, (_, k) => sharesOf(a, b, mixedByInput, k));
+  const byInput = mixedByInput.map((mixed, i) => ({
+    varianceShare: shares.map((s) => s[i] as number),
+    decisionChanges: decisionChanges(a, mixed),
+  }));
   return { all: [...a, ...b], byInput, runs: draws * (names.length + 2) };
 }
 
-function effect(a: Run[], b: Run[], mixed: Run[]): Effect {
-  const outputs = a[0]?.outputs.length ?? 0;
-  const changed = a.filter((run, row) => run.decision !== mixed[row]?.decision).length;
-  return {
-    varianceShare: Array.from({ length: outputs }, (_, k) =>
-      firstOrder(valuesOf(a, k), valuesOf(b, k), valuesOf(mixed, k)),
-    ),
-    decisionChanges: a.length === 0 ? 0 : changed / a.length,
-  };
+/** Share of pairs, of those in which neither was refused, whose decisions differ. */
+function decisionChanges(a: Run[], mixed: Run[]): number {
+  const pairs = a.map((run, row) => [run.decision, mixed[row]?.decision ?? null] as const);
+  const decided = pairs.filter(([one, other]) => one !== null && other !== null);
+  const changed = decided.filter(([one, other]) => one !== other).length;
+  return decided.length === 0 ? 0 : changed / decided.length;
+}
+
+/** First-order shares of one output, input by input. */
+function sharesOf(a: Run[], b: Run[], mixedByInput: Run[][], k: number): number[] {
+  const estimates = mixedByInput.map((mixed) => estimate(valuesOf(a, k), valuesOf(b, k), valuesOf(mixed, k)));
+  const totals = estimates.reduce((sum, e) => sum + e.total, 0);
+  return estimates.map(({ first, total, varies }) => {
+    if (!varies || total === 0) return 0;
+    const least = 1 - (totals - total);
+    return Math.min(1, Math.max(Math.min(first, total), least, 0));
+  });
 }
 
 const valuesOf = (runs: Run[], k: number): number[] => runs.map((r) => r.outputs[k] as number);
 
-function firstOrder(a: number[], b: number[], mixed: number[]): number {
+function estimate(
+  a: number[],
+  b: number[],
+  mixed: number[],
+): { first: number; total: number; varies: boolean } {
   const known = a.flatMap((fa, row) => {
     const [fb, fm] = [b[row] as number, mixed[row] as number];
     return Number.isNaN(fa + fb + fm) ? [] : [{ fa, fb, fm }];
@@ -77,10 +94,10 @@ function firstOrder(a: number[], b: number[], mixed: number[]): number {
   const both = known.flatMap(({ fa, fb }) => [fa, fb]);
   const f0 = mean(both);
   const variance = mean(both.map((f) => (f - f0) ** 2));
-  if (!(variance > 0)) return 0;
+  if (!(variance > 0)) return { first: 0, total: 0, varies: false };
   const first = mean(known.map(({ fa, fb, fm }) => (fb - f0) * (fm - fa))) / variance;
   const total = mean(known.map(({ fa, fm }) => (fa - fm) ** 2)) / (2 * variance);
-  return Math.min(1, total, Math.max(0, first));
+  return { first, total, varies: true };
 }
 
 const mean = (values: number[]): number => values.reduce((sum, v) => sum + v, 0) / values.length;

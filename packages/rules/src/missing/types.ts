@@ -1,13 +1,16 @@
 import type { SourceRef } from "../core/working.ts";
 import type { SubjectKind } from "../states/states.ts";
-import type { MeasureUnit, Message } from "../text/message.ts";
+import type { MeasureUnit, Message, Param } from "../text/message.ts";
 
 /** What a measurement costs the grower (common practice): nothing but time, a thing from the shop, or a laboratory's fee. */
 export const COST_CLASSES = ["free", "cheap", "laboratory"] as const;
 export type CostClass = (typeof COST_CLASSES)[number];
 
 /** How an input may differ from the value the rule took. `source` says whose figure the spread is. */
-export type Spread = { unit: MeasureUnit | "share" | "pH" | "m3/m3" | "count"; source: SourceRef } & (
+export type Spread = {
+  unit: MeasureUnit | "share" | "pH" | "m3/m3" | "kg/m3" | "count";
+  source: SourceRef;
+} & (
   | { shape: "normal"; mean: number; sd: number; least?: number; most?: number }
   | { shape: "student-t"; mean: number; scale: number; degrees: number; least?: number; most?: number }
   | { shape: "uniform"; low: number; high: number }
@@ -19,7 +22,7 @@ export type Spread = { unit: MeasureUnit | "share" | "pH" | "m3/m3" | "count"; s
 export interface UncertainInput<S> {
   /** Of its kind; with `about` where a subject has several of the kind. Texts: `missing.measure.<id>`, `.how.<id>`. */
   id: string;
-  about?: { bed: string; nth: number };
+  about?: { name: string; params: Record<string, Param> };
   spread: Spread;
   /** Left out where nobody can measure it now, as what the weather will do: it widens the interval and is no candidate. */
   cost?: CostClass;

@@ -185,7 +185,7 @@ function bulkDensity(state: PlantingState): Input | undefined {
   if (!read || state.bed.soil.bulkDensityKgPerM3 !== undefined) return undefined;
   return {
     id: "bulk-density",
-    spread: { shape: "triangular", unit: "share", ...DENSITY, source: CP },
+    spread: { shape: "triangular", unit: "kg/m3", ...DENSITY, source: CP },
     cost: "cheap",
     apply: (s, value) => ({
       ...s,

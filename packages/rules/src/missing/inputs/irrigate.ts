@@ -108,7 +108,7 @@ function soils(state: ValveState, today: string): Input[] {
     return [
       {
         id: "soil-water",
-        about: bedNamed(id, i + 1),
+        about: { name: id, params: { bed: bedNamed(id, i + 1) } },
         spread: {
           shape: "triangular",
           unit: "m3/m3",
@@ -149,7 +149,7 @@ function roots(state: ValveState, today: string): Input[] {
     return [
       {
         id: "root-depth",
-        about: bedNamed(id, i + 1),
+        about: { name: id, params: { bed: bedNamed(id, i + 1) } },
         spread: {
           shape: "triangular",
           unit: "m",

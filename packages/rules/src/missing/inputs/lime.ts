@@ -25,10 +25,10 @@ export function limeInputs(state: BedState, decidedKind: LimeKind | undefined): 
   const { test, waterPh, depthCm } = soil;
   const years = Math.max(0, daysBetween(test.sampledOn, today)) / 365;
   const withTest =
-    (change: (test: SoilTest, value: number) => Partial<SoilTest>): Input["apply"] =>
+    (change: (value: number) => Partial<SoilTest>): Input["apply"] =>
     (s, value) => ({
       ...s,
-      soilTests: s.soilTests.map((t) => (t.id === test.id ? { ...t, ...change(t, value) } : t)),
+      soilTests: s.soilTests.map((t) => (t.id === test.id ? { ...t, ...change(value) } : t)),
     });
   const phSd = agedSd(RETEST.phSd, PH_DRIFT_A_YEAR, years);
   const inputs: Input[] = [
@@ -44,7 +44,7 @@ export function limeInputs(state: BedState, decidedKind: LimeKind | undefined): 
         source: RETEST.source,
       },
       cost: "laboratory",
-      apply: withTest((_, value) => ({ waterPh: value })),
+      apply: withTest((value) => ({ waterPh: value })),
     },
   ];
   const relation = relationOf(soil);
@@ -63,7 +63,7 @@ export function limeInputs(state: BedState, decidedKind: LimeKind | undefined): 
         source: RETEST.source,
       },
       cost: "laboratory",
-      apply: withTest((_, value) => ({ bufferPh: { method, value } })),
+      apply: withTest((value) => ({ bufferPh: { method, value } })),
     });
   } else if (relation.acidityCmolPerKg !== undefined) {
     const mean = relation.acidityCmolPerKg;
@@ -79,10 +79,8 @@ export function limeInputs(state: BedState, decidedKind: LimeKind | undefined): 
         source: RETEST.source,
       },
       cost: "laboratory",
-      apply: withTest(() => ({})),
+      apply: withTest((value) => ({ acidityCmolPerKg: Math.min(50, mean * value) })),
     });
-    const last = inputs[inputs.length - 1] as Input;
-    last.apply = withTest((_, value) => ({ acidityCmolPerKg: Math.min(50, mean * value) }));
   }
   inputs.push({
     id: "worked-depth",
@@ -94,7 +92,7 @@ export function limeInputs(state: BedState, decidedKind: LimeKind | undefined): 
       source: CP,
     },
     cost: "free",
-    apply: withTest((_, value) => ({ depthCm: value })),
+    apply: withTest((value) => ({ depthCm: value })),
   });
   const quality = qualityInput(state, decidedKind);
   return quality ? [...inputs, quality] : inputs;

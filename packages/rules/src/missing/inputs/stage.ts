@@ -1,7 +1,10 @@
-import { localDay } from "../../core/days.ts";
+import { addDays, daysBetween, localDay } from "../../core/days.ts";
 import { baseOf } from "../../growth/base.ts";
 import { emergenceOf } from "../../growth/emergence.ts";
 import { stageNotesOf } from "../../growth/notes.ts";
+import { growthOf } from "../../growth/stages.ts";
+import { standingOf } from "../../rules/stage/reading.ts";
+import type { FieldNote } from "../../states/parts.ts";
 import type { PlantingState } from "../../states/states.ts";
 import { FAMILY_BASE_C } from "../../tables/baseTemperatures.ts";
 import type { StageId } from "../../tables/stageHeat.ts";
@@ -74,5 +77,50 @@ export function stageInputs(state: PlantingState): Input[] {
     notes.leaves.some((l) => l.on === today) || notes.stages.some((n) => AFTER_LEAVES.has(n.stage))
       ? undefined
       : leafCount(state, today);
-  return leaves ? [...inputs, leaves] : inputs;
+  const look = stageToLookFor(state, today);
+  return [...inputs, ...(leaves ? [leaves] : []), ...(look ? [look] : [])];
 }
+
+/**
+ * A stage that should have come and that nobody noted: the day it came, by the rule's own interval. A day still ahead leaves
+ * the state as it is, because nobody can note that yet.
+ */
+function stageToLookFor(state: PlantingState, today: string): Input | undefined {
+  const growth = growthOf(state, today);
+  const at = growth && standingOf(growth);
+  if (!at?.now || at.code !== "look") return undefined;
+  const { stage, dates } = at.now;
+  const kind = NOTE_OF[stage];
+  if (!kind || dates.low === null || dates.likely === null) return undefined;
+  const days = (day: string) => daysBetween(today, day);
+  const mode = days(dates.likely);
+  const low = Math.max(days(state.planting.sownOn), days(dates.low));
+  return {
+    id: "stage-seen",
+    about: { name: stage, params: { stage: { word: `stage.name.${stage}` } } },
+    spread: {
+      shape: "triangular",
+      unit: "days",
+      low: Math.min(low, mode),
+      mode,
+      high: dates.high === null ? 2 * mode - low : days(dates.high),
+      source: CP,
+    },
+    cost: "free",
+    apply: (s, value) => {
+      const day = Math.round(value);
+      return day > 0 ? s : { ...s, notes: [...s.notes, { on: addDays(today, day), kind }] };
+    },
+  };
+}
+
+/** The note that says a stage has come; leaves are counted instead. */
+const NOTE_OF: Partial<Record<StageId, FieldNote["kind"]>> = {
+  emerged: "emerged",
+  "seed-leaves": "seed-leaves-open",
+  buds: "buds-visible",
+  "first-flower": "first-flower",
+  set: "fruit-set",
+  "mature-green": "mature-green",
+  colour: "colouring",
+};

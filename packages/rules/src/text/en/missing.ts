@@ -40,6 +40,10 @@ export const missing: Record<string, string> = {
   "missing.how.leaves": "Count on ten plants, and note the middle one. Seed leaves do not count.",
   "missing.known.leaves": "Nobody counted today: by the heat so far {low} to {high}.",
 
+  "missing.measure.stage-seen": "Whether this has come: {stage}, and since when",
+  "missing.how.stage-seen": "Look at ten plants. Note the day on which half of them have it.",
+  "missing.known.stage-seen": "By heat and days it should have come; nobody noted it.",
+
   "missing.measure.base-temperature": "The temperature above which this variety grows",
   "missing.how.base-temperature":
     "Ask who sells the seed. Or note each year's setting out and first pick: your own seasons then take its place.",
