@@ -21,12 +21,13 @@ export async function ShedSheet({ sheet, officeName, back }: Props) {
   const t = await getTranslations("shedSheet");
   const { detail, sources, today } = sheet;
   const feeding = sources.filter((one) => one.ruleId === "feeding");
+  const spread = sources.filter((one) => one.ruleId === "lime" || one.ruleId === "wood-ash");
   const buying = sources.filter((one) => one.ruleId === "shed");
   const doses = dosesOf(feeding, today);
   const reader = readerOf(detail);
   const dosed = new Set(doses.rows.map((row) => row.source));
   const resting = feeding.filter((one) => !dosed.has(one));
-  const tanks = feeding
+  const tanks = sources
     .map((source) => ({ source, lines: stepsSaid(source, IN_THE_TANKS, reader) }))
     .filter(({ lines }) => lines.length > 0);
   const toBuy = buying.flatMap((source) => stepsSaid(source, TO_BUY, reader));
@@ -65,6 +66,19 @@ export async function ShedSheet({ sheet, officeName, back }: Props) {
               </ul>
             )}
           </section>
+          {spread.length > 0 && (
+            <section aria-labelledby="spread">
+              <h2 id="spread">{t("spread")}</h2>
+              <ul className="sheet-lines">
+                {spread.map((one) => (
+                  <li key={one.href}>
+                    <strong>{one.subjectName}:</strong> {one.said.decision}{" "}
+                    {stepsSaid(one, SPREAD_WHEN, reader).join(" ")}
+                  </li>
+                ))}
+              </ul>
+            </section>
+          )}
           {tanks.length > 0 && (
             <section aria-labelledby="tanks">
               <h2 id="tanks">{t("tanks")}</h2>
@@ -103,7 +117,7 @@ export async function ShedSheet({ sheet, officeName, back }: Props) {
             <ul className="sheet-lines">
               {sources.map((one) => (
                 <li key={one.href}>
-                  <Link href={one.href}>{one.ruleId === "shed" ? t("shedAdvice") : one.subjectName}</Link>:{" "}
+                  <Link href={one.href}>{t(`advice.${one.ruleId}`, { where: one.subjectName })}</Link>:{" "}
                   <RestsOn source={one} />
                 </li>
               ))}
@@ -123,9 +137,11 @@ async function RestsOn({ source: { issued, madeAt } }: { source: SheetSource }) 
   return <>{t("issued", { name: issued.issuedBy, day, seq: issued.ledgerSeq, status })}</>;
 }
 
-/** What feeding and the shed say that belongs on the wall; the rest is in the advice itself. */
-const IN_THE_TANKS = /^feeding\.step\.(tank|next-turn|injector|ec|hard-water)/;
-const TO_BUY = /^shed\.step\.(buy|unpriced)/;
+/** What they say that belongs on the wall; the rest is in the advice itself. */
+const IN_THE_TANKS =
+  /^(feeding\.step\.(tank|next-turn|injector|ec|hard-water)|containers\.step\.(product|injector|too-strong|does-not-dissolve|stock-))/;
+const SPREAD_WHEN = /^lime\.step\.in-time$/;
+const TO_BUY = /^shed\.step\.(buy|unpriced|uncounted)/;
 
 function stepsSaid({ answer }: SheetSource, which: RegExp, reader: Reader): string[] {
   if (answer.kind !== "advice") return [];

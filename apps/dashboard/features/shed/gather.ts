@@ -12,7 +12,7 @@ import { todayIn } from "../../format/dates.ts";
 import { call } from "../../server/api.ts";
 import type { Seat } from "../../server/seat.ts";
 
-/** What the shed sheet is put together from: the feeding of each planting and the shed's own advice. */
+/** What the shed sheet is put together from: each planting's feed, each bed's lime and ash, and the shed's own advice. */
 export interface SheetSource {
   ruleId: string;
   subjectName: string;
@@ -35,8 +35,13 @@ export interface Sheet {
   unsaid: Draft[];
 }
 
-const ON_THE_SHEET = new Set(["feeding", "shed"]);
+const ON_THE_SHEET = new Set(["feeding", "containers", "wood-ash", "lime", "shed"]);
+/** Spread once and not by the week. */
+const SPREAD_ONCE = new Set(["wood-ash", "lime"]);
+/** Their answers that ask for something to be spread; the others say no, or not yet. */
+const ASKS = new Set(["spread", "wait", "lime", "lime-wait", "lime-next-part", "lime-after-crop", "sulfur"]);
 const GONE = new Set(["withdrawn", "superseded"]);
+const SETTLED = new Set(["done", "cannot"]);
 /** So many issued advices reach back over a season of a farm. */
 const LOOK_BACK = 200;
 
@@ -51,15 +56,25 @@ export async function gatherSheet({ officeId, role }: Seat, farmId: string): Pro
   ]);
   const today = todayIn(detail.sites[0]?.timeZone);
   const standing = new Set(detail.plantings.filter((p) => p.endedOn === null).map((p) => p.id));
+  // Lime is a bed's, which may stand empty.
   const concerns = (one: { ruleId: string; plantingIds: string[] }) =>
-    one.ruleId === "shed" || one.plantingIds.some((id) => standing.has(id));
+    one.ruleId === "shed" || one.ruleId === "lime" || one.plantingIds.some((id) => standing.has(id));
   const issued = newestOfEach(
     advisories.filter((one) => ON_THE_SHEET.has(one.ruleId) && !GONE.has(one.status) && concerns(one)),
   ).filter((one) => role === "farmer" || one.windowTo === null || one.windowTo >= today);
   const told = new Set(issued.map(keyOf));
-  const advice = drafts.filter((one) => one.kind === "advice" && !told.has(keyOf(one)));
+  const advice = drafts.filter(
+    (one) =>
+      one.kind === "advice" &&
+      !told.has(keyOf(one)) &&
+      (!SPREAD_ONCE.has(one.ruleId) || ASKS.has(one.decisionCode ?? "")),
+  );
+  const toDo = issued.filter(
+    (one) =>
+      !SPREAD_ONCE.has(one.ruleId) || (one.expected?.kind === "application" && !SETTLED.has(one.status)),
+  );
   const sources = await Promise.all([
-    ...issued.map((one) => sourceOfAdvisory(officeId, one, role)),
+    ...toDo.map((one) => sourceOfAdvisory(officeId, one, role)),
     ...advice.map((one) => sourceOfDraft(officeId, one)),
   ]);
   return {
@@ -70,7 +85,9 @@ export async function gatherSheet({ officeId, role }: Seat, farmId: string): Pro
       (a, b) => a.ruleId.localeCompare(b.ruleId) || a.subjectName.localeCompare(b.subjectName),
     ),
     unsaid: drafts.filter(
-      (one) => one.ruleId === "feeding" && (one.kind === "needs-more" || one.kind === "refused"),
+      (one) =>
+        (one.ruleId === "feeding" || one.ruleId === "containers") &&
+        (one.kind === "needs-more" || one.kind === "refused"),
     ),
   };
 }
@@ -87,9 +104,17 @@ async function openDrafts(officeId: string, farmId: string): Promise<Draft[]> {
 const newestOfEach = (advisories: Advisory[]) =>
   advisories.filter((one, i) => advisories.findIndex((other) => keyOf(other) === keyOf(one)) === i);
 
-/** A shed is one; a feeding is a planting's. */
-const keyOf = ({ ruleId, plantingIds }: { ruleId: string; plantingIds: string[] }) =>
-  ruleId === "shed" ? ruleId : `${ruleId} ${plantingIds.toSorted().join(" ")}`;
+interface Told {
+  ruleId: string;
+  subjectName: string;
+  plantingIds: string[];
+}
+
+/** A shed is one; lime is a bed's, also where nothing grows in it; the rest is a planting's. */
+function keyOf({ ruleId, subjectName, plantingIds }: Told): string {
+  if (ruleId === "shed") return ruleId;
+  return `${ruleId} ${ruleId === "lime" ? subjectName : plantingIds.toSorted().join(" ")}`;
+}
 
 async function sourceOfAdvisory(
   officeId: string,
