@@ -6,8 +6,8 @@ import type { LeafWindow } from "./leaves.ts";
 import type { Season } from "./season.ts";
 import { ACCEPTED_RISK } from "./thresholds.ts";
 
-export type Code = "leave" | "wait" | "half-bed" | "take";
-export type Reason =
+type Code = "leave" | "wait" | "half-bed" | "take";
+type Reason =
   | "containers"
   | "sick"
   | "no-time"
