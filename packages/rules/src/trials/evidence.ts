@@ -45,7 +45,7 @@ export function evidenceFromTrial(
     kind: "trial",
     year: analysis.values.years?.[1],
     finding: sayIt(sentenceOf(trial, analysis, verdict)),
-    design: sayIt(say("trial.evidence.design", { design: trial.design, seed: String(trial.seed) })),
+    design: sayIt(say(`trial.evidence.design.${trial.design}`, { seed: String(trial.seed) })),
     size: sayIt(
       say("trial.evidence.size", {
         ...standing,

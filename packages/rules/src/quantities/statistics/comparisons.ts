@@ -73,8 +73,8 @@ export function pairsOf(cells: readonly Cell[], residual: { df: number; sd: numb
   );
 }
 
-/** Halvings of the search: the answer is then known to a thousandth of a standard error. */
-const HALVINGS = 40;
+/** The search ends where it is known to so small a share of itself: far closer than a spread is known. */
+const CLOSE_ENOUGH = 1e-6;
 
 /**
  * The difference of two means, the others half way between them, that a trial of this size and this residual finds with
@@ -96,7 +96,7 @@ export function detectableDifference(
   let high = 1;
   while (!found(high)) high *= 2;
   let low = 0;
-  for (let i = 0; i < HALVINGS; i++) {
+  while (high - low > CLOSE_ENOUGH * high) {
     const middle = (low + high) / 2;
     if (found(middle)) high = middle;
     else low = middle;

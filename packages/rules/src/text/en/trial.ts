@@ -204,8 +204,10 @@ export const trial: Record<string, string> = {
   "trial.axis.normal": "Normal quantile",
 
   "trial.evidence.cite": "The office's own trial, {season}, {plots} plots.",
-  "trial.evidence.design":
-    "{design, select, completely-randomised {Completely randomised} randomised-blocks {Randomised blocks} paired-strips {Pairs of strips, order drawn by lot} other {Factorial in randomised blocks}}, seed {seed}",
+  "trial.evidence.design.completely-randomised": "Completely randomised, seed {seed}",
+  "trial.evidence.design.randomised-blocks": "Randomised blocks, seed {seed}",
+  "trial.evidence.design.paired-strips": "Pairs of strips, order drawn by lot, seed {seed}",
+  "trial.evidence.design.factorial-blocks": "Factorial in randomised blocks, seed {seed}",
   "trial.evidence.size":
     "One farm, {season}; {plots} plots, {repeats} of each treatment{leftOut, plural, =0 {} one {; one plot left out} other {; # plots left out}}",
   "trial.evidence.effect.differ": "{difference}, {confidence} % interval {low} to {high}",
