@@ -19,7 +19,7 @@ export interface HeatNeed {
 /** Points of the normal distribution, each the middle of a ninth of it. */
 const POINTS = Array.from({ length: 9 }, (_, i) => normalQuantile((i + 0.5) / 9));
 const SHARE_BELOW = { low: 0.1, likely: 0.5, high: 0.9 } as const;
-export const NEVER = Number.POSITIVE_INFINITY;
+const NEVER = Number.POSITIVE_INFINITY;
 
 /**
  * The epoch days on which a heat sum is reached: each year that the coming days may be like, with each point of the sum's

@@ -75,7 +75,7 @@ export const PLASTOCHRON = {
 } as const;
 
 /** Heat per true leaf above {@link HEAT_UNITS}'s base: the published one, moved so that both agree at 24 C. */
-export const LEAF_HEAT = (PLASTOCHRON.perNodeCDays / (EQUAL_AT_C - PLASTOCHRON.baseC)) * DAY;
+const LEAF_HEAT = (PLASTOCHRON.perNodeCDays / (EQUAL_AT_C - PLASTOCHRON.baseC)) * DAY;
 
 /** From showing to open seed leaves (cp: three days at 24 C). */
 const SEED_LEAVES = 3 * DAY;
