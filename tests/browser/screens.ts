@@ -73,6 +73,8 @@ export async function findScreens(): Promise<Screen[]> {
     mine("delivery-new", `${farm}/record/deliveries`),
     mine("plant-test-new", `${farm}/record/plantTests`),
     mine("drain-new", `${farm}/record/drainReadings`),
+    mine("evidence-new", "/evidence/new"),
+    mine("evidence-source", "/evidence/sources/massachusetts-depth"),
     mine("guides", "/guides"),
     mine("guide", "/guides/ga-piedmont"),
     mine("guide-form", "/guides/new/form"),

@@ -8,7 +8,15 @@ export { type InputListing, listInputs, type Quantity, type QuantityAnswer } fro
 export type * from "./core/rule.ts";
 export type { Estimated, SourceRef, WorkingLine } from "./core/working.ts";
 export { type Conflict, claimsOfSource, type SourcePage, sourcePage } from "./evidence/bySource.ts";
-export { CHOICE_IDS, type Choice, choices, type InForce, inForce, optionOf } from "./evidence/choices.ts";
+export {
+  CHOICE_IDS,
+  type Choice,
+  type ChoiceId,
+  choices,
+  type InForce,
+  inForce,
+  optionOf,
+} from "./evidence/choices.ts";
 export { type OfficeSource, OfficeSourceSchema } from "./evidence/office.ts";
 export { claims, claimsOf, sources } from "./evidence/register.ts";
 export { type Claim, GRADES, type Grade, SOURCE_KINDS, type Source } from "./evidence/types.ts";

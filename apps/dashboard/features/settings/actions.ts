@@ -23,7 +23,11 @@ export async function saveSettings(before: FormState, data: FormData): Promise<F
   if (Object.keys(read.problems).length > 0) return refused(null);
   const saved = await attempt((client) =>
     // The API judges the body; the form's shape follows the same schema.
-    client.call(farmRoutes.changeOfficeSettings, { params: { officeId }, json: read.json as never }),
+    client.call(farmRoutes.changeOfficeSettings, {
+      params: { officeId },
+      // Which readings the office follows is set beside the evidence, and stays.
+      json: { choices: office.settings.choices, ...read.json } as never,
+    }),
   );
   if (!saved.done) return refused(saved.problem);
   redirect("/settings?saved=settings");

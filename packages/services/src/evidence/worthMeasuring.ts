@@ -13,8 +13,8 @@ import { adviseSubjects } from "../drafts/adviseSubjects.ts";
 import { requireFarm } from "../farms/requireFarm.ts";
 import { readFacts } from "../states/facts.ts";
 
-/** Always the same draws, so that a list read twice is the same list. */
-const SEED = 1;
+/** Always the same draws, so that a list read twice is the same list; as many as still rank the clear cases. */
+const DRAWS = { seed: 1, draws: 16 };
 /** Below a tenth of the width and a twentieth of the decisions, a measurement is not worth a walk (cp). */
 const LEAST_NARROWS = 0.1;
 const LEAST_CHANGES = 0.05;
@@ -30,14 +30,17 @@ export async function getWorthMeasuring(ctx: Ctx, farmId: string): Promise<{ ite
   });
   const { reader } = names.farm(farmId);
   const say = (message: Message) => render(message, reader);
-  const items = adviseSubjects(facts).flatMap(({ state }) => {
-    if (!isMeasured(state)) return [];
-    return worthMeasuring(state, { seed: SEED }).flatMap(({ rule, subject, decision, candidates }) => {
+  const items: WorthMeasuring[] = [];
+  for (const { state } of adviseSubjects(facts)) {
+    if (!isMeasured(state)) continue;
+    // A subject takes a while: others' requests go in between.
+    await new Promise((done) => setTimeout(done, 0));
+    for (const { rule, subject, decision, candidates } of worthMeasuring(state, DRAWS)) {
       const [best] = candidates;
-      if (!best) return [];
+      if (!best) continue;
       const { measure, how, cost, settles, narrows, decisionChanges, text } = best;
-      if (!settles && narrows < LEAST_NARROWS && decisionChanges < LEAST_CHANGES) return [];
-      return {
+      if (!settles && narrows < LEAST_NARROWS && decisionChanges < LEAST_CHANGES) continue;
+      items.push({
         ruleId: rule.id,
         subject: { ...subject, name: names.subject(subject.kind, subject.id, farmId) },
         decision: decision && say(decision),
@@ -48,9 +51,9 @@ export async function getWorthMeasuring(ctx: Ctx, farmId: string): Promise<{ ite
         settles,
         narrows,
         changes: decisionChanges,
-      };
-    });
-  });
+      });
+    }
+  }
   const worth = (item: WorthMeasuring) => (item.settles ? 2 : 0) + item.changes + item.narrows;
   return { items: items.sort((a, b) => worth(b) - worth(a)) };
 }

@@ -93,7 +93,10 @@ export function plantingState(facts: FarmFacts, planting: PlantingRow): Planting
     feeding: feedingPart(planting.feeding),
     shed: [],
     applications: applicationsOf(facts, planting, site.today),
-    unanswered: unansweredOf(facts, planting.id, site),
+    // Lime and ash advised for its bed keep ammonium away from it too.
+    unanswered: [...unansweredOf(facts, planting.id, site), ...unansweredOf(facts, bed.id, site)].slice(
+      -MOST_UNANSWERED,
+    ),
     water: waterOf(facts, bed, planting, waterTests, site.today),
     waterTests: some(waterTests),
     plantTests: some(

@@ -1,9 +1,20 @@
+import { farmRoutes } from "@pith/contract";
 import type { Metadata } from "next";
+import Link from "next/link";
 import { getTranslations } from "next-intl/server";
+import { Choices } from "../../../features/evidence/Choices.tsx";
+import { ClaimFacts } from "../../../features/evidence/ClaimFacts.tsx";
+import { OwnEvidence } from "../../../features/evidence/OwnEvidence.tsx";
 import { register } from "../../../features/evidence/register.ts";
+import { call } from "../../../server/api.ts";
 import { agentSeat } from "../../../server/seat.ts";
 import { Row } from "../../../ui/Row.tsx";
 import { RuleName } from "../../../ui/RuleName.tsx";
+import { Saved } from "../../../ui/Saved.tsx";
+
+interface Props {
+  searchParams: Promise<Record<string, string>>;
+}
 
 export async function generateMetadata(): Promise<Metadata> {
   const t = await getTranslations("evidence");
@@ -13,11 +24,17 @@ export async function generateMetadata(): Promise<Metadata> {
 const STATUSES = ["seen", "secondary", "memory", "practice"] as const;
 
 /** What every rule leans on: the claims with how far they carry, and the sources by how they were read. */
-export default async function EvidencePage() {
-  await agentSeat();
-  const [{ rules, sources }, t] = await Promise.all([register(), getTranslations("evidence")]);
+export default async function EvidencePage({ searchParams }: Props) {
+  const { officeId } = await agentSeat();
+  const [{ rules, sources }, office, asked, t] = await Promise.all([
+    register(),
+    call(farmRoutes.getOffice, { params: { officeId } }),
+    searchParams,
+    getTranslations("evidence"),
+  ]);
   return (
     <>
+      <Saved asked={asked} />
       <Row
         notes={
           <dl className="flow">
@@ -40,6 +57,16 @@ export default async function EvidencePage() {
               </a>
             </li>
           ))}
+          <li>
+            <a className="tap" href="#choices">
+              {t("choices.title")}
+            </a>
+          </li>
+          <li>
+            <a className="tap" href="#own">
+              {t("own.title")}
+            </a>
+          </li>
           <li>
             <a className="tap" href="#sources">
               {t("sources")}
@@ -77,21 +104,8 @@ export default async function EvidencePage() {
                 <p>
                   <strong>{claim.finding}</strong>
                 </p>
+                <ClaimFacts claim={claim} />
                 <dl className="facts small">
-                  <dt>{t("grade")}</dt>
-                  <dd>{t(`grades.${claim.grade}`)}</dd>
-                  {claim.effect && (
-                    <>
-                      <dt>{t("effect")}</dt>
-                      <dd>{claim.effect}</dd>
-                    </>
-                  )}
-                  <dt>{t("design")}</dt>
-                  <dd>{claim.size ? `${claim.design}; ${claim.size}` : claim.design}</dd>
-                  <dt>{t("limits")}</dt>
-                  <dd>{claim.limits}</dd>
-                  <dt>{t("wouldChange")}</dt>
-                  <dd>{claim.wouldChange}</dd>
                   {claim.conflicts.length > 0 && (
                     <>
                       <dt>{t("conflicts")}</dt>
@@ -111,7 +125,7 @@ export default async function EvidencePage() {
                     <ul className="plain sources">
                       {claim.sources.map(({ key, locator }) => (
                         <li key={`${key} ${locator}`}>
-                          <a href={`#source-${key}`}>{key}</a>
+                          <Link href={`/evidence/sources/${encodeURIComponent(key)}`}>{key}</Link>
                           {locator && ` (${locator})`}
                         </li>
                       ))}
@@ -123,6 +137,12 @@ export default async function EvidencePage() {
           </ul>
         </Row>
       ))}
+      <Row id="choices" side={<h2>{t("choices.title")}</h2>} notes={<p>{t("choices.help")}</p>}>
+        <Choices settings={office.settings} />
+      </Row>
+      <Row id="own" side={<h2>{t("own.title")}</h2>}>
+        <OwnEvidence officeId={officeId} />
+      </Row>
       <Row id="sources" side={<h2>{t("sources")}</h2>}>
         {STATUSES.map((status) => (
           <div key={status}>
@@ -132,7 +152,8 @@ export default async function EvidencePage() {
                 .filter((source) => source.status === status)
                 .map((source) => (
                   <li key={source.id} id={`source-${source.id}`}>
-                    <span className="label">{source.id}</span> {source.cite}{" "}
+                    <Link href={`/evidence/sources/${encodeURIComponent(source.id)}`}>{source.id}</Link>{" "}
+                    {source.cite}{" "}
                     {source.doi ? (
                       <a href={`https://doi.org/${source.doi}`} rel="noreferrer">
                         doi:{source.doi}

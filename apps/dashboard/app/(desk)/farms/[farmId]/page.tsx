@@ -3,6 +3,7 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { getTranslations } from "next-intl/server";
 import { AdvisoryList } from "../../../../features/advice/AdvisoryList.tsx";
+import { WorthMeasuring } from "../../../../features/evidence/WorthMeasuring.tsx";
 import { MaterialsTable } from "../../../../features/farm/MaterialsTable.tsx";
 import {
   BedsTable,
@@ -11,6 +12,7 @@ import {
   StructuresTable,
   ValvesTable,
 } from "../../../../features/farm/tables.tsx";
+import { ClosedNotice } from "../../../../features/records/ClosedNotice.tsx";
 import { RecordLinks } from "../../../../features/records/RecordLinks.tsx";
 import { RecordsList } from "../../../../features/records/RecordsList.tsx";
 import { instantText } from "../../../../format/dates.ts";
@@ -48,6 +50,7 @@ export default async function FarmPage({ params, searchParams }: Props) {
     call(importRoutes.listImports, { params: where }),
   ]);
   const { farm } = detail;
+  const worth = await getTranslations("worthMeasuring");
   const add = (thing: string, label: string) => (
     <Link className="tap" href={`/farms/${farmId}/edit/${thing}/new`}>
       {label}
@@ -98,6 +101,7 @@ export default async function FarmPage({ params, searchParams }: Props) {
             unanswered: farm.unanswered,
           })}
         </p>
+        <ClosedNotice closed={records.closed} detail={detail} />
         <p className="actions">
           <Link className="tap" href={`/round?farm=${farmId}`}>
             {t("toRound")}
@@ -115,8 +119,13 @@ export default async function FarmPage({ params, searchParams }: Props) {
         {add("plantings", t("addPlanting"))}
       </Row>
       <Row id="beds" side={<h2>{t("beds")}</h2>} wide>
-        <BedsTable detail={detail} />
-        {add("beds", t("addBed"))}
+        <BedsTable detail={detail} history={records.bedHistory} />
+        <p className="actions">
+          {add("beds", t("addBed"))}
+          <Link className="tap" href={`/farms/${farmId}/record/bedHistory`}>
+            {t("addBefore")}
+          </Link>
+        </p>
       </Row>
       <Row id="valves" side={<h2>{t("valves")}</h2>} wide>
         <ValvesTable detail={detail} />
@@ -142,12 +151,15 @@ export default async function FarmPage({ params, searchParams }: Props) {
           </Link>
         </p>
       </Row>
+      <Row id="worth" side={<h2>{worth("title")}</h2>} notes={<p className="small">{worth("help")}</p>}>
+        <WorthMeasuring farmId={farmId} waiting={worth("loading")} failed={worth("failed")} />
+      </Row>
       <Row id="advice" side={<h2>{t("advice")}</h2>} wide>
         <AdvisoryList advisories={advisories} base="/issued" />
       </Row>
       <Row id="records" side={<h2>{t("records")}</h2>} wide>
         <RecordLinks base={`/farms/${farmId}/record`} />
-        <RecordsList records={records} detail={detail} back={`/farms/${farmId}`} />
+        <RecordsList records={records} detail={detail} back={`/farms/${farmId}`} role="agent" />
       </Row>
       <Row id="imports" side={<h2>{t("imports")}</h2>} wide>
         {imports.length === 0 ? (
