@@ -15,7 +15,7 @@ import type { Plot, Trial } from "../states/trial.ts";
 import { type Asked, type Family, familiesOf, termsOf } from "./model.ts";
 import type { Measured, ResponseValues } from "./readValues.ts";
 
-export interface Mean {
+interface Mean {
   levels: Asked;
   plots: number;
   /** By least squares, as if every block had every treatment; with all plots in, the plain mean. */
@@ -45,7 +45,7 @@ export interface Analysis {
 }
 
 /** Why a response that is all in still cannot be judged. */
-export type NotPossible = "too-few" | "no-spread" | "level-lost" | "cannot-tell";
+type NotPossible = "too-few" | "no-spread" | "level-lost" | "cannot-tell";
 
 /** Means for `power` in ten trials; the usual share (cp). */
 export const POWER = 0.8;

@@ -1,5 +1,5 @@
 /** A bed as a layout sees it. */
-export interface TrialBed {
+interface TrialBed {
   id: string;
   lengthM: number;
 }

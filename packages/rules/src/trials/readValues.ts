@@ -1,7 +1,7 @@
 import type { MISSING_REASONS, Plot, Response, Trial } from "../states/trial.ts";
 
 /** Why a plot is not in the sums: as its people said, nobody said by the end, or its partner in the pair is not in either. */
-export type LeftOutWhy = (typeof MISSING_REASONS)[number] | "not-told" | "partner";
+type LeftOutWhy = (typeof MISSING_REASONS)[number] | "not-told" | "partner";
 
 export interface Measured {
   plot: Plot;

@@ -48,7 +48,7 @@ export function judge(analysis: Analysis, trial: Trial): Verdict {
 }
 
 /** The chance of an F as large, of the term a family of means stands for. */
-export const pOf = ({ table }: Analysis, { factors }: Pick<Compared, "factors">): number | null =>
+const pOf = ({ table }: Analysis, { factors }: Pick<Compared, "factors">): number | null =>
   table.find((line) => line.source === factors.map((f) => f + 1).join(":"))?.p ?? null;
 
 const touchesNow = ({ more, less }: Difference): boolean => more === 0 || less === 0;

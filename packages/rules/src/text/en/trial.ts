@@ -41,8 +41,9 @@ const HOW: Record<ResponseKind, string> = {
   "first-pick-day": "Write down the day of the first pick of each plot, as days since setting out.",
   "coloured-kg": "Weigh the coloured fruit of each plot at every pick, and add it up.",
   "height-cm": "Measure five plants in the middle of each plot from soil to tip, and write down their mean.",
-  "lodged-pct": "Count the plants of each plot that lean more than half over, and divide by all its plants.",
-  "culls-pct": "Weigh the culls of each plot and divide by all its fruit.",
+  "lodged-pct":
+    "Count the plants of each plot that lean more than half over, and write them down in percent of all its plants.",
+  "culls-pct": "Weigh the culls of each plot, and write them down in percent of all its fruit.",
   "capsaicinoids-mg-per-kg":
     "Send one sample of ripe fruit of each plot to a laboratory, all by the same method, and write down capsaicin and dihydrocapsaicin together on dry mass.",
   other: "Measure each plot the same way, on the same day, by the same person.",
