@@ -50,7 +50,8 @@ export async function requireHarvestOpen(tx: Tx, at: OfFarm, bedId: string, on: 
   const [bed] = await sprayedBeds(tx, at, [bedId]);
   if (!bed) return;
   const before = bed.sprays.filter((s) => localDay(s.at, bed.timeZone) <= on);
-  const { harvestFrom } = sprayIntervals(before, bed.timeZone, instantAt(addDays(on, 1), 0, bed.timeZone));
+  const midnight = Date.parse(instantAt(addDays(on, 1), 0, bed.timeZone));
+  const { harvestFrom } = sprayIntervals(before, bed.timeZone, new Date(midnight - 1).toISOString());
   if (harvestFrom !== null && harvestFrom > on) {
     refuse(
       "on",
