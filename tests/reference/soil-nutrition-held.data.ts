@@ -147,6 +147,31 @@ export const HELD_BY_CLAIMS: readonly HeldRow[] = [
   held("SN-1011", "containers.slow-feed", "patio-gardening-feed", "Half a tablespoon", "14-14-14"),
   held("SN-1012", "containers.slow-feed", "gardening-feed-second", "SN-1012"),
   held("SN-1013", "containers.size", "tamu-eht-062", "5 gallons", "could not be read"),
+  held(
+    "SN-1101",
+    "rotation.phytophthora",
+    "rutgers-phytophthora",
+    "three to five years",
+    "drainage matters more",
+  ),
+  held("SN-1101", "rotation.phytophthora-beans", "cornell-phytophthora", "Lima and snap beans are hosts"),
+  held("SN-1102", "rotation.chile", "nmsu-h-230", "once every three to four years", "dry country"),
+  held(
+    "SN-1103",
+    "rotation.verticillium-uconn",
+    "uconn-rotation",
+    "four years",
+    "row of pepper was not read",
+  ),
+  held("SN-1104", "rotation.phytophthora-loss", "uconn-phytophthora", "1996", "25 %", "two days"),
+  held("SN-1105", "company.isolation-home", "mccormack-isolation", "150 ft", "600 ft", "98 %"),
+  held("SN-1106", "company.isolation-commercial", "mccormack-isolation", "quarter mile", "1 mile"),
+  held("SN-1107", "company.isolation-other", "pepper-seed-guide-page", "300 to 1000 ft", "5 to 20 plants"),
+  held("SN-1110", "company.kin", "dudley-file-2007", "Not claimed for peppers"),
+  held("SN-1111", "company.microbes", "pepper-rhizosphere-2024", "hotter ones", "19 genera"),
+  held("SN-1112", "company.microbes", "frutescens-rhizosphere-2024", "one site"),
+  held("SN-1113", "company.intercrop", "pepper-maize-2024", "phosphorus and potassium", "pH down"),
+  held("SN-1114", "rotation.exudates", "continuous-pepper-2025", "act back on it"),
   held("SN-1115", "hotter.direction", "kopta-2020", "short of water"),
   held("SN-1115", "hotter.no-change", "phimchan-2012", "depended on the kind"),
   held("SN-1115", "hotter.no-change", "mahmood-2021", "unclear"),
@@ -200,8 +225,6 @@ export const HELD_BY_CLAIMS: readonly HeldRow[] = [
   ),
 ];
 
-const FIFTH_ISSUE = "evidence for rotation, company, topping, seed and grafting, which are not built yet";
-
 /** Rows read in a publication or a copy that no rule and no quantity uses, and why. */
 export const USED_NOWHERE: Readonly<Record<string, string>> = {
   "SN-215": "an index per litre of scooped soil, whose upper rows are cut off; no classes for peppers",
@@ -227,12 +250,7 @@ export const USED_NOWHERE: Readonly<Record<string, string>> = {
   "SN-1010": "spacing is the grower's own; no rule sets it",
   "SN-1014": "a state's cartons for an acre: the yield goal is the grower's own",
   "SN-1126": "grafting trials known by their titles alone: nothing in them was read",
-  ...Object.fromEntries(
-    [1101, 1102, 1103, 1104, 1105, 1106, 1107, 1109, 1110, 1111, 1112, 1113, 1114].map((n) => [
-      `SN-${n}`,
-      FIFTH_ISSUE,
-    ]),
-  ),
+  "SN-1109": "certified chile seed of one state: no rule is about seed for sale",
 };
 
 /** Derived rows that nothing here computes, and why. */

@@ -1,5 +1,6 @@
 import { coldRecordClaims } from "./claims/cold-record.ts";
 import { coldTonightClaims } from "./claims/cold-tonight.ts";
+import { companyClaims } from "./claims/company.ts";
 import { containerClaims } from "./claims/containers.ts";
 import { feedingClaims } from "./claims/feeding.ts";
 import { hardeningClaims } from "./claims/hardening.ts";
@@ -11,6 +12,7 @@ import { manureTimingClaims } from "./claims/manure-timing.ts";
 import { missingClaims } from "./claims/missing.ts";
 import { nightHeatClaims } from "./claims/night-heat.ts";
 import { ripeClaims } from "./claims/ripe.ts";
+import { rotationClaims } from "./claims/rotation.ts";
 import { saltClaims } from "./claims/salt.ts";
 import { setOutClaims } from "./claims/set-out.ts";
 import { settingDepthClaims } from "./claims/setting-depth.ts";
@@ -28,6 +30,7 @@ import { containerSources } from "./sources/containers.ts";
 import { diagnosisSources } from "./sources/diagnosis.ts";
 import { growthSources } from "./sources/growth.ts";
 import { heatSources } from "./sources/heat.ts";
+import { layoutSources } from "./sources/layout.ts";
 import { manureSources } from "./sources/manure.ts";
 import { plantSources } from "./sources/plant.ts";
 import { soilSources } from "./sources/soil.ts";
@@ -51,6 +54,7 @@ export const sources: ReadonlyMap<string, Source> = new Map(
     ...aciditySources,
     ...manureSources,
     ...containerSources,
+    ...layoutSources,
     ...stressSources,
     ...growthSources,
     ...trainingSources,
@@ -86,6 +90,8 @@ export const claims: ReadonlyMap<string, Claim> = new Map(
     ...manureTimingClaims,
     ...missingClaims,
     ...containerClaims,
+    ...companyClaims,
+    ...rotationClaims,
     ...trialClaims,
   ].map((c) => [c.id, c]),
 );

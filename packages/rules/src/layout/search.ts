@@ -36,7 +36,7 @@ export interface Proposal {
   unplaced: string[];
 }
 
-const DEFAULT_ITERATIONS = 20_000;
+const DEFAULT_ITERATIONS = 10_000;
 /** So often somebody may look, and stop it. */
 const REPORT_EVERY = 250;
 /** Points by which a step may make things worse, at first and at last: a clump's worth, then next to nothing. */

@@ -1,6 +1,7 @@
 import type { Rule } from "../core/rule.ts";
 import { coldRecordRule } from "./cold-record/index.ts";
 import { coldTonightRule } from "./cold-tonight/index.ts";
+import { companyRule } from "./company/index.ts";
 import { containersRule } from "./containers/index.ts";
 import { feedingRule } from "./feeding/index.ts";
 import { hardeningRule } from "./hardening/index.ts";
@@ -11,6 +12,7 @@ import { lookCloserRule } from "./look-closer/index.ts";
 import { manureTimingRule } from "./manure-timing/index.ts";
 import { nightHeatRule } from "./night-heat/index.ts";
 import { ripeRule } from "./ripe/index.ts";
+import { rotationRule } from "./rotation/index.ts";
 import { saltRule } from "./salt/index.ts";
 import { setOutRule } from "./set-out/index.ts";
 import { settingDepthRule } from "./setting-depth/index.ts";
@@ -48,4 +50,6 @@ export const rules = [
   toppingRule,
   lookCloserRule,
   trialRule,
+  companyRule,
+  rotationRule,
 ] as Rule[];
