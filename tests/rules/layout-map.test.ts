@@ -1,4 +1,11 @@
-import { bedPlacesFromGeoJson, DomainError, firstFit, planDrawing } from "@pith/rules";
+import {
+  bedPlacesFromGeoJson,
+  DomainError,
+  firstFit,
+  placementUnder,
+  planDrawing,
+  planModel,
+} from "@pith/rules";
 import { describe, expect, test } from "vitest";
 import { smallestRectangle } from "../../packages/rules/src/layout/geojson.ts";
 import { area, gapBetween, intersection, type Point } from "../../packages/rules/src/layout/geometry.ts";
@@ -149,6 +156,22 @@ describe("plane geometry", () => {
     expect(gapBetween(square(0, 0), square(4, 5))).toBeCloseTo(5, 12);
     expect(gapBetween(square(0, 0), square(0.5, 0.5))).toBe(0);
     expect(gapBetween(square(0, 0, 3), square(1, 1))).toBe(0);
+  });
+});
+
+describe("a block put down under a finger", () => {
+  // A bed 1 m wide of 2 rows, so half a metre to a row; a block of one row, 4 m long, on a bed of 10 m; steps of half a metre.
+  const m = planModel(plan([planBed("b")], [block("a", { rows: 1, plants: 10 })]));
+  const under = (eastM: number, northM: number) => placementUnder(m, "a", { eastM, northM }, 0.5);
+  test("0.6 m across is row 2, and 3.3 m along goes to 3.5 m", () => {
+    expect(under(0.6, 3.3)).toEqual(at("b", 2, 3.5));
+  });
+  test("9 m along would end at 13 m: it goes to 6 m", () => {
+    expect(under(0.1, 9)).toEqual(at("b", 1, 6));
+  });
+  test("beside the bed there is no place", () => {
+    expect(under(1.1, 3)).toBeUndefined();
+    expect(under(0.5, -0.1)).toBeUndefined();
   });
 });
 

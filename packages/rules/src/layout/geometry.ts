@@ -44,8 +44,6 @@ export const rectangle = (f: Frame, from: number, to: number, left: number, righ
   pointIn(f, from, right),
 ];
 
-export const distance = (a: Point, b: Point): number => Math.hypot(a[0] - b[0], a[1] - b[1]);
-
 /** Area with its sign: positive counter-clockwise (shoelace). */
 function signedArea(polygon: Polygon): number {
   let twice = 0;

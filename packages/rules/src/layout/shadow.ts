@@ -1,5 +1,4 @@
 import { solarDay } from "../quantities/climate/extraterrestrialRadiation.ts";
-import type { Point } from "./geometry.ts";
 import { SHADE_DAY } from "./weights.ts";
 
 /** Metres of noon shadow for a metre of height on the shade day, and to which side it falls. */
@@ -23,5 +22,3 @@ export function noonShadow(latitudeDeg: number): Shadow {
   const northPerM = noonAltitudeDeg <= 0 ? 0 : Math.tan(zenith / DEG);
   return { noonAltitudeDeg, declinationDeg, dayOfYear, northPerM };
 }
-
-export const shadowVector = (shadow: Shadow, heightM: number): Point => [0, shadow.northPerM * heightM];
