@@ -11,6 +11,10 @@ export function dayText(day: string, today?: string, language = "en-GB"): string
   return formatter(language, { day: "numeric", month: "short", year, timeZone: "UTC" }).format(atNoon(day));
 }
 
+/** `May`. */
+export const monthText = (day: string, language = "en-GB"): string =>
+  formatter(language, { month: "short", timeZone: "UTC" }).format(atNoon(day));
+
 /** `Thu 28 May`. */
 export const weekdayText = (day: string, language = "en-GB"): string =>
   formatter(language, { weekday: "short", day: "numeric", month: "short", timeZone: "UTC" }).format(

@@ -8,6 +8,7 @@ export type FormUnit =
   | "share"
   | "per-kg"
   | "kg/L"
+  | "kg/m3"
   | "deg"
   | "plants"
   | "nights"
@@ -30,6 +31,7 @@ const own: Record<Exclude<FormUnit, MeasureUnit>, (units: UnitSystem) => Shown> 
     units === "us"
       ? { label: "per lb", fromSi: (v) => v / POUNDS_PER_KG }
       : { label: "per kg", fromSi: (v) => v },
+  "kg/m3": () => ({ label: "kg/m³", fromSi: (v) => v }),
   "kg/L": () => ({ label: "kg/L", fromSi: (v) => v }),
   deg: () => ({ label: "°", fromSi: (v) => v }),
   plants: () => ({ label: "plants", fromSi: (v) => v }),
@@ -96,6 +98,7 @@ const fromName: [RegExp, FormUnit][] = [
   [/efficiency$|Risk$|Share$|Fraction$/, "share"],
   [/Pct$/, "pct"],
   [/Deg$/, "deg"],
+  [/KgPerM3$/, "kg/m3"],
   [/M2$/, "m2"],
   [/M3$/, "m3"],
   [/outputW$/, "W"],
@@ -103,10 +106,10 @@ const fromName: [RegExp, FormUnit][] = [
   [/Kg$|^kg$|\.kg$/, "kg"],
   [/^litres$|volumeL$|tankL$/, "L"],
   [/^minutes/, "minutes"],
-  [/^hours$/, "hours"],
-  [/daysToMaturity\.days$/, "days"],
+  [/^hours$|Hours$/, "hours"],
+  [/daysToMaturity\.days$|HarvestDays$/, "days"],
   [/^plants$/, "plants"],
-  [/^rowsPerBed$/, "rows"],
+  [/^rowsPerBed$|^planRows$/, "rows"],
   [/[a-z]C$/, "C"],
   [/[a-z]M$/, "m"],
 ];

@@ -105,6 +105,10 @@ const plans: Record<Thing, Pick<Plan, "sections" | "unitOf">> = {
       { title: "mulches", each: { path: "mulches", fields: ["mulch", "from", "to"], add: "addMulch" } },
       { title: "certification", fields: ["certification", "certifier"] },
       { title: "containers", fields: ["containers.count", "containers.volumeL", "containers.medium"] },
+      {
+        title: "place",
+        fields: ["place.eastM", "place.northM", "place.bearingDeg", "planRows", "shadedFrom"],
+      },
     ],
   },
   plantings: {
@@ -114,6 +118,10 @@ const plans: Record<Thing, Pick<Plan, "sections" | "unitOf">> = {
       {
         title: "stand",
         fields: ["plants", "rowsPerBed", "plantSpacingM", "staked", "grafted", "overwintered"],
+      },
+      {
+        title: "growth",
+        fields: ["pickAt", "heightCm", "pungent", "saveSeed", "baseTemperatureC", "baseTemperatureFrom"],
       },
       {
         title: "goal",

@@ -1,8 +1,10 @@
-import type { Draft, FarmDetail } from "@pith/contract";
+import type { Draft, FarmDetail, Records } from "@pith/contract";
 import Link from "next/link";
 import { getTranslations } from "next-intl/server";
 import { dayText, instantText, todayIn } from "../../format/dates.ts";
 import { inText } from "../../format/units.ts";
+
+type BedHistory = Records["bedHistory"][number];
 
 /** A farm's things as ruled tables. Each first cell opens the thing itself. */
 
@@ -70,7 +72,7 @@ async function NextDecision({ draft }: { draft: Draft | undefined }) {
   );
 }
 
-export async function BedsTable({ detail }: Props) {
+export async function BedsTable({ detail, history }: Props & { history: BedHistory[] }) {
   const [t, words] = await Promise.all([getTranslations("farm"), getTranslations("words.beds")]);
   if (detail.beds.length === 0) return <p>{t("noBeds")}</p>;
   const units = detail.farm.units;
@@ -87,6 +89,7 @@ export async function BedsTable({ detail }: Props) {
           <th scope="col">{t("soil")}</th>
           <th scope="col">{t("coverNow")}</th>
           <th scope="col">{t("valve")}</th>
+          <th scope="col">{t("before")}</th>
         </tr>
       </thead>
       <tbody>
@@ -112,11 +115,37 @@ export async function BedsTable({ detail }: Props) {
                 {words(`covers.cover.${cover}`)}; {words(`mulches.mulch.${mulch}`)}
               </td>
               <td>{detail.valves.find((valve) => valve.id === bed.valveId)?.name}</td>
+              <td className="full" data-head={t("before")}>
+                <Before history={history.filter((one) => one.bedId === bed.id)} />
+              </td>
             </tr>
           );
         })}
       </tbody>
     </table>
+  );
+}
+
+/** What stood in a bed in seasons before, as somebody wrote it down, the last first. */
+async function Before({ history }: { history: BedHistory[] }) {
+  const [t, words] = await Promise.all([getTranslations("farm"), getTranslations("words.bedHistory")]);
+  if (history.length === 0) return <span className="unknown">{t("noBefore")}</span>;
+  return (
+    <ul className="plain">
+      {history
+        .toSorted((a, b) => b.season - a.season)
+        .map(({ id, season, crop, disease }) => (
+          <li key={id}>
+            {disease === null
+              ? t("beforeLine", { season: String(season), crop: words(`crop.${crop}`) })
+              : t("beforeSick", {
+                  season: String(season),
+                  crop: words(`crop.${crop}`),
+                  disease: words(`disease.${disease}`),
+                })}
+          </li>
+        ))}
+    </ul>
   );
 }
 

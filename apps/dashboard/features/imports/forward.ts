@@ -1,5 +1,6 @@
 import { headers } from "next/headers";
 import { config } from "../../server/config.ts";
+import { isFromElsewhere } from "../../server/elsewhere.ts";
 import { agentSeat } from "../../server/seat.ts";
 import { sessionCookieOf } from "../../server/session.ts";
 
@@ -36,12 +37,4 @@ export async function forward(
     if (value !== null) passed.set(name, value);
   }
   return new Response(answer.body, { status: answer.status, headers: passed });
-}
-
-/** A page of another site may not ask in the agent's name; a server action is guarded like this by itself. */
-function isFromElsewhere(request: Request): boolean {
-  if (request.method === "GET") return false;
-  const origin = request.headers.get("origin");
-  const host = request.headers.get("x-forwarded-host") ?? request.headers.get("host");
-  return origin === null || new URL(origin).host !== host;
 }

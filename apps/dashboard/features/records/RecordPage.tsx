@@ -1,4 +1,4 @@
-import { type FarmDetail, farmRoutes } from "@pith/contract";
+import { type FarmDetail, farmRoutes, recordRoutes } from "@pith/contract";
 import { notFound } from "next/navigation";
 import { getTranslations } from "next-intl/server";
 import { todayIn } from "../../format/dates.ts";
@@ -9,7 +9,11 @@ import { Form } from "../forms/Form.tsx";
 import { viewOf } from "../forms/view.ts";
 import { formWords, frameWords } from "../forms/words.ts";
 import { addRecord } from "./actions.ts";
+import { ClosedNotice } from "./ClosedNotice.tsx";
 import { isRecordKind, type RecordKind, recordPlan, recordSchemas } from "./plans.ts";
+
+/** What a label's intervals may forbid for now. */
+const CLOSABLE: ReadonlySet<RecordKind> = new Set(["harvests", "applications"]);
 
 interface Props {
   seat: Seat;
@@ -22,7 +26,11 @@ interface Props {
 /** Writes down one thing seen or done, for agent and farmer alike. */
 export async function RecordPage({ seat, farmId, kind, back, plantingId }: Props) {
   if (!isRecordKind(kind)) notFound();
-  const detail = await call(farmRoutes.getFarm, { params: { officeId: seat.officeId, farmId } });
+  const params = { officeId: seat.officeId, farmId };
+  const [detail, { closed }] = await Promise.all([
+    call(farmRoutes.getFarm, { params }),
+    call(recordRoutes.getRecords, { params, query: {} }),
+  ]);
   const plan = recordPlan(kind, detail);
   const [t, words, frame] = await Promise.all([getTranslations("records"), formWords(kind), frameWords()]);
   const { units } = detail.farm;
@@ -35,6 +43,7 @@ export async function RecordPage({ seat, farmId, kind, back, plantingId }: Props
     siteId: plan.choices?.siteId?.[0]?.value,
     bedId: detail.plantings.find((p) => p.id === plantingId)?.bedId ?? plan.choices?.bedId?.[0]?.value,
     plantingId: plantingId ?? plan.choices?.plantingId?.[0]?.value,
+    season: Number(todayIn(detail.sites[0]?.timeZone).slice(0, 4)) - 1,
     // A water test may be of every valve; a watering is of one.
     valveId: kind === "waterTests" ? null : plan.choices?.valveId?.[0]?.value,
   };
@@ -43,6 +52,7 @@ export async function RecordPage({ seat, farmId, kind, back, plantingId }: Props
     <Row notes={<p>{t(`help.${kind}`)}</p>}>
       <h1>{t(`add.${kind}`)}</h1>
       <p className="faint">{detail.farm.name}</p>
+      {CLOSABLE.has(kind) && <ClosedNotice closed={closed} detail={detail} />}
       {lacks ? (
         <p className="decision-under">{t(lacks)}</p>
       ) : (
@@ -68,6 +78,8 @@ function lacking(kind: RecordKind, { valves, plantings, materials, sites, beds }
     case "deliveries":
       return materials.length === 0 ? "noMaterial" : null;
     case "soilWater":
+    case "sprays":
+    case "bedHistory":
       return beds.length === 0 ? "noBed" : null;
     default:
       if (plantings.every((p) => p.endedOn !== null)) return "noPlanting";

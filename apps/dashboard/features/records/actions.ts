@@ -8,7 +8,7 @@ import { seat } from "../../server/seat.ts";
 import type { FormState } from "../forms/plan.ts";
 import { problemState, readForm } from "../forms/read.ts";
 import { problemWords } from "../forms/words.ts";
-import { type RecordKind, recordPlan, recordSchemas } from "./plans.ts";
+import { type RecordKind, recordPlan, recordSchemas, signsOf } from "./plans.ts";
 
 interface Target {
   farmId: string;
@@ -34,7 +34,9 @@ export async function addRecord(target: Target, before: FormState, data: FormDat
     client.call(recordRoutes[kind].add, { params, json: read.json as never }),
   );
   if (!saved.done) return problemState(before, read, saved.problem, plan, recordSchemas[kind], units, words);
-  redirect(`${back}?saved=${kind}`);
+  // A sign is better with photographs, and they need something to hang on.
+  const next = kind === "signs" ? `${signsOf(mine.role, farmId)}/${saved.value.id}` : back;
+  redirect(`${next}?saved=${kind}`);
 }
 
 /** Takes back what was recorded by mistake. */

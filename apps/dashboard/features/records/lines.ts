@@ -9,9 +9,11 @@ export interface RecordLine {
   id: string;
   /** Null for a soil test, which comes by import and is not taken back here. */
   kind: RecordKind | null;
+  /** A day; of what stood in a bed before only the year. */
   on: string;
   what: string;
   where: string;
+  sign?: Records["signs"][number];
 }
 
 type Words = {
@@ -138,6 +140,49 @@ export function linesOf(records: Records, detail: FarmDetail, { t, words }: Word
       ),
       where: planting(one.plantingId),
     })),
+    ...records.signs.map((one) => ({
+      id: one.id,
+      kind: "signs" as const,
+      on: one.on,
+      what: measures(
+        words(`signs.sign.${one.sign}`),
+        one.part === null ? null : words(`signs.part.${one.part}`),
+        one.pattern === null ? null : words(`signs.pattern.${one.pattern}`),
+        one.speed === null ? null : words(`signs.speed.${one.speed}`),
+        one.plantsPct === null ? null : t("signShare", { share: inText(one.plantsPct, "pct", units) }),
+        one.text === null ? null : t("quoted", { text: one.text }),
+      ),
+      where: planting(one.plantingId),
+      sign: one,
+    })),
+    ...records.sprays.map((one) => {
+      const bed = detail.beds.find((b) => b.id === one.bedId);
+      const site = detail.sites.find((s) => s.id === bed?.siteId);
+      return {
+        id: one.id,
+        kind: "sprays" as const,
+        on: dayAt(one.at, site?.timeZone),
+        what: measures(
+          t("sprayed", { product: one.product, target: words(`sprays.target.${one.target}`) }),
+          one.registration === null ? null : t("registration", { number: one.registration }),
+          t("closes", { hours: inText(one.reEntryHours, "hours", units), days: one.preHarvestDays }),
+        ),
+        where: bed?.name ?? "",
+      };
+    }),
+    ...records.bedHistory.map((one) => {
+      const crop = words(`bedHistory.crop.${one.crop}`);
+      return {
+        id: one.id,
+        kind: "bedHistory" as const,
+        on: String(one.season),
+        what:
+          one.disease === null
+            ? t("stoodHere", { crop })
+            : t("foundThere", { crop, disease: words(`bedHistory.disease.${one.disease}`) }),
+        where: detail.beds.find((b) => b.id === one.bedId)?.name ?? "",
+      };
+    }),
     ...records.soilTests.map((one) => ({
       id: one.id,
       kind: null,

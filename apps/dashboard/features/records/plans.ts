@@ -7,14 +7,17 @@ import type { Plan } from "../forms/plan.ts";
 
 export const RECORDS = [
   "notes",
+  "signs",
   "waterings",
   "applications",
+  "sprays",
   "harvests",
   "deliveries",
   "waterTests",
   "soilWater",
   "plantTests",
   "drainReadings",
+  "bedHistory",
 ] as const;
 export type RecordKind = (typeof RECORDS)[number];
 export const isRecordKind = (word: string): word is RecordKind =>
@@ -30,7 +33,14 @@ export const recordSchemas = {
   deliveries: recordRoutes.DeliverySchema.omit({ id: true }),
   plantTests: recordRoutes.PlantTestSchema.omit({ id: true }),
   drainReadings: recordRoutes.DrainReadingSchema.omit({ id: true }),
+  signs: recordRoutes.SignSchema.omit({ id: true }),
+  sprays: recordRoutes.SpraySchema.omit({ id: true }),
+  bedHistory: recordRoutes.BedHistorySchema.omit({ id: true }),
 };
+
+/** Where the signs of a farm are opened, by who opens them. */
+export const signsOf = (role: "agent" | "farmer", farmId: string): string =>
+  `/${role === "agent" ? "farms" : "record"}/${farmId}/signs`;
 
 /** A note's number is in the unit of what was seen. */
 export const NOTE_UNITS: Record<string, FormUnit> = {
@@ -94,6 +104,17 @@ const plans: Record<RecordKind, Pick<Plan, "sections" | "unitOf" | "long">> = {
     ],
   },
   drainReadings: { sections: [{ fields: ["plantingId", "on", "ecDSPerM", "ph", "drainedPct"] }] },
+  signs: {
+    sections: [{ fields: ["plantingId", "on", "sign", "part", "pattern", "speed", "plantsPct", "text"] }],
+    long: ["text"],
+  },
+  sprays: {
+    sections: [
+      { fields: ["bedId", "at", "target"] },
+      { title: "label", fields: ["product", "registration", "reEntryHours", "preHarvestDays"] },
+    ],
+  },
+  bedHistory: { sections: [{ fields: ["bedId", "season", "crop", "disease"] }] },
   harvests: {
     sections: [
       { fields: ["plantingId", "on", "kg", "marketableKg", "lot", "hours", "pricePerKg"] },

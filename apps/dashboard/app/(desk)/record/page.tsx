@@ -1,6 +1,7 @@
 import { farmRoutes, recordRoutes } from "@pith/contract";
 import type { Metadata } from "next";
 import { getTranslations } from "next-intl/server";
+import { ClosedNotice } from "../../../features/records/ClosedNotice.tsx";
 import { RecordLinks } from "../../../features/records/RecordLinks.tsx";
 import { RecordsList } from "../../../features/records/RecordsList.tsx";
 import { call } from "../../../server/api.ts";
@@ -40,8 +41,9 @@ export default async function RecordHome({
       </Row>
       {books.map(({ detail, records }) => (
         <Row key={detail.farm.id} side={<h2>{detail.farm.name}</h2>}>
+          <ClosedNotice closed={records.closed} detail={detail} />
           <RecordLinks base={`/record/${detail.farm.id}`} />
-          <RecordsList records={records} detail={detail} back="/record" />
+          <RecordsList records={records} detail={detail} back="/record" who="farmer" />
         </Row>
       ))}
     </>

@@ -1,7 +1,8 @@
-import { type Advisory, adviceRoutes } from "@pith/contract";
+import { type Advisory, adviceRoutes, farmRoutes, recordRoutes } from "@pith/contract";
 import type { Metadata } from "next";
 import Link from "next/link";
 import { getTranslations } from "next-intl/server";
+import { ClosedNotice } from "../../../features/records/ClosedNotice.tsx";
 import { longDayText, todayIn } from "../../../format/dates.ts";
 import { call } from "../../../server/api.ts";
 import { farmerSeat } from "../../../server/seat.ts";
@@ -22,10 +23,10 @@ export default async function TodayPage({ searchParams }: { searchParams: Promis
     readerZone(),
     getTranslations("today"),
   ]);
-  const { advisories } = await call(adviceRoutes.listAdvisories, {
-    params: { officeId },
-    query: { limit: 60 },
-  });
+  const [{ advisories }, closed] = await Promise.all([
+    call(adviceRoutes.listAdvisories, { params: { officeId }, query: { limit: 60 } }),
+    closedOfFarms(officeId),
+  ]);
   const open = advisories.filter((one) => one.status === "issued" || one.status === "read");
   const answered = advisories.filter((one) => one.answer !== null);
   const several = new Set(advisories.map((one) => one.farmId)).size > 1;
@@ -39,6 +40,9 @@ export default async function TodayPage({ searchParams }: { searchParams: Promis
       <Row side={<p className="label">{longDayText(todayIn(zone))}</p>}>
         <h1>{t("count", { count: open.length })}</h1>
         {open.length === 0 && <p className="decision-under">{t("empty")}</p>}
+        {closed.map((one) => (
+          <ClosedNotice key={one.detail.farm.id} {...one} />
+        ))}
         {[...sheets].map(([farmId, farm]) => (
           <p key={farmId}>
             <Link className="tap" href={`/today/shed-sheet/${farmId}`} prefetch={false}>
@@ -67,6 +71,21 @@ export default async function TodayPage({ searchParams }: { searchParams: Promis
         </Row>
       )}
     </>
+  );
+}
+
+/** Beds that a label closes now, farm by farm. */
+async function closedOfFarms(officeId: string) {
+  const { farms } = await call(farmRoutes.listFarms, { params: { officeId } });
+  return Promise.all(
+    farms.map(async ({ id: farmId }) => {
+      const params = { officeId, farmId };
+      const [detail, { closed }] = await Promise.all([
+        call(farmRoutes.getFarm, { params }),
+        call(recordRoutes.getRecords, { params, query: {} }),
+      ]);
+      return { detail, closed };
+    }),
   );
 }
 

@@ -4,9 +4,13 @@ import Link from "next/link";
 import { notFound } from "next/navigation";
 import { getTranslations } from "next-intl/server";
 import { AdvisoryList } from "../../../../../../features/advice/AdvisoryList.tsx";
+import { readerOf } from "../../../../../../features/advice/reader.ts";
+import { Timeline } from "../../../../../../features/planting/Timeline.tsx";
+import { isDrawn, timelineOf } from "../../../../../../features/planting/timeline.ts";
+import { ClosedNotice } from "../../../../../../features/records/ClosedNotice.tsx";
 import { RecordLinks } from "../../../../../../features/records/RecordLinks.tsx";
 import { RecordsList } from "../../../../../../features/records/RecordsList.tsx";
-import { dayText, instantText } from "../../../../../../format/dates.ts";
+import { dayText, instantText, todayIn } from "../../../../../../format/dates.ts";
 import { inText } from "../../../../../../format/units.ts";
 import { call } from "../../../../../../server/api.ts";
 import { agentSeat } from "../../../../../../server/seat.ts";
@@ -42,6 +46,15 @@ export default async function PlantingPage({ params, searchParams }: Props) {
   const planting = detail.plantings.find((one) => one.id === plantingId);
   if (!planting) notFound();
   const bed = detail.beds.find((one) => one.id === planting.bedId);
+  const site = detail.sites.find((one) => one.id === bed?.siteId);
+  // The drawing reads whole answers; of the rest of the drafts the headline is enough.
+  const drawn = await Promise.all(
+    drafts
+      .filter(({ ruleId }) => isDrawn(ruleId))
+      .map(({ id: draftId }) => call(adviceRoutes.getDraft, { params: { officeId, draftId } })),
+  );
+  const stage = drawn.find(({ ruleId }) => ruleId === "stage");
+  const today = todayIn(site?.timeZone);
 
   return (
     <>
@@ -54,11 +67,24 @@ export default async function PlantingPage({ params, searchParams }: Props) {
         <p className="decision-under">
           {t("under", { plants: planting.plants, bed: bed?.name ?? t("noBed") })}
         </p>
+        <ClosedNotice closed={records.closed} detail={detail} bedId={planting.bedId} />
         <p className="actions">
           <Link className="tap" href={`/farms/${farmId}/edit/plantings/${plantingId}`}>
             {t("change")}
           </Link>
         </p>
+      </Row>
+      <Row id="timeline" side={<h2>{t("timeline")}</h2>} wide>
+        {stage && (
+          <p className="season-now">
+            <Link href={`/drafts/${stage.id}`}>{stage.said.decision}</Link>
+          </p>
+        )}
+        <Timeline
+          season={timelineOf({ planting, detail, records, drafts: drawn, today })}
+          reader={readerOf(detail)}
+          caption={t("timelineCaption", { name: planting.varietyName })}
+        />
       </Row>
       <Row id="drafts" side={<h2>{t("drafts")}</h2>} wide>
         {drafts.length === 0 ? (
@@ -84,7 +110,12 @@ export default async function PlantingPage({ params, searchParams }: Props) {
       </Row>
       <Row id="records" side={<h2>{t("records")}</h2>} wide>
         <RecordLinks base={`/farms/${farmId}/record`} query={`?planting=${plantingId}`} />
-        <RecordsList records={records} detail={detail} back={`/farms/${farmId}/plantings/${plantingId}`} />
+        <RecordsList
+          records={records}
+          detail={detail}
+          back={`/farms/${farmId}/plantings/${plantingId}`}
+          who="agent"
+        />
       </Row>
     </>
   );
@@ -97,6 +128,13 @@ async function Facts({ planting, detail }: { planting: Planting; detail: FarmDet
   const bed = detail.beds.find((one) => one.id === planting.bedId);
   const site = detail.sites.find((one) => one.id === bed?.siteId);
   const flags = (["staked", "grafted", "overwintered"] as const).filter((flag) => planting[flag]);
+  const also = [
+    ...flags,
+    ...(typeof planting.pungent === "boolean"
+      ? ([planting.pungent ? "pungent" : "notPungent"] as const)
+      : []),
+    ...(planting.saveSeed ? (["saveSeed"] as const) : []),
+  ];
   const facts: [string, string | null][] = [
     [t("type"), words(`marketType.${planting.marketType}`)],
     [t("species"), words(`species.${planting.species}`)],
@@ -104,6 +142,21 @@ async function Facts({ planting, detail }: { planting: Planting; detail: FarmDet
     [t("planned"), planting.plannedSetOutOn && dayText(planting.plannedSetOutOn)],
     [t("setOut"), planting.setOutOn && dayText(planting.setOutOn)],
     [t("ended"), planting.endedOn && dayText(planting.endedOn)],
+    [t("pickAt"), planting.pickAt ? words(`pickAt.${planting.pickAt}`) : null],
+    [t("height"), planting.heightCm ? inText(planting.heightCm, "cm", units) : null],
+    [
+      t("base"),
+      typeof planting.baseTemperatureC === "number" ? inText(planting.baseTemperatureC, "C", units) : null,
+    ],
+    [
+      t("maturity"),
+      planting.daysToMaturity &&
+        t("maturityLine", {
+          days: planting.daysToMaturity.days,
+          from: words(`daysToMaturity.from.${planting.daysToMaturity.from}`),
+          to: words(`daysToMaturity.to.${planting.daysToMaturity.to}`),
+        }),
+    ],
     [t("spacing"), inText(planting.plantSpacingM, "m", units)],
     [t("rows"), String(planting.rowsPerBed)],
     [t("goal"), planting.yieldGoalTPerHa === null ? null : inText(planting.yieldGoalTPerHa, "t/ha", units)],
@@ -117,7 +170,7 @@ async function Facts({ planting, detail }: { planting: Planting; detail: FarmDet
             .join(". ")
         : null,
     ],
-    [t("also"), flags.length > 0 ? flags.map((flag) => t(flag)).join(", ") : null],
+    [t("also"), also.length > 0 ? also.map((word) => t(word)).join(", ") : null],
   ];
   return (
     <dl className="facts">

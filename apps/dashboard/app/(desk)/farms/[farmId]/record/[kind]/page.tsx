@@ -16,6 +16,12 @@ export async function generateMetadata(): Promise<Metadata> {
 export default async function Page({ params, searchParams }: Props) {
   const [seat, { farmId, kind }, { planting }] = await Promise.all([agentSeat(), params, searchParams]);
   return (
-    <RecordPage seat={seat} farmId={farmId} kind={kind} back={`/farms/${farmId}`} plantingId={planting} />
+    <RecordPage
+      seat={seat}
+      farmId={farmId}
+      kind={kind}
+      back={planting ? `/farms/${farmId}/plantings/${planting}` : `/farms/${farmId}`}
+      plantingId={planting}
+    />
   );
 }
