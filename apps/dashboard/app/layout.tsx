@@ -9,6 +9,7 @@ import "../styles/forms.css";
 import "../styles/round.css";
 import "../styles/charts.css";
 import "../styles/sheet.css";
+import "../styles/bedPlan.css";
 import "../styles/timeline.css";
 import "../styles/print.css";
 import { GeistSans } from "geist/font/sans";
