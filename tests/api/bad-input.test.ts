@@ -191,6 +191,12 @@ describe("a field outside what is accepted is named with its bound and what came
     const { detail } = await refused("post", path, { ...bodies.farm, name: "Stony\u0000Ridge" }, 422);
     expect(detail).toBe("The character U+0000 is not accepted in any text.");
   });
+  test("half of a surrogate pair, which JSON can write and no text can hold; a whole pair is a character", async () => {
+    const path = `/v1/offices/${here.officeId}/farms`;
+    const { detail } = await refused("post", path, { ...bodies.farm, name: "Stony \ud83d Ridge" }, 422);
+    expect(detail).toBe("Half of a surrogate pair is no character and is not accepted in any text.");
+    await api.as(api.agent).post(path, { ...bodies.farm, name: "Stony \u{1f336} Ridge" }).expect(201);
+  });
 });
 
 describe("numbers for anybody", () => {

@@ -336,6 +336,17 @@ test("leggy, green, soil at 19 C: to the seed leaves by the trials; the office f
     .as(api.agent)
     .patch(`/v1/offices/${here.officeId}/settings`, { choices: { "no-such.choice": "x" } });
   expect(unknown.status).toBe(422);
+  const noReading = await api
+    .as(api.agent)
+    .patch(`/v1/offices/${here.officeId}/settings`, { choices: { "setting-depth.leggy": "by-feel" } });
+  expect(noReading.body.errors).toEqual([
+    {
+      field: "choices.setting-depth.leggy",
+      message: "is no reading of this choice",
+      accepted: "trade-rule, trials",
+      received: "by-feel",
+    },
+  ]);
 });
 
 test("evidence of the office's own: one of a name at a time, and a grade that its kind can carry", async () => {

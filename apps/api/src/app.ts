@@ -7,7 +7,7 @@ import { secureHeaders } from "hono/secure-headers";
 import { docsPage } from "./docsPage.ts";
 import type { App, AppDeps, AppEnv } from "./env.ts";
 import { connections } from "./middleware/connections.ts";
-import { knownOrigins, logged, noNulCharacters, requestIdOnEveryAnswer } from "./middleware/guards.ts";
+import { knownOrigins, logged, requestIdOnEveryAnswer, storableText } from "./middleware/guards.ts";
 import { inOffice, signedIn } from "./middleware/person.ts";
 import { asProblem, problem, problemOf } from "./problems.ts";
 import { adviceRoutesOf } from "./routes/advice.ts";
@@ -59,7 +59,7 @@ export function createApp(deps: AppDeps): App {
   app.all("/v1/auth/*", async (c) => asProblem(c, await c.get("connections").auth.handler(c.req.raw)));
   app.use("/v1/me", connections(deps.connect));
   app.use("/v1/offices/:officeId", connections(deps.connect), signedIn, inOffice(deps));
-  app.use("/v1/offices/:officeId/*", connections(deps.connect), signedIn, inOffice(deps), noNulCharacters);
+  app.use("/v1/offices/:officeId/*", connections(deps.connect), signedIn, inOffice(deps), storableText);
 
   openRoutesOf(app);
   farmRoutesOf(app);

@@ -14,11 +14,18 @@ export const knownOrigins = (origins: string[]) =>
 
 /** As JSON writes U+0000: an even number of backslashes before it, or it would be an escaped backslash. */
 const NUL = /(?<!\\)(?:\\\\)*\\u0000/;
+/** Half of a pair that stands alone: no character, though JSON can write it. */
+const HALF_PAIR =
+  /(?<!\\)(?:\\\\)*\\u(?:d[89ab][0-9a-f]{2}(?!\\ud[c-f][0-9a-f]{2})|(?<!\\ud[89ab][0-9a-f]{2}\\u)d[c-f][0-9a-f]{2})/i;
 
-/** PostgreSQL stores every character but one. */
-export const noNulCharacters = createMiddleware<AppEnv>(async (c, next) => {
-  if (c.req.header("content-type")?.includes("json") && NUL.test(await c.req.text())) {
-    return problem(c, 422, "The character U+0000 is not accepted in any text.");
+/** PostgreSQL stores every character but one, and nothing that is none. */
+export const storableText = createMiddleware<AppEnv>(async (c, next) => {
+  if (c.req.header("content-type")?.includes("json")) {
+    const text = await c.req.text();
+    if (NUL.test(text)) return problem(c, 422, "The character U+0000 is not accepted in any text.");
+    if (HALF_PAIR.test(text)) {
+      return problem(c, 422, "Half of a surrogate pair is no character and is not accepted in any text.");
+    }
   }
   await next();
 });

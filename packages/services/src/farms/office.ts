@@ -1,6 +1,6 @@
 import { farmRoutes, type Office } from "@pith/contract";
 import { offices, type Tx } from "@pith/db";
-import { SettingsSchema } from "@pith/rules";
+import { choices, refuse, SettingsSchema } from "@pith/rules";
 import { eq } from "drizzle-orm";
 import { recordAudit } from "../audit.ts";
 import { type Ctx, inOffice, requireAgent } from "../context.ts";
@@ -15,6 +15,12 @@ export const getOffice = (ctx: Ctx): Promise<Office> => inOffice(ctx, (tx) => re
 export async function changeOfficeSettings(ctx: Ctx, raw: unknown): Promise<Office> {
   requireAgent(ctx);
   const settings = bodyOf(farmRoutes.changeOfficeSettings, raw);
+  for (const { id, options } of choices) {
+    const chosen = settings.choices?.[id];
+    if (chosen !== undefined && !options.some((o) => o.id === chosen)) {
+      refuse(`choices.${id}`, "is no reading of this choice", options.map((o) => o.id).join(", "), chosen);
+    }
+  }
   const office = await inOffice(ctx, async (tx) => {
     await tx.update(offices).set({ settings }).where(eq(offices.id, ctx.officeId));
     await recordAudit(tx, ctx, {
