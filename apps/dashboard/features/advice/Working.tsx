@@ -14,7 +14,7 @@ type Source = { key: string; locator?: string };
 export async function Working({ lines, caption, names }: Props) {
   const t = await getTranslations("working");
   return (
-    <table className="ruled working">
+    <table className="ruled">
       <caption className="unseen">{caption}</caption>
       <thead>
         <tr>

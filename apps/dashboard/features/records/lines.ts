@@ -2,6 +2,7 @@ import type { FarmDetail, Records } from "@pith/contract";
 import type { getTranslations } from "next-intl/server";
 import { dayAt } from "../../format/dates.ts";
 import { inText } from "../../format/units.ts";
+import { closesOf } from "./closes.ts";
 import { NOTE_UNITS, type RecordKind } from "./plans.ts";
 
 /** One thing seen or done, as a line of the record. */
@@ -158,6 +159,7 @@ export function linesOf(records: Records, detail: FarmDetail, { t, words }: Word
     ...records.sprays.map((one) => {
       const bed = detail.beds.find((b) => b.id === one.bedId);
       const site = detail.sites.find((s) => s.id === bed?.siteId);
+      const { workFrom, pickingFrom } = closesOf(one, site?.timeZone);
       return {
         id: one.id,
         kind: "sprays" as const,
@@ -165,7 +167,8 @@ export function linesOf(records: Records, detail: FarmDetail, { t, words }: Word
         what: measures(
           t("sprayed", { product: one.product, target: words(`sprays.target.${one.target}`) }),
           one.registration === null ? null : t("registration", { number: one.registration }),
-          t("closes", { hours: inText(one.reEntryHours, "hours", units), days: one.preHarvestDays }),
+          workFrom === null ? null : t("closesWork", { until: workFrom }),
+          pickingFrom === null ? null : t("closesPicking", { from: pickingFrom }),
         ),
         where: bed?.name ?? "",
       };

@@ -15,6 +15,7 @@ import {
 import { ClosedNotice } from "../../../../features/records/ClosedNotice.tsx";
 import { RecordLinks } from "../../../../features/records/RecordLinks.tsx";
 import { RecordsList } from "../../../../features/records/RecordsList.tsx";
+import { SprayLog } from "../../../../features/records/SprayLog.tsx";
 import { instantText } from "../../../../format/dates.ts";
 import { attempt, call } from "../../../../server/api.ts";
 import { agentSeat } from "../../../../server/seat.ts";
@@ -35,11 +36,12 @@ export async function generateMetadata({ params }: Props): Promise<Metadata> {
 
 /** One client farm: what stands there, on what ground, what is in the shed, what was advised and done. */
 export default async function FarmPage({ params, searchParams }: Props) {
-  const [{ officeId }, { farmId }, asked, t] = await Promise.all([
+  const [{ officeId }, { farmId }, asked, t, log] = await Promise.all([
     agentSeat(),
     params,
     searchParams,
     getTranslations("farm"),
+    getTranslations("sprayLog"),
   ]);
   const where = { officeId, farmId };
   const [detail, { drafts }, records, { advisories }, { imports }] = await Promise.all([
@@ -153,6 +155,14 @@ export default async function FarmPage({ params, searchParams }: Props) {
       </Row>
       <Row id="worth" side={<h2>{worth("title")}</h2>} notes={<p className="small">{worth("help")}</p>}>
         <WorthMeasuring farmId={farmId} waiting={worth("loading")} failed={worth("failed")} />
+      </Row>
+      <Row id="sprays" side={<h2>{log("title")}</h2>} wide>
+        <SprayLog sprays={records.sprays} detail={detail} />
+        <p className="actions">
+          <Link className="tap" href={`/farms/${farmId}/record/sprays`}>
+            {log("write")}
+          </Link>
+        </p>
       </Row>
       <Row id="advice" side={<h2>{t("advice")}</h2>} wide>
         <AdvisoryList advisories={advisories} base="/issued" />
