@@ -17,11 +17,12 @@ export async function generateMetadata(): Promise<Metadata> {
 
 /** The farmer's day: what is still to do, what is to be careful of, by when; below it what was answered. */
 export default async function TodayPage({ searchParams }: { searchParams: Promise<Record<string, string>> }) {
-  const [{ officeId }, asked, zone, t] = await Promise.all([
+  const [{ officeId }, asked, zone, t, plans] = await Promise.all([
     farmerSeat(),
     searchParams,
     readerZone(),
     getTranslations("today"),
+    getTranslations("bedPlan"),
   ]);
   const [{ advisories }, closed] = await Promise.all([
     call(adviceRoutes.listAdvisories, { params: { officeId }, query: { limit: 60 } }),
@@ -47,6 +48,13 @@ export default async function TodayPage({ searchParams }: { searchParams: Promis
           <p key={farmId}>
             <Link className="tap" href={`/today/shed-sheet/${farmId}`} prefetch={false}>
               {t("shedSheet", { farm })}
+            </Link>
+          </p>
+        ))}
+        {closed.map(({ detail: { farm } }) => (
+          <p key={farm.id}>
+            <Link className="tap" href={`/farms/${farm.id}/bed-plan`} prefetch={false}>
+              {plans("chooserTitle", { farm: farm.name })}
             </Link>
           </p>
         ))}

@@ -53,6 +53,7 @@ export default async function FarmPage({ params, searchParams }: Props) {
   ]);
   const { farm } = detail;
   const worth = await getTranslations("worthMeasuring");
+  const plans = await getTranslations("bedPlan");
   const add = (thing: string, label: string) => (
     <Link className="tap" href={`/farms/${farmId}/edit/${thing}/new`}>
       {label}
@@ -126,6 +127,9 @@ export default async function FarmPage({ params, searchParams }: Props) {
           {add("beds", t("addBed"))}
           <Link className="tap" href={`/farms/${farmId}/record/bedHistory`}>
             {t("addBefore")}
+          </Link>
+          <Link className="tap" href={`/farms/${farmId}/bed-plan`}>
+            {plans("crumb")}
           </Link>
         </p>
       </Row>
