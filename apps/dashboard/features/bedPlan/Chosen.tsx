@@ -41,6 +41,8 @@ export function Chosen({ block, beds, view, onPlace, onPin, onSplit, onRemove, o
     if (Object.keys(wrong).length > 0) return;
     const fromM = Math.min(lastM, Math.round(toSi(from as number, "m", view.units) * 1000) / 1000);
     onPlace({ bedId: bed.id, row: row as number, fromM });
+    // The form starts again from the new place; the cursor stays on its button.
+    requestAnimationFrame(() => document.getElementById("place-there")?.focus());
   };
   const split = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
@@ -85,7 +87,7 @@ export function Chosen({ block, beds, view, onPlace, onPin, onSplit, onRemove, o
             />
           )}
         </Line>
-        <button type="submit" className="press">
+        <button type="submit" id="place-there" className="press">
           {words.putThere}
         </button>
       </form>

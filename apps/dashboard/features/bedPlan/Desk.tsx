@@ -282,20 +282,18 @@ export function Desk(props: DeskProps) {
         </div>
         <div className="plan-side">
           <div className="plan-live no-print" data-move-buttons>
-            <p aria-live="polite" className={moving ? "" : "unseen"}>
+            <p aria-live="polite" className="unseen">
               {announced}
             </p>
             {moving && movingBlock && change && (
               <>
-                {moving.by === "pointer" && (
-                  <p>
-                    {fill(words.movingNote, {
-                      name: view.blockName(moving.id),
-                      place: view.placeLine(movingBlock),
-                      change: changeText(change.total, view),
-                    })}
-                  </p>
-                )}
+                <p aria-hidden="true">
+                  {fill(words.movingNote, {
+                    name: view.blockName(moving.id),
+                    place: view.placeLine(movingBlock),
+                    change: changeText(change.total, view),
+                  })}
+                </p>
                 {moving.by === "keyboard" && (
                   <p className="plan-acts">
                     <button type="button" className="press" onClick={hands.drop}>
@@ -347,44 +345,50 @@ export function Desk(props: DeskProps) {
           </section>
           <Judgement check={check} view={view} change={change} />
         </div>
+        <div className="plan-more">
+          <section className="no-print" aria-labelledby="plan-propose">
+            <h2 id="plan-propose">{words.proposeTitle}</h2>
+            <Proposing
+              state={state}
+              check={check}
+              view={view}
+              proposal={proposal}
+              onProposal={setProposal}
+              onStart={() => moving && hands.back()}
+              onTake={(taken) => {
+                set(placedAs(blocks, taken.state));
+                setSaid(words.taken);
+              }}
+            />
+          </section>
+          <section className="no-print" aria-labelledby="plan-adopt">
+            <h2 id="plan-adopt">{words.adoptTitle}</h2>
+            <Adopting
+              words={words}
+              dirty={dirty || kept.version === 0}
+              broken={check.hard.filter((b) => b.kind !== "unplaced").length}
+              today={today}
+              busy={busy === "adopt"}
+              note={notes.adopt ?? null}
+              problem={problems.adopt ?? null}
+              onAdopt={adopt}
+            />
+          </section>
+          <section className="no-print">
+            <FromMap
+              beds={beds}
+              view={view}
+              busy={busy === "map"}
+              onSet={setPlaces}
+              note={notes.map ?? null}
+            />
+          </section>
+          <section>
+            <h2>{words.placements}</h2>
+            <Placements blocks={shownBlocks} bedOrder={beds.map((b) => b.id)} view={view} />
+          </section>
+        </div>
       </div>
-      <div className="no-print plan-more">
-        <section aria-labelledby="plan-propose">
-          <h2 id="plan-propose">{words.proposeTitle}</h2>
-          <Proposing
-            state={state}
-            check={check}
-            view={view}
-            proposal={proposal}
-            onProposal={setProposal}
-            onStart={() => moving && hands.back()}
-            onTake={(taken) => {
-              set(placedAs(blocks, taken.state));
-              setSaid(words.taken);
-            }}
-          />
-        </section>
-        <section aria-labelledby="plan-adopt">
-          <h2 id="plan-adopt">{words.adoptTitle}</h2>
-          <Adopting
-            words={words}
-            dirty={dirty || kept.version === 0}
-            broken={check.hard.filter((b) => b.kind !== "unplaced").length}
-            today={today}
-            busy={busy === "adopt"}
-            note={notes.adopt ?? null}
-            problem={problems.adopt ?? null}
-            onAdopt={adopt}
-          />
-        </section>
-        <section>
-          <FromMap beds={beds} view={view} busy={busy === "map"} onSet={setPlaces} note={notes.map ?? null} />
-        </section>
-      </div>
-      <section>
-        <h2>{words.placements}</h2>
-        <Placements blocks={shownBlocks} bedOrder={beds.map((b) => b.id)} view={view} />
-      </section>
     </div>
   );
 }

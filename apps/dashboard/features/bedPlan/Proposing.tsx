@@ -29,6 +29,12 @@ export function Proposing({ state, check, view, proposal, onProposal, onTake, on
   const worker = useRef<Worker | null>(null);
   const seed = useRef(0);
   const result = useRef<HTMLDivElement>(null);
+  const ask = useRef<HTMLButtonElement>(null);
+  /** The buttons under the comparison go with it: the cursor goes back to where it came from. */
+  const settle = (how: () => void) => {
+    how();
+    requestAnimationFrame(() => ask.current?.focus());
+  };
   const stop = () => {
     worker.current?.terminate();
     worker.current = null;
@@ -80,13 +86,13 @@ export function Proposing({ state, check, view, proposal, onProposal, onTake, on
               bound: points(progress.bound),
             })}
           </p>
-          <button type="button" className="quiet" onClick={stop}>
+          <button type="button" className="quiet" onClick={() => settle(stop)}>
             {words.cancel}
           </button>
         </div>
       ) : (
         <p>
-          <button type="button" className={proposal ? "quiet" : "press"} onClick={start}>
+          <button type="button" ref={ask} className={proposal ? "quiet" : "press"} onClick={start}>
             {proposal ? words.again : words.propose}
           </button>
         </p>
@@ -96,10 +102,10 @@ export function Proposing({ state, check, view, proposal, onProposal, onTake, on
           <Compared check={check} proposal={proposal} view={view} />
           <p>{words.shown}</p>
           <p className="plan-acts">
-            <button type="button" className="press" onClick={() => onTake(proposal)}>
+            <button type="button" className="press" onClick={() => settle(() => onTake(proposal))}>
               {words.take}
             </button>
-            <button type="button" className="quiet" onClick={() => onProposal(null)}>
+            <button type="button" className="quiet" onClick={() => settle(() => onProposal(null))}>
               {words.leave}
             </button>
           </p>

@@ -39,11 +39,13 @@ export function ReadPlan({ plan, words, units, bedNames, valveNames, sides }: De
         <div className="plan-side">
           <Judgement check={check} view={view} change={null} />
         </div>
+        <div className="plan-more">
+          <section>
+            <h2>{words.placements}</h2>
+            <Placements blocks={blocks} bedOrder={beds.map((b) => b.id)} view={view} />
+          </section>
+        </div>
       </div>
-      <section>
-        <h2>{words.placements}</h2>
-        <Placements blocks={blocks} bedOrder={beds.map((b) => b.id)} view={view} />
-      </section>
     </div>
   );
 }
