@@ -3,22 +3,17 @@ import type { AdviceBody } from "../../core/rule.ts";
 import { Working } from "../../core/working.ts";
 import type { TrialState } from "../../states/states.ts";
 import { say } from "../../text/message.ts";
-import { type Analysis, analyse } from "../../trials/analyse.ts";
+import { analyse } from "../../trials/analyse.ts";
 import { gradeOf } from "../../trials/grade.ts";
 import type { ResponseValues } from "../../trials/readValues.ts";
 import { sentenceOf } from "../../trials/sentence.ts";
-import { judge, readFamilies, type Verdict } from "../../trials/verdict.ts";
+import { judge, readFamilies } from "../../trials/verdict.ts";
 import { chartsOf } from "./charts.ts";
+import type { Judged } from "./judged.ts";
 import { limitsOf } from "./limits.ts";
 import { stepsOf } from "./steps.ts";
 import { anovaTableOf, lackingTable, leftOutTable, meansTable, pairsTable } from "./tables.ts";
 import { writeAnalysis } from "./working.ts";
-
-/** A response with what it says. */
-export interface Judged {
-  analysis: Analysis;
-  verdict: Verdict;
-}
 
 /** As soon as a response is all in: what it says. The first that can be judged gives the decision. */
 export function analysedAdvice(

@@ -3,7 +3,7 @@ import { type Message, say } from "../../text/message.ts";
 import type { ResponseValues } from "../../trials/readValues.ts";
 import { SCOVILLE_FACTOR } from "../../trials/sentence.ts";
 import { interplayOf, readFamilies } from "../../trials/verdict.ts";
-import type { Judged } from "./analysed.ts";
+import type { Judged } from "./judged.ts";
 
 /** Below so many degrees of freedom a picture of residuals shows only gross faults (cp). */
 const FEW_DF = 10;

@@ -4,7 +4,7 @@ import { type Message, say } from "../../text/message.ts";
 import { POWER } from "../../trials/analyse.ts";
 import type { ResponseValues } from "../../trials/readValues.ts";
 import { differenceSaid, sentenceOf, whoOf } from "../../trials/sentence.ts";
-import type { Judged } from "./analysed.ts";
+import type { Judged } from "./judged.ts";
 
 /** A residual of so many residual standard deviations is looked at again (cp). */
 const FAR = 2.5;
