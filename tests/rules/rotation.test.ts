@@ -101,3 +101,13 @@ test("containers, and a bed for no peppers: does not apply", () => {
     "does-not-apply",
   );
 });
+
+test("squash in 2021 and nothing written down since: not rested, but unknown, and the gap is asked for", () => {
+  const a = answer({ history: [{ season: 2021, crop: "squash" }] });
+  expect(a.kind).toBe("needs-more");
+  if (a.kind === "needs-more") expect(a.missing.map((m) => m.field)).toEqual(["history"]);
+});
+
+test("squash last season and nothing else written down: too soon all the same", () => {
+  expect(advice({ history: [{ season: 2024, crop: "squash" }] }).decision.code).toBe("too-soon");
+});

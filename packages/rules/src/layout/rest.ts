@@ -47,14 +47,18 @@ export function restsOf(history: readonly BedHistory[], season: number, reading:
       const verdict = recorded >= needed.neededYears ? "clear" : "unknown";
       return [{ ...needed, restedYears: recorded, from: season, verdict }];
     }
-    const restedYears = Math.max(0, season - last.season - 1);
+    const since = Math.max(0, season - last.season - 1);
+    const tooSoon = since < needed.neededYears || last.season === season;
+    // A season that nobody wrote down may have had a host: only recorded ones count as rest.
+    const open = !tooSoon && recorded < needed.neededYears;
+    const restedYears = open ? recorded : since;
     return [
       {
         ...needed,
         last: { season: last.season, crop: last.crop },
         restedYears,
         from: last.season + needed.neededYears + 1,
-        verdict: restedYears >= needed.neededYears && last.season < season ? "clear" : "too-soon",
+        verdict: tooSoon ? "too-soon" : open ? "unknown" : "clear",
       },
     ];
   });

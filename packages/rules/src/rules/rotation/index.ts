@@ -188,9 +188,10 @@ function workingOf(rests: readonly Rest[], season: number, reading: RestReading)
   });
   for (const r of rests) {
     const of = r.disease ?? "peppers after peppers";
-    const expression = r.last
-      ? `S - ${r.last.season} - 1; last host ${r.last.crop}`
-      : "seasons on record without a host";
+    const expression =
+      r.last && r.verdict !== "unknown"
+        ? `S - ${r.last.season} - 1; last host ${r.last.crop}`
+        : "seasons on record without a host";
     w.line("n", `seasons without a host: ${of}`, expression, r.restedYears, "seasons");
     const why = r.found ? "the longest, because it was found here" : `the ${reading}`;
     w.line("N", `seasons asked for: ${of}`, why, r.neededYears, "seasons", r.source);
