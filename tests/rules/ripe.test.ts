@@ -153,6 +153,13 @@ describe("sprays", () => {
     expect(stepKeys(a)).toContain("ripe.step.cover");
     expect(stepKeys(a)).not.toContain("ripe.step.before-frost");
   });
+  test("sprayed today at 14:00 UTC, 0 days to harvest but 168 hours to re-entry: nobody is told to pick before the 27th", () => {
+    const sprays = [{ ...spray("2026-08-20T14:00:00Z", 0), reEntryHours: 168 }];
+    const a = advice("ripe", bed({ picked, sprays }));
+    expect(a.decision.code).toBe("closed");
+    expect(a.window.from).toBe("2026-08-27");
+    expect(a.expected?.date).toBe("2026-08-27");
+  });
   test("an interval that has passed closes nothing", () => {
     const a = advice("ripe", bed({ picked, sprays: [spray("2026-08-01T14:00:00Z", 7)] }));
     expect(a.decision.code).toBe("pick");

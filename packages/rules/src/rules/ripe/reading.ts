@@ -1,4 +1,4 @@
-import { addDays, daysBetween } from "../../core/days.ts";
+import { addDays, daysBetween, localDay } from "../../core/days.ts";
 import { type Autumn, autumnOf, shareBeforeFrost } from "../../growth/autumn.ts";
 import { type Growth, growthOf, type StageForecast } from "../../growth/stages.ts";
 import { sprayIntervals } from "../../plant/sprayIntervals.ts";
@@ -85,9 +85,17 @@ export function readingOf(state: PlantingState, today: string): Reading {
     colourBefore: before(colour),
     frostNight: firstNight(state, today, FROST_C),
     chillNight: firstNight(state, today, FRUIT_CHILLS_C),
-    harvestFrom: sprayIntervals(state.sprays ?? [], state.site.timeZone, state.asOf).harvestFrom,
+    harvestFrom: pickableFrom(state, today),
   };
   return { code: codeOf(part, target), ...part };
+}
+
+/** The later of the days on which the labels let fruit be picked and people in: picking is entering. */
+function pickableFrom(state: PlantingState, today: string): string | null {
+  const { timeZone } = state.site;
+  const { reEntryUntil, harvestFrom } = sprayIntervals(state.sprays ?? [], timeZone, state.asOf);
+  const opens = reEntryUntil === null ? today : localDay(reEntryUntil, timeZone);
+  return opens > (harvestFrom ?? today) ? opens : harvestFrom;
 }
 
 function codeOf(r: Omit<Reading, "code">, target: StageForecast | null): RipeCode {
