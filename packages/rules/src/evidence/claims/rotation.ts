@@ -153,7 +153,7 @@ export const rotationClaims: Claim[] = [
     finding: "Green pepper year after year in one soil gives off root exudates that act back on it.",
     sources: [{ key: "continuous-pepper-2025", locator: "outline, SN-1114" }],
     design: "Outline of a study",
-    size: null,
+    size: "Not stated in the outline",
     effect: "Negative",
     grade: "weak",
     limits: "Only the outline was read; how many years it takes is not known.",

@@ -9,7 +9,11 @@ import { coverOver } from "../../warmth/coverOver.ts";
 import type { Assessment } from "./assess.ts";
 import { ESTABLISHMENT_DAYS, FROST_C } from "./line.ts";
 
-/** Growth of pepper is counted from here where nobody gave the cultivar's own (cp; published 9.3 to 17.8 C). */
+/**
+ * Growth of pepper is counted from here where nobody gave the cultivar's own (cp; published 9.3 to 17.8 C). Not the choice
+ * `stage.base-temperature`: this heat only sets the ways of one cold spell side by side and decides nothing, and above the
+ * field's 12.8 C most such days would count as none, whatever the cover.
+ */
 const USUAL_BASE_C = 10;
 /** Where no date opens, waiting is weighed over this long (cp). */
 const WEIGHED_DAYS = 30;

@@ -105,7 +105,7 @@ export function raisingOf(planting: Planting, w: Working): Raising {
   if (planting.propagation?.growingC !== undefined) {
     w.estimate(
       "weeks of raising",
-      `6 to 8, not adjusted to ${planting.propagation.growingC} C: no published rate of leaves is held`,
+      `6 to 8, not adjusted to ${planting.propagation.growingC} C: the published rates of leaves are of other peppers, in warm houses`,
       GUIDES,
     );
   }

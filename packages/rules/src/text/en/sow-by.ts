@@ -45,7 +45,7 @@ export const sowBy: Record<string, string> = {
   "sow-by.limit.table":
     "Days and seedlings are from one series of trials with even temperatures, 13 mm (1/2 in) deep. Swings, crusts and old seed make it longer.",
   "sow-by.limit.not-adjusted":
-    "The weeks are not adjusted to {c} where they grow on: no published rate of leaves is held. Cooler takes longer.",
+    "The weeks are not adjusted to {c} where they grow on: the published rates of leaves are of other peppers, in warm houses. Cooler takes longer.",
   "sow-by.limit.by-years":
     "Nobody planned a day, so it is the earliest that past years allow for hardened plants.",
   "sow-by.limit.species": "The table is for common pepper. Other species are often slower to come up.",
