@@ -48,6 +48,8 @@ export async function findScreens(): Promise<Screen[]> {
   ];
   await page.goto(farm);
   const imported = await hrefOf(page, '#imports a[href*="/imports/"]');
+  await page.goto(`${farm}/bed-plan`);
+  const bedPlan = await hrefOf(page, 'main li:nth-child(2) a[href*="/bed-plan/"]');
   await agent.context.close();
   await farmer.context.close();
 
@@ -64,6 +66,8 @@ export async function findScreens(): Promise<Screen[]> {
     mine("site-new", `${farm}/edit/sites/new`),
     mine("valve-new", `${farm}/edit/valves/new`),
     mine("bed", bed),
+    mine("bed-plans", `${farm}/bed-plan`),
+    mine("bed-plan", bedPlan),
     mine("planting-new", `${farm}/edit/plantings/new`),
     mine("structure-new", `${farm}/edit/structures/new`),
     mine("material-new", `${farm}/edit/materials/new`),
@@ -98,5 +102,6 @@ export async function findScreens(): Promise<Screen[]> {
     theirs("shed-sheet-farmer", `/today/shed-sheet/${farmId}`),
     theirs("record", "/record"),
     theirs("note", record),
+    theirs("bed-plan-farmer", bedPlan),
   ];
 }

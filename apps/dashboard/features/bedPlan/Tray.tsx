@@ -20,7 +20,7 @@ export function Tray({ blocks, view, selected, onSelect, onPlace }: Props) {
       <h2>{words.tray}</h2>
       <ul className="plain">
         {waiting.map((b) => (
-          <li key={b.id}>
+          <li key={b.id} className="plan-waiting">
             <button
               type="button"
               className="quiet"

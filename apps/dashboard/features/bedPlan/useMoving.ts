@@ -47,6 +47,15 @@ export function useMoving(options: Options) {
     blockIn(area.current, moving.id)?.focus();
   }, [moving, area]);
 
+  // A finger that carries a block does not scroll. Browsers do not agree on touch-action inside a drawing, so it is said here:
+  // the sheet must listen before a touch begins for its answer to count.
+  useEffect(() => {
+    const sheet = area.current;
+    const hold = (event: TouchEvent) => endDrag.current && holdStill(event);
+    sheet?.addEventListener("touchmove", hold, { passive: false });
+    return () => sheet?.removeEventListener("touchmove", hold);
+  }, [area]);
+
   const drop = () => {
     const now = current.current;
     if (!now) return;
@@ -137,7 +146,11 @@ export function useMoving(options: Options) {
       if (e.key === "Escape") back();
     };
     endDrag.current?.();
+    // A touch stays with what it began on, even where the block has gone into another strip by then.
+    const { target } = event;
+    target.addEventListener("touchmove", holdStill, { passive: false });
     endDrag.current = () => {
+      target.removeEventListener("touchmove", holdStill);
       window.removeEventListener("pointermove", move);
       window.removeEventListener("pointerup", up);
       window.removeEventListener("pointercancel", gone);
@@ -152,6 +165,10 @@ export function useMoving(options: Options) {
 
   return { moving, setMoving, drop, back, onKey, onGrab };
 }
+
+const holdStill = (event: Event) => {
+  if (event.cancelable) event.preventDefault();
+};
 
 /** The block in whichever of the two drawings is shown. */
 const blockIn = (area: HTMLElement | null, id: string) =>
