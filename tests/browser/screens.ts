@@ -47,6 +47,9 @@ export async function findScreens(): Promise<Screen[]> {
     await draftOf("The shed"),
   ];
   await page.goto(farm);
+  // The planting with most to draw: a season before it, a sign with a photograph, a spraying.
+  const season = await hrefOf(page, '#plantings tbody th a:has-text("Marrow Bell")');
+  const sign = await hrefOf(page, '#records a[href*="/signs/"]');
   const imported = await hrefOf(page, '#imports a[href*="/imports/"]');
   await page.goto(`${farm}/bed-plan`);
   const bedPlan = await hrefOf(page, 'main li:nth-child(2) a[href*="/bed-plan/"]');
@@ -77,6 +80,11 @@ export async function findScreens(): Promise<Screen[]> {
     mine("delivery-new", `${farm}/record/deliveries`),
     mine("plant-test-new", `${farm}/record/plantTests`),
     mine("drain-new", `${farm}/record/drainReadings`),
+    mine("sign-new", `${farm}/record/signs`),
+    mine("spray-new", `${farm}/record/sprays`),
+    mine("bed-history-new", `${farm}/record/bedHistory`),
+    mine("sign", sign),
+    mine("season", season),
     mine("evidence-new", "/evidence/new"),
     mine("evidence-source", "/evidence/sources/massachusetts-depth"),
     mine("guides", "/guides"),
@@ -103,5 +111,6 @@ export async function findScreens(): Promise<Screen[]> {
     theirs("record", "/record"),
     theirs("note", record),
     theirs("bed-plan-farmer", bedPlan),
+    theirs("sign-farmer", sign.replace("/farms/", "/record/")),
   ];
 }

@@ -1,7 +1,7 @@
 "use client";
 
 import { useRouter } from "next/navigation";
-import { useId, useState } from "react";
+import { useEffect, useId, useRef, useState } from "react";
 import { photoAddress, photosAddress } from "./addresses.ts";
 import { Photo } from "./Photo.tsx";
 import { send } from "./send.ts";
@@ -126,21 +126,28 @@ function Way({
   onFiles: (files: File[]) => void;
   camera?: boolean;
 }) {
+  const input = useRef<HTMLInputElement>(null);
+  const take = (chosen: HTMLInputElement | null) => {
+    const files = [...(chosen?.files ?? [])];
+    if (!chosen || files.length === 0) return;
+    // The same picture may be chosen again after a fault.
+    chosen.value = "";
+    onFiles(files);
+  };
+  // On a slow line a picture may be chosen before this page's script has come.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: once, when the script has come
+  useEffect(() => take(input.current), []);
   return (
     <label className="press photo-way" data-busy={busy || undefined}>
       {label}
       <input
+        ref={input}
         type="file"
         accept="image/*"
         className="unseen"
         disabled={busy}
         {...(camera ? { capture: "environment" as const } : { multiple: true })}
-        onChange={({ target }) => {
-          const files = [...(target.files ?? [])];
-          // The same picture may be chosen again after a fault.
-          target.value = "";
-          if (files.length > 0) onFiles(files);
-        }}
+        onChange={({ target }) => take(target)}
       />
     </label>
   );
