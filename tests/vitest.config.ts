@@ -12,6 +12,8 @@ export default defineConfig({
           name: "rules",
           setupFiles,
           root: import.meta.dirname,
+          // Pure: nothing that one file does can be seen by another, and reading all of the rules takes longer than most.
+          isolate: false,
           include: ["reference/**/*.test.ts", "rules/**/*.test.ts"],
           benchmark: { include: ["bench/rules/**/*.bench.ts"] },
         },
