@@ -195,7 +195,10 @@ describe("a field outside what is accepted is named with its bound and what came
     const path = `/v1/offices/${here.officeId}/farms`;
     const { detail } = await refused("post", path, { ...bodies.farm, name: "Stony \ud83d Ridge" }, 422);
     expect(detail).toBe("Half of a surrogate pair is no character and is not accepted in any text.");
-    await api.as(api.agent).post(path, { ...bodies.farm, name: "Stony \u{1f336} Ridge" }).expect(201);
+    await api
+      .as(api.agent)
+      .post(path, { ...bodies.farm, name: "Stony \u{1f336} Ridge" })
+      .expect(201);
   });
 });
 

@@ -83,6 +83,16 @@ describe("a label's intervals close the bed", () => {
     await api.as(api.farmer).post(`${farmPath()}/harvests`, harvest("2026-05-07")).expect(201);
   });
 
+  test("sprayed 1 May at 13:00 with 96 hours and no days to harvest: no picking on 3 May, because picking is entering", async () => {
+    const { id } = await agent().call(recordRoutes.sprays.add, {
+      params: params(),
+      json: spray("2026-05-01T18:00:00Z", 96, 0),
+    });
+    const { status, body } = await api.as(api.farmer).post(`${farmPath()}/harvests`, harvest("2026-05-03"));
+    expect([status, body.errors?.[0]?.accepted]).toEqual([422, "2026-05-05 or later, as the label says"]);
+    await api.as(api.agent).delete(`${farmPath()}/sprays/${id}`).expect(200);
+  });
+
   test("a spraying in the future closes nothing: it is refused", async () => {
     const response = await api
       .as(api.agent)

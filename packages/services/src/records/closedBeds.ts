@@ -67,8 +67,7 @@ export async function requireWorkOpen(tx: Tx, at: OfFarm, bedId: string, on: str
   const [bed] = await sprayedBeds(tx, at, [bedId]);
   if (!bed) return;
   const dawn = instantAt(on, 0, bed.timeZone);
-  const before = bed.sprays.filter((s) => s.at <= dawn);
-  const { reEntryUntil } = sprayIntervals(before, bed.timeZone, dawn);
+  const { reEntryUntil } = sprayIntervals(bed.sprays, bed.timeZone, dawn);
   const night = instantAt(addDays(on, 1), 0, bed.timeZone);
   if (reEntryUntil !== null && Date.parse(reEntryUntil) >= Date.parse(night)) {
     refuse(

@@ -4,7 +4,7 @@ import { refuse } from "@pith/rules";
 import { and, eq } from "drizzle-orm";
 import { nowOf } from "../context.ts";
 import { belongsHere } from "../farms/belongsHere.ts";
-import { bedOfPlanting, requireHarvestOpen } from "./closedBeds.ts";
+import { bedOfPlanting, requireHarvestOpen, requireWorkOpen } from "./closedBeds.ts";
 import { type RecordKind, verbsOf } from "./record.ts";
 
 const harvest: RecordKind<Harvest> = {
@@ -12,7 +12,10 @@ const harvest: RecordKind<Harvest> = {
   route: recordRoutes.harvests.add,
   async check(tx, at, { plantingId, on, kg, marketableKg }) {
     await belongsHere(tx, at, "planting", "plantingId", plantingId);
-    await requireHarvestOpen(tx, at, await bedOfPlanting(tx, at, plantingId), on);
+    const bedId = await bedOfPlanting(tx, at, plantingId);
+    await requireHarvestOpen(tx, at, bedId, on);
+    // Picking is entering.
+    await requireWorkOpen(tx, at, bedId, on);
     if (marketableKg !== null && marketableKg > kg) {
       refuse("marketableKg", "must not be more than kg", `at most ${kg}`, marketableKg);
     }
