@@ -19,8 +19,10 @@ interface Props {
 /** The plan drawn both ways; the window's width, or the reader, decides which is seen. */
 export function Drawings({ show, sides, ...rest }: Props) {
   const { words } = rest.view;
+  // A map of beds that lie nowhere says nothing: then bed by bed, unless somebody asks.
+  const seen = show ?? (rest.drawing.northKnown ? undefined : "strips");
   return (
-    <div className="plan-drawings" data-show={show}>
+    <div className="plan-drawings" data-show={seen}>
       <PlanMap {...rest} label={words.drawing} />
       <PlanStrips {...rest} sides={sides} />
       {!rest.drawing.northKnown && <p className="small unknown plan-map-note">{words.northUnknown}</p>}

@@ -79,5 +79,22 @@ export function DrawnBlock({ block, view, hands, outline, middle, fill: filling,
   );
 }
 
+/** The block that is taken up, once more above all others: where it overlaps, it is the one to see. */
+export function LiftedBlock({
+  outline,
+  middle,
+  type,
+  mark,
+}: Pick<Props, "outline" | "middle" | "type"> & { mark: string }) {
+  return (
+    <g className="plan-lifted">
+      <path d={outline} />
+      <text className="plan-letter" x={middle[0]} y={middle[1]} fontSize={type} dy={type * 0.35}>
+        {mark}
+      </text>
+    </g>
+  );
+}
+
 export const outlineOf = (corners: readonly (readonly [number, number])[]) =>
   `M${corners.map(([x, y]) => `${x} ${y}`).join("L")}Z`;

@@ -1,6 +1,6 @@
 import type { PlanBlock } from "@pith/contract";
 import type { DrawnBed, PlanBed, PlanDrawing } from "@pith/rules";
-import { DrawnBlock, type Hands, outlineOf } from "./DrawnBlock.tsx";
+import { DrawnBlock, type Hands, LiftedBlock, outlineOf } from "./DrawnBlock.tsx";
 import { Hatches, hatchOf } from "./Hatches.tsx";
 import type { View } from "./view.ts";
 
@@ -24,6 +24,7 @@ export function PlanMap({ drawing, beds, blocks, view, hands, label }: Props) {
   const type = LETTER_PX / perM;
   const height = drawing.heightM + type * 4.5;
   const byId = new Map(blocks.map((b) => [b.id, b]));
+  const lifted = drawing.blocks.find((b) => b.blockId === hands.moving);
   const bar = scaleBar(drawing.scaleBarM, view.units);
   const foot = drawing.heightM + type * 3.2;
   // Where there is nothing to move it is a picture; else a group of what can be moved.
@@ -68,6 +69,14 @@ export function PlanMap({ drawing, beds, blocks, view, hands, label }: Props) {
           )
         );
       })}
+      {lifted && (
+        <LiftedBlock
+          outline={outlineOf(lifted.corners)}
+          middle={lifted.middle}
+          type={type}
+          mark={view.mark(lifted.blockId)}
+        />
+      )}
       {drawing.beds.map((bed) => (
         <BedNumber key={bed.bedId} bed={bed} type={type} broken={hands.broken.beds.has(bed.bedId)} />
       ))}
@@ -91,22 +100,27 @@ export function PlanMap({ drawing, beds, blocks, view, hands, label }: Props) {
 
 type Point = [number, number];
 
-/** A number beside the bed's first end, and its valve's. The key beside the drawing says which bed that is. */
+/** A number before the bed's first end, its valve's past the other. The key beside the drawing says which they are. */
 function BedNumber({ bed, type, broken }: { bed: DrawnBed; type: number; broken: boolean }) {
   const [c0, c1, , c3] = bed.corners as [Point, Point, Point, Point];
-  const back = (type * 0.85) / bed.lengthM;
-  const x = (c0[0] + c3[0]) / 2 - (c1[0] - c0[0]) * back;
-  const y = (c0[1] + c3[1]) / 2 - (c1[1] - c0[1]) * back;
+  const beyond = (type * 0.85) / bed.lengthM;
+  const along = (share: number): Point => [
+    (c0[0] + c3[0]) / 2 + (c1[0] - c0[0]) * share,
+    (c0[1] + c3[1]) / 2 + (c1[1] - c0[1]) * share,
+  ];
+  const [[x, y], [vx, vy]] = [along(-beyond), along(1 + beyond)];
   return (
-    <text className="plan-number" x={x} y={y} dy={type * 0.35} fontSize={type * 0.9}>
-      {bed.nth}
-      {broken ? "†" : ""}
+    <>
+      <text className="plan-number" x={x} y={y} dy={type * 0.35} fontSize={type * 0.9}>
+        {bed.nth}
+        {broken ? "†" : ""}
+      </text>
       {bed.valve !== undefined && (
-        <tspan className="plan-valve" fontSize={type * 0.7} dy={-type * 0.35}>
-          {` V${bed.valve + 1}`}
-        </tspan>
+        <text className="plan-number plan-valve" x={vx} y={vy} dy={type * 0.35} fontSize={type * 0.8}>
+          V{bed.valve + 1}
+        </text>
       )}
-    </text>
+    </>
   );
 }
 

@@ -1,6 +1,6 @@
 import type { PlanBlock } from "@pith/contract";
 import type { PlanBed, PlanDrawing } from "@pith/rules";
-import { DrawnBlock, type Hands, outlineOf } from "./DrawnBlock.tsx";
+import { DrawnBlock, type Hands, LiftedBlock } from "./DrawnBlock.tsx";
 import { Hatches, hatchOf } from "./Hatches.tsx";
 import type { View } from "./view.ts";
 import { fill } from "./words.ts";
@@ -40,6 +40,15 @@ export function PlanStrips({ drawing, beds, blocks, view, hands, sides }: Props)
           // What reaches past the bed's end is drawn past it.
           const span = Math.max(bed.lengthM, ...here.map((b) => b.toM));
           const x = (m: number) => (WIDE * m) / span;
+          const shape = (b: (typeof here)[number]) => {
+            const [left, right] = [x(b.fromM), x(b.toM)];
+            const [top, foot] = [(b.firstRow - 1) * high, b.lastRow * high];
+            return {
+              outline: `M${left} ${top}H${right}V${foot}H${left}Z`,
+              middle: [(left + right) / 2, (top + foot) / 2] as const,
+            };
+          };
+          const lifted = here.find((b) => b.blockId === hands.moving);
           const facts = [
             fill(words.bedFacts, {
               length: view.length(bed.lengthM),
@@ -70,8 +79,6 @@ export function PlanStrips({ drawing, beds, blocks, view, hands, sides }: Props)
                 <path className="plan-row" d={rowLines(bed.rows, high, x(bed.lengthM))} />
                 {here.map((b) => {
                   const block = byId.get(b.blockId);
-                  const [left, right] = [x(b.fromM), x(b.toM)];
-                  const [top, foot] = [(b.firstRow - 1) * high, b.lastRow * high];
                   return (
                     block && (
                       <DrawnBlock
@@ -79,13 +86,7 @@ export function PlanStrips({ drawing, beds, blocks, view, hands, sides }: Props)
                         block={block}
                         view={view}
                         hands={hands}
-                        outline={outlineOf([
-                          [left, top],
-                          [right, top],
-                          [right, foot],
-                          [left, foot],
-                        ])}
-                        middle={[(left + right) / 2, (top + foot) / 2]}
+                        {...shape(b)}
                         fill={hatchOf("strip", b.variety)}
                         type={TYPE}
                         toM={b.toM}
@@ -93,6 +94,7 @@ export function PlanStrips({ drawing, beds, blocks, view, hands, sides }: Props)
                     )
                   );
                 })}
+                {lifted && <LiftedBlock {...shape(lifted)} type={TYPE} mark={view.mark(lifted.blockId)} />}
               </svg>
             </li>
           );
