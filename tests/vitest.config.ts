@@ -14,6 +14,7 @@ export default defineConfig({
           root: import.meta.dirname,
           // Pure: nothing that one file does can be seen by another, and reading all of the rules takes longer than most.
           isolate: false,
+          testTimeout: 30_000,
           include: ["reference/**/*.test.ts", "rules/**/*.test.ts"],
           benchmark: { include: ["bench/rules/**/*.bench.ts"] },
         },
@@ -26,7 +27,7 @@ export default defineConfig({
           include: ["api", "tenancy", "ledger", "faults", "weather"].map((room) => `${room}/**/*.test.ts`),
           benchmark: { include: ["bench/service/**/*.bench.ts"] },
           globalSetup: [`${import.meta.dirname}/support/postgres.ts`],
-          testTimeout: 60_000,
+          testTimeout: 120_000,
           hookTimeout: 120_000,
         },
       },

@@ -153,6 +153,14 @@ describe("sprays", () => {
     expect(stepKeys(a)).toContain("ripe.step.cover");
     expect(stepKeys(a)).not.toContain("ripe.step.before-frost");
   });
+  test("frost while the label keeps people out: nobody is sent in to cover, and nothing presses", () => {
+    const sprays = [{ ...spray("2026-08-20T14:00:00Z", 7), reEntryHours: 168 }];
+    const a = advice("ripe", bed({ picked, sprays, forecast: nights(TODAY, [12, 10, 8, -1]) }));
+    expect(a.decision.text.key).toBe("ripe.decision.frost-shut");
+    expect(stepKeys(a)).toContain("ripe.step.stay-out");
+    expect(stepKeys(a)).not.toContain("ripe.step.cover");
+    expect([a.stakes.harm, a.stakes.actBy]).toEqual([0, null]);
+  });
   test("sprayed today at 14:00 UTC, 0 days to harvest but 168 hours to re-entry: nobody is told to pick before the 27th", () => {
     const sprays = [{ ...spray("2026-08-20T14:00:00Z", 0), reEntryHours: 168 }];
     const a = advice("ripe", bed({ picked, sprays }));

@@ -67,7 +67,8 @@ function adviceFrom(state: PlantingState, r: Reading): AdviceBody {
       endsBy: say(`ripe.ends.${r.code === "frost" || r.code === "frost-closed" ? "frost" : "else"}`),
     },
     stakes: {
-      harm: HARM[r.code],
+      // What nobody may go in for is not to be saved.
+      harm: r.shutAtFrost ? 0 : HARM[r.code],
       reason: say(`ripe.stakes.${r.code}`),
       actBy: actBy(state, r),
     },
@@ -117,6 +118,7 @@ const EVENING_HOUR = 17;
 
 function actBy(state: PlantingState, r: Reading): string | null {
   const { timeZone } = state.site;
+  if (r.shutAtFrost) return null;
   if (r.frostNight && (r.code === "frost" || r.code === "frost-closed")) {
     return instantAt(r.frostNight.evening, EVENING_HOUR, timeZone);
   }
@@ -144,7 +146,7 @@ function decisionOf(r: Reading): Message {
   switch (r.code) {
     case "frost":
     case "frost-closed":
-      return say(`ripe.decision.${r.code}`, {
+      return say(`ripe.decision.${r.shutAtFrost ? "frost-shut" : r.code}`, {
         evening: onDay(r.frostNight?.evening ?? r.today),
         ...(r.harvestFrom !== null && { from: onDay(r.harvestFrom) }),
       });

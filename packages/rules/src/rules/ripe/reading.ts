@@ -1,4 +1,4 @@
-import { addDays, daysBetween, localDay } from "../../core/days.ts";
+import { addDays, daysBetween, instantAt, localDay } from "../../core/days.ts";
 import { type Autumn, autumnOf, shareBeforeFrost } from "../../growth/autumn.ts";
 import { type Growth, growthOf, type StageForecast } from "../../growth/stages.ts";
 import { sprayIntervals } from "../../plant/sprayIntervals.ts";
@@ -54,6 +54,8 @@ export interface Reading {
   chillNight: ColdNight | null;
   /** First local day on which the labels of all sprays let fruit be picked; null where none is open. */
   harvestFrom: string | null;
+  /** A label keeps people out until after the evening before the frost: nobody can cover either. */
+  shutAtFrost: boolean;
 }
 
 /** The stage's dates where the weather is known; picking that has begun needs none. */
@@ -70,6 +72,7 @@ export function readingOf(state: PlantingState, today: string): Reading {
   const autumn = autumnOf(state, today, FROST_C);
   const before = (s: StageForecast | null) =>
     s && growth && autumn ? shareBeforeFrost(growth.course, s.need, autumn) : null;
+  const frostNight = firstNight(state, today, FROST_C);
   const part: Omit<Reading, "code"> = {
     today,
     at,
@@ -83,9 +86,10 @@ export function readingOf(state: PlantingState, today: string): Reading {
     autumn,
     greenBefore: before(green),
     colourBefore: before(colour),
-    frostNight: firstNight(state, today, FROST_C),
+    frostNight,
     chillNight: firstNight(state, today, FRUIT_CHILLS_C),
     harvestFrom: pickableFrom(state, today),
+    shutAtFrost: shutOn(state, frostNight?.evening),
   };
   return { code: codeOf(part, target), ...part };
 }
@@ -98,11 +102,22 @@ function pickableFrom(state: PlantingState, today: string): string | null {
   return opens > (harvestFrom ?? today) ? opens : harvestFrom;
 }
 
+/** Plants are covered in the afternoon: a bed that opens later is not covered that evening. */
+const COVERING_HOUR = 15;
+
+function shutOn(state: PlantingState, evening: string | undefined): boolean {
+  const { timeZone } = state.site;
+  const { reEntryUntil } = sprayIntervals(state.sprays ?? [], timeZone, state.asOf);
+  if (evening === undefined || reEntryUntil === null) return false;
+  return Date.parse(reEntryUntil) > Date.parse(instantAt(evening, COVERING_HOUR, timeZone));
+}
+
 function codeOf(r: Omit<Reading, "code">, target: StageForecast | null): RipeCode {
   const reckoned = target !== null && target.dates.likely !== null && target.dates.likely <= r.today;
   const greenThere = r.green !== null && r.green.dates.likely !== null && r.green.dates.likely <= r.today;
   if (r.frostNight && (r.picking || reckoned || greenThere)) {
-    return r.harvestFrom !== null && r.harvestFrom > r.frostNight.evening ? "frost-closed" : "frost";
+    const closed = r.harvestFrom !== null && r.harvestFrom > r.frostNight.evening;
+    return closed || r.shutAtFrost ? "frost-closed" : "frost";
   }
   if (r.picking) return r.harvestFrom !== null && r.harvestFrom > r.nextPick ? "closed" : "pick";
   if (reckoned) return "look";

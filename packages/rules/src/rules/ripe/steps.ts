@@ -19,6 +19,7 @@ function nowSteps(r: Reading): Message[] {
     case "frost":
       return [say("ripe.step.before-frost", { evening: onDay(r.frostNight?.evening ?? r.today) }), how];
     case "frost-closed":
+      if (r.shutAtFrost) return [say("ripe.step.stay-out")];
       return [say("ripe.step.cover", { evening: onDay(r.frostNight?.evening ?? r.today) })];
     case "pick":
       return [sign, how, say(`ripe.step.again-${r.at}`)];

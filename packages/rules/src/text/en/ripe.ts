@@ -13,6 +13,8 @@ export const ripe: Record<string, string> = {
     "Pick all fruit of full size by the evening of {evening}: frost is forecast for that night.",
   "ripe.decision.frost-closed":
     "Do not pick before {from}: a spray's label forbids it. Frost is forecast for the night after {evening}, so cover the plants.",
+  "ripe.decision.frost-shut":
+    "Stay out until {from}: a spray's label forbids going in. Frost is forecast for the night after {evening}, and what it takes is lost.",
   "ripe.decision.closed": "Do not pick before {from}: a spray's label forbids it.",
   "ripe.decision.pick-now": "Pick now, {stage}.",
   "ripe.decision.pick-on": "Pick next on {day}, {stage}.",
@@ -51,6 +53,8 @@ export const ripe: Record<string, string> = {
   "ripe.step.again-colour": "Go through the bed twice a week while fruit colours.",
   "ripe.step.before-frost":
     "By the evening of {evening} take in what is full size, first what has begun to colour, then mature green. Small soft fruit does not keep: leave it.",
+  "ripe.step.stay-out":
+    "Nobody goes in to cover either: the label's re-entry time has not passed by that evening.",
   "ripe.step.cover":
     "On {evening} cover the plants before sunset so that the cover reaches the ground, and keep it off the leaves. Mind the label's re-entry time.",
   "ripe.step.chill":
