@@ -64,7 +64,7 @@ export interface DemoPlanting {
   >;
 }
 
-export interface DemoSign extends Pick<Sign, "sign" | "part" | "pattern" | "speed" | "plantsPct" | "text"> {
+interface DemoSign extends Pick<Sign, "sign" | "part" | "pattern" | "speed" | "plantsPct" | "text"> {
   on: DaysFromToday;
   /** A drawn picture goes with it. */
   pictured?: boolean;

@@ -17,7 +17,7 @@ export interface Lane {
 }
 
 const GROUPS = ["days", "stages", "windows", "happened"] as const;
-export type GroupId = (typeof GROUPS)[number];
+type GroupId = (typeof GROUPS)[number];
 
 export interface Timeline {
   axis: Axis;

@@ -1,5 +1,5 @@
 /** How sending ended: kept, refused with the office's words, or not answered. */
-export type Sent = { how: "kept" } | { how: "refused"; why: string } | { how: "unreachable" };
+type Sent = { how: "kept" } | { how: "refused"; why: string } | { how: "unreachable" };
 
 /** Sends a photograph and tells how much of it is on its way, which fetch cannot. */
 export function send(address: string, photo: Blob, onShare: (share: number) => void): Promise<Sent> {
