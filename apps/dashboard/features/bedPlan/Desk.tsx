@@ -77,6 +77,10 @@ export function Desk(props: DeskProps) {
     setProposal(null);
     act({ to });
   };
+  const step = (way: "undo" | "redo") => {
+    setProposal(null);
+    act(way);
+  };
 
   const still = useMemo(() => planDrawing(state), [state]);
   const stillView = viewOf({ words, units, bedNames, blocks, drawing: still });
@@ -198,14 +202,16 @@ export function Desk(props: DeskProps) {
           type="button"
           className="quiet"
           aria-disabled={past.length === 0}
-          onClick={() => {
-            setProposal(null);
-            act("undo");
-          }}
+          onClick={() => step("undo")}
         >
           {words.undo}
         </button>
-        <button type="button" className="quiet" aria-disabled={next.length === 0} onClick={() => act("redo")}>
+        <button
+          type="button"
+          className="quiet"
+          aria-disabled={next.length === 0}
+          onClick={() => step("redo")}
+        >
           {words.redo}
         </button>
         <button type="button" className="quiet" onClick={() => setForm(form === "add" ? "none" : "add")}>
