@@ -18,6 +18,8 @@ export const ARROWS: Partial<Record<string, Direction>> = {
   ArrowDown: [0, 1],
 };
 
+/** Places are kept to the millimetre. */
+const FINEST_M = 0.001;
 /** A point this far beside a bed still means it [m]. */
 const REACH_M = 1;
 
@@ -88,7 +90,9 @@ export function walked({ block, at, direction, steps, stepM, beds, drawn }: Walk
   const wanted = lengthwise
     ? { row: at.row, fromM: at.fromM + sign * steps * stepM }
     : { row: at.row + sign, fromM: at.fromM };
-  const here = settled(block, bed, wanted, stepM);
+  // Another row or bed leaves its place along the bed as it is, on the step or not.
+  const alongStepM = lengthwise ? stepM : FINEST_M;
+  const here = settled(block, bed, wanted, alongStepM);
   if (here.row !== at.row || Math.abs(here.fromM - at.fromM) > 1e-9) return here;
   const next = drawn
     ? bedThatWay(drawn, index, direction)
@@ -98,7 +102,7 @@ export function walked({ block, at, direction, steps, stepM, beds, drawn }: Walk
   const to = next && beds[next.index];
   if (!to) return at;
   const row = lengthwise ? at.row : sign > 0 ? 1 : to.rows;
-  return settled(block, to, { row, fromM: lengthwise ? (sign > 0 ? 0 : to.lengthM) : at.fromM }, stepM);
+  return settled(block, to, { row, fromM: lengthwise ? (sign > 0 ? 0 : to.lengthM) : at.fromM }, alongStepM);
 }
 
 function bedThatWay(drawn: readonly DrawnBed[], from: number, direction: Direction) {
