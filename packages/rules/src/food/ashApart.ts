@@ -47,7 +47,7 @@ const liming = (state: PlantingState, today: string) =>
 const ADVISED_BY: ReadonlySet<string> = new Set(["wood-ash", "lime"]);
 
 /** Ash or lime we advised that nobody answered and none logged covers; what is not in the shed is taken for lime. */
-export const openAshOrLime = (state: PlantingState, today: string): PlantingState["unanswered"] =>
+const openAshOrLime = (state: PlantingState, today: string): PlantingState["unanswered"] =>
   state.unanswered.filter(
     ({ rule, due, issuedOn, amountKg, materialId }) =>
       ADVISED_BY.has(rule) &&

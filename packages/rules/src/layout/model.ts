@@ -58,7 +58,7 @@ export interface ModelBlock {
 export const blockLengthM = (b: Pick<Block, "plants" | "rows" | "plantSpacingM">): number =>
   Math.ceil(b.plants / b.rows) * b.plantSpacingM;
 
-export const isHot = (b: Pick<Block, "pungent" | "marketType">): boolean =>
+const isHot = (b: Pick<Block, "pungent" | "marketType">): boolean =>
   b.pungent ?? !WITHOUT_PUNGENCY.has(b.marketType);
 
 export function modelOf(state: BedPlanState): Model {

@@ -69,7 +69,7 @@ export const touching = (a: Stand, b: Stand): boolean =>
     ((a.row === b.rowEnd || b.row === a.rowEnd) && gapAlong(a, b) < -EPSILON_M));
 
 const TOUCHING_M = 1;
-export const gapAlong = (a: Stand, b: Stand): number => Math.max(a.fromM, b.fromM) - Math.min(a.toM, b.toM);
+const gapAlong = (a: Stand, b: Stand): number => Math.max(a.fromM, b.fromM) - Math.min(a.toM, b.toM);
 
 /** Shortest way between two blocks of one bed. */
 export function gapInBed(a: Stand, b: Stand, pitchM: number): number {

@@ -30,7 +30,7 @@ export async function readTrial(tx: Tx, ctx: Ctx, farmId: string, id: string): P
 }
 
 /** What the rule says of it now. */
-export function answerOn(facts: TrialFacts): Answer {
+function answerOn(facts: TrialFacts): Answer {
   const [answer] = adviseState(trialState(facts));
   if (!answer) throw new Error("no rule speaks about trials");
   return answer;

@@ -27,7 +27,8 @@ export const sowByClaims: Claim[] = [
     grade: "practice",
     limits: "Not re-read. Whether guides count from sowing or from emergence is not always said.",
     conflicts: ["sow-by.card-days"],
-    wouldChange: "The weeks that the grower's own plants took, or a published rate of leaves by temperature for garden peppers in cool houses.",
+    wouldChange:
+      "The weeks that the grower's own plants took, or a published rate of leaves by temperature for garden peppers in cool houses.",
   },
   {
     id: "sow-by.card-days",
