@@ -6,6 +6,7 @@ import { FARMS } from "../seed/county/index.ts";
 import type { STATIONS } from "../seed/county/stations.ts";
 import { addFarmer, addOffice, ensurePerson, isForDemo, passwordFor, type SignIn } from "../seed/people.ts";
 import { answerOne, countyAt, importWeather, issueSome, plantFarm } from "../seed/plant.ts";
+import { layDemoTrial } from "../seed/trial.ts";
 
 /**
  * Looks after the demo office: makes it in an empty database, and on later days brings its invented weather up to the
@@ -70,7 +71,11 @@ try {
   for (const farm of FARMS) {
     const there = farmIds.get(farm.name);
     if (there) await bringUpToDate(client, { officeId, farmId: there });
-    else farmIds.set(farm.name, await plantFarm(client, officeId, farm, today));
+    else {
+      const made = await plantFarm(client, officeId, farm, today);
+      farmIds.set(farm.name, made);
+      if (farm === FARMS[0]) await layDemoTrial(client, { officeId, farmId: made }, today);
+    }
   }
 
   const farmId = farmIds.get(FARMS[0]?.name ?? "") ?? "";

@@ -53,6 +53,8 @@ export async function findScreens(): Promise<Screen[]> {
   const imported = await hrefOf(page, '#imports a[href*="/imports/"]');
   await page.goto(`${farm}/bed-plan`);
   const bedPlan = await hrefOf(page, 'main li:nth-child(2) a[href*="/bed-plan/"]');
+  await page.goto(`${farm}/trials`);
+  const trial = await hrefOf(page, "ul.listing a");
   await agent.context.close();
   await farmer.context.close();
 
@@ -86,7 +88,12 @@ export async function findScreens(): Promise<Screen[]> {
     mine("sign", sign),
     mine("season", season),
     mine("evidence-new", "/evidence/new"),
-    mine("evidence-source", "/evidence/sources/massachusetts-depth"),
+    mine("evidence-source", "/evidence/sources/depth-guides"),
+    mine("trials", `${farm}/trials`),
+    mine("trial-new", `${farm}/trials/new`),
+    mine("trial", trial),
+    mine("trial-labels", `${trial}/labels`),
+    theirs("farmer-trial", `/record/${farmId}/trials/${trial.split("/").at(-1)}`),
     mine("guides", "/guides"),
     mine("guide", "/guides/ga-piedmont"),
     mine("guide-form", "/guides/new/form"),

@@ -11,6 +11,7 @@ import "../styles/charts.css";
 import "../styles/sheet.css";
 import "../styles/bedPlan.css";
 import "../styles/timeline.css";
+import "../styles/trials.css";
 import "../styles/print.css";
 import { GeistSans } from "geist/font/sans";
 import type { Metadata, Viewport } from "next";

@@ -204,8 +204,10 @@ function markOf(all: Series[], index: number): string {
 
 const placeOf = (at: string | number): number => (typeof at === "number" ? at : Date.parse(at) / 3_600_000);
 
+const plainNumber = new Intl.NumberFormat("en", { maximumSignificantDigits: 3 });
+
 const hourText = (at: string | number): string =>
-  typeof at === "number" ? String(at) : at.slice(0, 16).replace("T", " ");
+  typeof at === "number" ? plainNumber.format(at) : at.slice(0, 16).replace("T", " ");
 
 /** Four to six round figures that span the values. */
 function roundTicks(low: number, high: number): number[] {

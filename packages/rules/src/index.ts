@@ -58,5 +58,6 @@ export { blocksNeeded } from "./trials/blocksNeeded.ts";
 export { evidenceFromTrial } from "./trials/evidence.ts";
 export { type PlotLabel, plotLabels } from "./trials/labels.ts";
 export { type LayTrial, layTrial } from "./trials/layTrial.ts";
+export { unitOf as responseUnitOf } from "./trials/sentence.ts";
 export * from "./warmth/hindcast.ts";
 export { readDailySeries } from "./warmth/hindcastSeries.ts";

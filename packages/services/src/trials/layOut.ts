@@ -1,6 +1,6 @@
 import type { trialRoutes } from "@pith/contract";
 import { beds, type TrialPlan, type TrialPlot, type Tx } from "@pith/db";
-import { layTrial } from "@pith/rules";
+import { layTrial, responseUnitOf } from "@pith/rules";
 import { and, eq, inArray } from "drizzle-orm";
 import { ServiceError } from "../errors.ts";
 import type { OfFarm } from "../farms/ofFarm.ts";
@@ -21,11 +21,18 @@ export function planOf({ factors, responses, ...value }: NewTrial): TrialPlan {
       levels: f.levels.map((level) => ({ id: id(), name: level.name })),
     })),
     blocks,
-    responses: responses.map((response) => ({ id: id(), ...response })),
+    responses: responses.map((response) => ({ id: id(), ...response, unit: unitFor(response) })),
     alpha,
     plotLengthM,
     gapM,
   };
+}
+
+/** What is measured has one unit, that in which the rules reckon it; only something else is in whatever was said. */
+function unitFor({ kind, unit }: NewTrial["responses"][number]): string {
+  const own = responseUnitOf(kind);
+  if (own === undefined) return unit;
+  return own === "pct" ? "%" : own === "days" ? "day of the year" : own;
 }
 
 const drawnSeed = () => globalThis.crypto.getRandomValues(new Uint32Array(1))[0] ?? 0;

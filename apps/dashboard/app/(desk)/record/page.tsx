@@ -4,6 +4,7 @@ import { getTranslations } from "next-intl/server";
 import { ClosedNotice } from "../../../features/records/ClosedNotice.tsx";
 import { RecordLinks } from "../../../features/records/RecordLinks.tsx";
 import { RecordsList } from "../../../features/records/RecordsList.tsx";
+import { TrialLinks } from "../../../features/trials/TrialLinks.tsx";
 import { call } from "../../../server/api.ts";
 import { farmerSeat } from "../../../server/seat.ts";
 import { Row } from "../../../ui/Row.tsx";
@@ -43,6 +44,7 @@ export default async function RecordHome({
         <Row key={detail.farm.id} side={<h2>{detail.farm.name}</h2>}>
           <ClosedNotice closed={records.closed} detail={detail} />
           <RecordLinks base={`/record/${detail.farm.id}`} />
+          <TrialLinks officeId={officeId} farmId={detail.farm.id} />
           <RecordsList records={records} detail={detail} back="/record" who="farmer" />
         </Row>
       ))}

@@ -52,7 +52,7 @@ export default async function FarmPage({ params, searchParams }: Props) {
     call(importRoutes.listImports, { params: where }),
   ]);
   const { farm } = detail;
-  const worth = await getTranslations("worthMeasuring");
+  const [worth, trials] = await Promise.all([getTranslations("worthMeasuring"), getTranslations("trials")]);
   const plans = await getTranslations("bedPlan");
   const add = (thing: string, label: string) => (
     <Link className="tap" href={`/farms/${farmId}/edit/${thing}/new`}>
@@ -130,6 +130,9 @@ export default async function FarmPage({ params, searchParams }: Props) {
           </Link>
           <Link className="tap" href={`/farms/${farmId}/bed-plan`}>
             {plans("crumb")}
+          </Link>
+          <Link className="tap" href={`/farms/${farmId}/trials`}>
+            {trials("title")}
           </Link>
         </p>
       </Row>
