@@ -34,30 +34,29 @@ export function DesignForm({ action, designs, kinds, better, beds, words: w }: P
         {state.problems[name]}
       </span>
     );
+  const described = (name: string) => ({
+    id: `trial-${name}`,
+    "aria-invalid": name in state.problems,
+    "aria-describedby": name in state.problems ? `${name}-problem` : undefined,
+  });
   const field = (name: string, label: string | undefined, rest: Record<string, unknown> = {}) => (
-    <label className="trial-field">
-      <span>{label}</span>
-      <input
-        name={name}
-        aria-invalid={name in state.problems}
-        aria-describedby={name in state.problems ? `${name}-problem` : undefined}
-        autoComplete="off"
-        {...rest}
-      />
+    <div className="trial-field">
+      <label htmlFor={`trial-${name}`}>{label}</label>
+      <input name={name} {...described(name)} autoComplete="off" {...rest} />
       {problem(name)}
-    </label>
+    </div>
   );
   const long = (name: string, label: string | undefined) => (
-    <label className="trial-field">
-      <span>{label}</span>
-      <textarea name={name} rows={4} aria-invalid={name in state.problems} />
+    <div className="trial-field">
+      <label htmlFor={`trial-${name}`}>{label}</label>
+      <textarea name={name} rows={4} {...described(name)} />
       {problem(name)}
-    </label>
+    </div>
   );
   const select = (name: string, label: string | undefined, options: Choice[]) => (
-    <label className="trial-field">
-      <span>{label}</span>
-      <select name={name} aria-invalid={name in state.problems}>
+    <div className="trial-field">
+      <label htmlFor={`trial-${name}`}>{label}</label>
+      <select name={name} {...described(name)}>
         {options.map(({ value, label: said }) => (
           <option key={value} value={value}>
             {said}
@@ -65,7 +64,7 @@ export function DesignForm({ action, designs, kinds, better, beds, words: w }: P
         ))}
       </select>
       {problem(name)}
-    </label>
+    </div>
   );
   return (
     <form onSubmit={submit} className="form trial-design" noValidate>
@@ -77,9 +76,14 @@ export function DesignForm({ action, designs, kinds, better, beds, words: w }: P
       <fieldset className="form-section">
         <legend>{w.what}</legend>
         {field("name", w.name)}
-        <label className="trial-field">
-          <span>{w.design}</span>
-          <select name="design" value={design} onChange={(event) => setDesign(event.target.value)}>
+        <div className="trial-field">
+          <label htmlFor="trial-design">{w.design}</label>
+          <select
+            name="design"
+            {...described("design")}
+            value={design}
+            onChange={(event) => setDesign(event.target.value)}
+          >
             {designs.map(({ value, label }) => (
               <option key={value} value={value}>
                 {label}
@@ -88,7 +92,7 @@ export function DesignForm({ action, designs, kinds, better, beds, words: w }: P
           </select>
           <span className="faint small">{designs.find((d) => d.value === design)?.help}</span>
           {problem("design")}
-        </label>
+        </div>
         {field("factor1", w.factor)}
         {long("levels1", w.levels)}
         {design === "factorial-blocks" && (
