@@ -56,6 +56,7 @@ describe("a trial", () => {
     expect(await overflow(page)).toBeLessThanOrEqual(0);
 
     await page.getByRole("link", { name: "Labels to print" }).click();
+    await page.locator(".plot-label").first().waitFor();
     expect(await page.locator(".plot-label").count()).toBe(8);
     await page.goBack();
     await page.getByLabel("Which rule does it speak about?").selectOption("hotter");
