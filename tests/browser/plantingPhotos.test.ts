@@ -72,6 +72,8 @@ test("the photograph stands in the farmer's record under its sign", async () => 
 test("a file that is no picture is refused in words, and nothing is kept of it", async () => {
   const { page } = seen;
   await page.goto(signUrl);
+  // The picture that is there already must have come before pictures are counted.
+  await page.getByRole("img").first().waitFor();
   const before = await page.getByRole("img").count();
   await page
     .getByLabel("Choose a picture")
