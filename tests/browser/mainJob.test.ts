@@ -90,7 +90,7 @@ describe.each([390, 1440])("from an import to the farmer's answer at %i px", (wi
     await page.getByText("Saved: 40 rows stored, 1 refused").waitFor();
 
     await page.goto(`${farmUrl}/edit/plantings/new`);
-    await page.getByLabel("Variety").fill(name);
+    await page.getByLabel("Variety", { exact: true }).fill(name);
     await page.getByLabel("Bed", { exact: true }).selectOption({ label: `${name} bed` });
     await page.getByLabel("Market type").selectOption({ label: "jalapeño type" });
     await page.getByLabel("Sown on").fill(addDays(-60));

@@ -64,9 +64,13 @@ test("a photograph is kept at 1600 px on its longer side, upright, without where
 test("the photograph stands in the farmer's record under its sign", async () => {
   const { page } = seen;
   await page.goto("/record");
-  const line = page.locator(".records li").filter({ hasText: "Leaf spots with rings" }).first();
-  expect(await line.innerText()).toContain("a patch, within days");
-  expect(await line.getByRole("img").count()).toBe(1);
+  const line = page
+    .locator(".records li")
+    .filter({ hasText: "Leaf spots with rings" })
+    .filter({ hasText: "a patch, within days" })
+    .filter({ has: page.getByRole("img") });
+  await line.first().waitFor();
+  expect(await line.first().getByRole("img").count()).toBe(1);
 });
 
 test("a file that is no picture is refused in words, and nothing is kept of it", async () => {

@@ -61,7 +61,7 @@ describe("a trial", () => {
     await page.goBack();
     await page.getByLabel("Which rule does it speak about?").selectOption("hotter");
     await page.getByRole("button", { name: "Put this among the office’s evidence" }).click();
-    await page.locator("#own", { hasText: name }).waitFor();
+    await page.locator("#own", { hasText: "mulched" }).waitFor();
     expect(errors).toEqual([]);
     await context.close();
   });
