@@ -92,6 +92,28 @@ describe("power of F", () => {
       );
     },
   );
+  // Cohen, J. (1992), A power primer, Psychological Bulletin 112:155-159, Table 2, row "ANOVA", alpha 0.05, power 0.80: plots a
+  // group for a medium (f = 0.25) and a large (f = 0.40) effect. Recalled. His tables interpolate, so one plot either way is his.
+  test.each([
+    [2, 0.25, 64],
+    [2, 0.4, 26],
+    [3, 0.25, 52],
+    [3, 0.4, 21],
+    [4, 0.25, 45],
+    [4, 0.4, 18],
+    [5, 0.25, 39],
+    [5, 0.4, 16],
+    [6, 0.25, 35],
+    [6, 0.4, 14],
+    [7, 0.25, 32],
+    [7, 0.4, 13],
+  ])("%d groups, effect %d: the table asks %d a group for a power of 0.80", (groups, f, table) => {
+    const enough = (n: number) => power(groups, n, f * f * groups * n) >= 0.8;
+    let n = 2;
+    while (!enough(n)) n += 1;
+    expect(Math.abs(n - table)).toBeLessThanOrEqual(1);
+  });
+
   test("the detectable difference is the one that has the power it is asked for", () => {
     const d = detectableDifference(2, 2, 12, 0.05, 0.8) / 2;
     expect(noncentralFUpperTail(fCritical(0.05, 2, 12), 2, 12, d * d)).toBeCloseTo(0.8, 5);
