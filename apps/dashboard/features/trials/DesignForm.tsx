@@ -1,7 +1,7 @@
 "use client";
 
 import { type FormEvent, startTransition, useActionState, useState } from "react";
-import { type DesignState, RESPONSE_ROWS, undesigned } from "./design.ts";
+import { type DesignState, RESPONSES, undesigned } from "./design.ts";
 
 interface Choice {
   value: string;
@@ -104,14 +104,12 @@ export function DesignForm({ action, designs, kinds, better, beds, words: w }: P
       </fieldset>
       <fieldset className="form-section">
         <legend>{w.measured}</legend>
-        {Array.from({ length: RESPONSE_ROWS }, (_, i) => (
-          // Always as many, in their order.
-          // biome-ignore lint/suspicious/noArrayIndexKey: a fixed number of rows
-          <div key={i} className="form-row">
-            {field(`response${i}.name`, i === 0 ? w.response : w.responseMore)}
-            {field(`response${i}.unit`, w.unit)}
-            {select(`response${i}.kind`, w.kind, kinds)}
-            {select(`response${i}.better`, w.better, better)}
+        {RESPONSES.map((row) => (
+          <div key={row} className="form-row">
+            {field(`${row}.name`, row === RESPONSES[0] ? w.response : w.responseMore)}
+            {field(`${row}.unit`, w.unit)}
+            {select(`${row}.kind`, w.kind, kinds)}
+            {select(`${row}.better`, w.better, better)}
           </div>
         ))}
       </fieldset>

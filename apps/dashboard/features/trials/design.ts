@@ -4,7 +4,7 @@ import { RESPONSE_KINDS, TRIAL_DESIGNS, type TrialDesign } from "@pith/rules";
 
 export const DESIGNS = TRIAL_DESIGNS;
 /** Things measured that the form has room for. */
-export const RESPONSE_ROWS = 3;
+export const RESPONSES = ["response0", "response1", "response2"] as const;
 export const KINDS = RESPONSE_KINDS;
 
 export interface DesignState {
@@ -35,11 +35,11 @@ export function designIn(data: FormData, siteOf: (bedId: string) => string | und
     levels: lines(data, `levels${n}`).map((name) => ({ name })),
   });
   const bedIds = data.getAll("bedIds").map(String);
-  const responses = Array.from({ length: RESPONSE_ROWS }, (_, i) => ({
-    name: text(data, `response${i}.name`),
-    unit: text(data, `response${i}.unit`),
-    kind: text(data, `response${i}.kind`),
-    better: text(data, `response${i}.better`),
+  const responses = RESPONSES.map((row) => ({
+    name: text(data, `${row}.name`),
+    unit: text(data, `${row}.unit`),
+    kind: text(data, `${row}.kind`),
+    better: text(data, `${row}.better`),
   })).filter((response) => response.name !== "");
   return {
     siteId: siteOf(bedIds[0] ?? "") ?? "",
