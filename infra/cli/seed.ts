@@ -36,8 +36,9 @@ const officeOf = async (client: Client): Promise<string | undefined> =>
 /** Weather up to yesterday and today's forecast, for the sites that have an older one. */
 async function bringUpToDate(client: Client, params: { officeId: string; farmId: string }): Promise<void> {
   const { sites } = await client.call(farmRoutes.getFarm, { params });
-  for (const { id, stationId, weather } of sites) {
-    if (stationId && (weather?.forecastIssuedAt ?? "").slice(0, 10) < today) {
+  for (const { id, stationId, timeZone, weather } of sites) {
+    const issuedAt = weather?.forecastIssuedAt;
+    if (stationId && (!issuedAt || localDay(issuedAt, timeZone) < today)) {
       await importWeather(client, params, id, stationId as keyof typeof STATIONS, today);
     }
   }

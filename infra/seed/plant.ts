@@ -151,10 +151,7 @@ async function importSoil(client: Client, params: Params, lines: string[], on: (
 }
 
 /** The hour that has begun: for tonight's cold a forecast may be six hours old. */
-function thisHour(today: string): string {
-  const now = new Date().toISOString();
-  return `${now.startsWith(today) ? now.slice(0, 13) : `${today}T00`}:00:00Z`;
-}
+const thisHour = () => `${new Date().toISOString().slice(0, 13)}:00:00Z`;
 
 /** The station's whole file up to yesterday, and a week's forecast issued today; days already stored are left alone. */
 export async function importWeather(
@@ -181,7 +178,7 @@ export async function importWeather(
       kind: "forecast",
       fileName: `${stationId}-forecast.csv`,
       siteId,
-      issuedAt: thisHour(today),
+      issuedAt: thisHour(),
       csv: weatherCsv(days.filter((d) => d.date >= today)),
     },
   });
