@@ -51,17 +51,17 @@ export async function ensurePerson(authUrl: string, person: SignIn & { name: str
   }
 }
 
-/** An office with its first agent. */
+/** An office with its first agent, who leads it. */
 export async function addOffice(
   db: Db,
   officeId: string,
   agent: { id: string; name: string },
 ): Promise<void> {
-  await withOffice(db, { officeId, role: "agent", farmIds: "*", userId: agent.id }, async (tx) => {
+  await withOffice(db, { officeId, role: "lead", farmIds: "*", userId: agent.id }, async (tx) => {
     await tx
       .insert(offices)
       .values({ id: officeId, name: "Office of Aldertarn County", county: "Aldertarn" });
-    await tx.insert(memberships).values({ officeId, userId: agent.id, role: "agent", name: agent.name });
+    await tx.insert(memberships).values({ officeId, userId: agent.id, role: "lead", name: agent.name });
   });
 }
 

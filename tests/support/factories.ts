@@ -21,9 +21,9 @@ import {
 type Row<T extends { $inferSelect: unknown }> = T["$inferSelect"];
 type Over<T extends { $inferInsert: unknown }> = Partial<T["$inferInsert"]>;
 
-/** Does something as the whole office: an agent of all farms. */
+/** Does something as the whole office: a lead of all farms. */
 export const asOffice = <T>(db: Db, officeId: string, work: (tx: Tx) => Promise<T>): Promise<T> =>
-  withOffice(db, { officeId, role: "agent", farmIds: "*", userId: null }, work);
+  withOffice(db, { officeId, role: "lead", farmIds: "*", userId: null }, work);
 
 export function makeOffice(db: Db, over: Over<typeof offices> = {}): Promise<Row<typeof offices>> {
   const id = over.id ?? randomUUID();

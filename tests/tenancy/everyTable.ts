@@ -67,7 +67,7 @@ async function fillFarm(
   const advisoryId = randomUUID();
   const hash = String(seq).repeat(64);
 
-  await withOffice(db, { officeId, role: "agent", farmIds: "*", userId }, async (tx) => {
+  await withOffice(db, { officeId, role: "lead", farmIds: "*", userId }, async (tx) => {
     await tx
       .insert(schema.texts)
       .values({ ...mine, id: textId, salt: new Uint8Array([1, 2]), bytes: "words" });

@@ -91,7 +91,9 @@ test("of the memberships a farmer sees their own", async () => {
 
 test("all farms cannot be asked for by a farmer, neither at the door nor behind it", async () => {
   const all = { ...asFarmer(), farmIds: "*" } as unknown as ReturnType<typeof asFarmer>;
-  await expect(withOffice(db, all, async () => "in")).rejects.toThrow("farmIds must name a farmer's farms");
+  await expect(withOffice(db, all, async () => "in")).rejects.toThrow(
+    "farmIds must name a farmer's or a reader's farms",
+  );
   const rows = await withOffice(db, asFarmer(), async (tx) => {
     await tx.execute(sql`select set_config('app.farm_ids', '*', true)`);
     return tx.select().from(plantings);

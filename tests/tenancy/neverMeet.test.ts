@@ -29,16 +29,17 @@ afterAll(async () => {
 
 interface Person {
   office: number;
-  role: "agent" | "farmer";
+  role: "lead" | "agent" | "farmer" | "reader";
   farms: "all" | "first" | "both" | "none";
 }
 const person: fc.Arbitrary<Person> = fc
   .record({
     office: fc.nat(2),
-    role: fc.constantFrom("agent", "farmer"),
+    role: fc.constantFrom("lead", "agent", "farmer", "reader"),
     farms: fc.constantFrom("all", "first", "both", "none"),
   })
-  .filter((p) => p.role === "agent" || p.farms !== "all");
+  .filter((p) => isStaff(p) || p.farms !== "all");
+const isStaff = ({ role }: Pick<Person, "role">): boolean => role === "lead" || role === "agent";
 /** Whose row is reached for: any office's, either farm's. */
 const target = fc.record({ office: fc.nat(2), farm: fc.constantFrom("first", "other") });
 const action = fc.constantFrom("read", "change", "remove", "record", "steal", "lose");
@@ -54,7 +55,7 @@ const farmOf = ({ office, farm }: Target) => {
 function actingAs({ office, role, farms }: Person) {
   const { officeId, farmId, otherFarmId, agentId, farmerId } = officeAt(office);
   const list = { all: [farmId, otherFarmId], first: [farmId], both: [farmId, otherFarmId], none: [] }[farms];
-  return role === "agent"
+  return role === "lead" || role === "agent"
     ? { officeId, role, farmIds: farms === "all" ? ("*" as const) : list, userId: agentId }
     : { officeId, role, farmIds: list, userId: farmerId };
 }
@@ -106,8 +107,10 @@ async function plantingAt(what: Target): Promise<string> {
 
 function expectedOf(who: Person, does: Action, what: Target): number | string {
   const theirs = sees(who, what);
-  const agent = who.role === "agent";
+  const agent = isStaff(who);
   if (does === "read") return theirs ? 1 : 0;
+  // A reader's transaction writes nothing, theirs or not.
+  if (who.role === "reader") return "25006";
   if (does === "record") return theirs ? 1 : "42501";
   if (does === "lose") return theirs && agent ? "42501" : 0;
   // A farmer removes only their own notes, and each turn below is rolled back, so there are none.

@@ -23,7 +23,7 @@ export type { Guides, OwnGuide } from "./routes/guides.ts";
 export * as guideRoutes from "./routes/guides.ts";
 export type { Column, Import, ImportLine, LabMapping } from "./routes/imports.ts";
 export * as importRoutes from "./routes/imports.ts";
-export type { Claim, Me, Source } from "./routes/open.ts";
+export type { Claim, Me, Role, Source } from "./routes/open.ts";
 export * as openRoutes from "./routes/open.ts";
 export type {
   Application,

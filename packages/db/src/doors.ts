@@ -1,31 +1,44 @@
 import { sql } from "drizzle-orm";
 import { type Db, poolOf, type Tx } from "./open.ts";
 
-/** As whom a transaction acts. A farmer acts on the farms named; an agent, or a job of the office, on all or some. */
+/**
+ * As whom a transaction acts. A farmer or reader acts on the farms named; lead and agent, or a job of the office, on all
+ * or some.
+ */
 export type Acting = {
   officeId: string;
   /** Null for a job of the office. */
   userId: string | null;
-} & ({ role: "agent"; farmIds: "*" | readonly string[] } | { role: "farmer"; farmIds: readonly string[] });
+  /** The transaction may read only, whatever its role may write. A reader's always is. */
+  readOnly?: boolean;
+} & (
+  | { role: "lead" | "agent"; farmIds: "*" | readonly string[] }
+  | { role: "farmer" | "reader"; farmIds: readonly string[] }
+);
+
+const ROLES: readonly string[] = ["lead", "agent", "farmer", "reader"] satisfies Acting["role"][];
 
 /**
  * The one way to a tenant's rows: a transaction that sees and writes what this office, role and these farms may.
  * The settings end with the transaction, so a pooled connection leaks nothing.
  *
- * Throws before it connects where an id is not a UUID, or a farmer asks for all farms. Writing what policy forbids
+ * Throws before it connects where an id is not a UUID, or a farmer or reader asks for all farms. Writing what policy forbids
  * fails with SQLSTATE 42501 (in the error's `cause.code`); reading it gives no rows.
  */
 export async function withOffice<T>(db: Db, acting: Acting, work: (tx: Tx) => Promise<T>): Promise<T> {
   const { officeId, role, farmIds, userId } = acting;
   mustBeUuid("officeId", officeId);
   if (userId !== null) mustBeUuid("userId", userId);
-  if (role !== "agent" && role !== "farmer") throw new TypeError(`role must be agent or farmer: ${role}`);
+  if (!ROLES.includes(role)) throw new TypeError(`role must be one of ${ROLES.join(", ")}: ${role}`);
   if (farmIds !== "*") for (const id of farmIds) mustBeUuid("farmIds", id);
-  else if (role !== "agent") throw new TypeError("farmIds must name a farmer's farms; only an agent has all");
+  else if (role === "farmer" || role === "reader") {
+    throw new TypeError("farmIds must name a farmer's or a reader's farms; only lead and agent have all");
+  }
   return transactionWith(
     db,
     { officeId, role, farmIds: farmIds === "*" ? "*" : farmIds.join(","), userId },
     work,
+    acting.readOnly || role === "reader" ? { accessMode: "read only" } : undefined,
   );
 }
 
@@ -42,7 +55,12 @@ interface Settings {
   userId: string | null;
 }
 
-const transactionWith = <T>(db: Db, settings: Settings, work: (tx: Tx) => Promise<T>): Promise<T> =>
+const transactionWith = <T>(
+  db: Db,
+  settings: Settings,
+  work: (tx: Tx) => Promise<T>,
+  config?: { accessMode: "read only" },
+): Promise<T> =>
   poolOf(db).transaction(async (tx) => {
     await tx.execute(sql`select
       set_config('app.office_id', ${settings.officeId}, true),
@@ -57,7 +75,7 @@ const transactionWith = <T>(db: Db, settings: Settings, work: (tx: Tx) => Promis
       if (connectionIsGone(error)) return new Promise<never>(() => {});
       throw error;
     }
-  });
+  }, config);
 
 const GONE = ["CONNECTION_CLOSED", "CONNECTION_DESTROYED", "ECONNRESET", "EPIPE"];
 

@@ -1,13 +1,14 @@
+import type { Role } from "@pith/contract";
 import { type Acting, type Db, memberships, offices, type Tx, withOffice, withUser } from "@pith/db";
 import { eq } from "drizzle-orm";
 import { notFound, ServiceError } from "./errors.ts";
 import type { ForecastSource } from "./weather/source.ts";
 
-/** Who acts. An agent acts on every farm of the office, a farmer on the farms named. */
+/** Who acts. Lead and agent act on every farm of the office, a farmer on the farms named; a reader reads those. */
 export interface Actor {
   userId: string;
   name: string;
-  role: "agent" | "farmer";
+  role: Role;
   farmIds: "*" | string[];
 }
 
@@ -33,8 +34,8 @@ export const serverItself: Actor = {
 export type Memberships = {
   officeId: string;
   officeName: string;
-  role: "agent" | "farmer";
-  /** Empty for an agent, who sees every farm of the office. */
+  role: Role;
+  /** Empty for lead and agent, who see every farm of the office. */
   farmIds: string[];
 }[];
 
@@ -45,19 +46,28 @@ export async function resolveMemberships(db: Db, userId: string): Promise<Member
   );
   return Promise.all(
     mine.map(async ({ officeId, role, farmIds }) => {
-      const acting: Acting = { officeId, userId, role, farmIds };
+      const acting: Acting = { officeId, userId, role, farmIds, readOnly: true };
       const [office] = await withOffice(db, acting, (tx) =>
         tx.select({ name: offices.name }).from(offices).where(eq(offices.id, officeId)),
       );
-      return { officeId, officeName: office?.name ?? "", role, farmIds: role === "agent" ? [] : farmIds };
+      return { officeId, officeName: office?.name ?? "", role, farmIds: isStaff(role) ? [] : farmIds };
     }),
   );
 }
 
-/** Refuses whoever is not an agent. */
+/** Lead and agent belong to the office and act on all of its farms. */
+export const isStaff = (role: Role): role is "lead" | "agent" => role === "lead" || role === "agent";
+
+/** Refuses whoever is not staff of the office. */
 export function requireAgent(ctx: Ctx): void {
-  if (ctx.actor.role !== "agent")
+  if (!isStaff(ctx.actor.role))
     throw new ServiceError("forbidden", "Only an agent of the office may do this.");
+}
+
+/** Refuses whoever does not lead the office. */
+export function requireLead(ctx: Ctx): void {
+  if (ctx.actor.role !== "lead")
+    throw new ServiceError("forbidden", "Only a lead of the office may do this.");
 }
 
 /** A farm this person has nothing to do with looks like one that is not there. */
@@ -73,13 +83,13 @@ export const inOffice = <T>(ctx: Ctx, work: (tx: Tx) => Promise<T>): Promise<T> 
 /**
  * One transaction in the person's name and on their farms alone, but with the office's hand: what a farmer does takes
  * from the shed's stock, is written to the ledger and changes drafts, none of which a farmer may touch by themselves.
- * Whether they may do it at all is settled before.
+ * Whether they may do it at all is settled before. A reader's transaction writes nothing.
  */
 export const forOffice = <T>(ctx: Ctx, work: (tx: Tx) => Promise<T>): Promise<T> =>
-  withOffice(ctx.db, { ...actingAs(ctx), role: "agent" }, work);
+  withOffice(ctx.db, { ...actingAs(ctx), role: "agent", readOnly: ctx.actor.role === "reader" }, work);
 
 function actingAs({ officeId, actor: { role, farmIds, userId } }: Ctx): Acting {
-  if (role === "agent") return { officeId, userId, role, farmIds };
+  if (isStaff(role)) return { officeId, userId, role, farmIds };
   return { officeId, userId, role, farmIds: farmIds === "*" ? [] : farmIds };
 }
 

@@ -5,7 +5,14 @@ export { getDraft, getRound, setDraftAside } from "./advice/drafts.ts";
 export { issueDraft } from "./advice/issueDraft.ts";
 export { withdrawAdvisory } from "./advice/withdrawAdvisory.ts";
 export { adoptBedPlan, getBedPlan, keepBedPlan } from "./bedPlans/bedPlans.ts";
-export { type Actor, type Ctx, type Memberships, resolveMemberships, serverItself } from "./context.ts";
+export {
+  type Actor,
+  type Ctx,
+  isStaff,
+  type Memberships,
+  resolveMemberships,
+  serverItself,
+} from "./context.ts";
 export { adviseAgain } from "./drafts/adviseAgain.ts";
 export { type ErrorCode, ServiceError } from "./errors.ts";
 export { addOwnEvidence, listOwnEvidence, retireOwnEvidence } from "./evidence/ownEvidence.ts";

@@ -1,4 +1,4 @@
-import { resolveMemberships, ServiceError } from "@pith/services";
+import { isStaff, resolveMemberships, ServiceError } from "@pith/services";
 import { createMiddleware } from "hono/factory";
 import type { AppDeps, AppEnv } from "../env.ts";
 import { problem } from "../problems.ts";
@@ -22,6 +22,9 @@ export const inOffice = ({ now, forecastSources }: Pick<AppDeps, "now" | "foreca
     const officeId = c.req.param("officeId") ?? "";
     const membership = c.get("memberships").find((m) => m.officeId === officeId);
     if (!membership) throw new ServiceError("not-found", "Nothing here under that address.");
+    if (membership.role === "reader" && c.req.method !== "GET") {
+      throw new ServiceError("forbidden", "You may read here and change nothing.");
+    }
     const person = c.get("person");
     c.set("ctx", {
       db: c.get("connections").db,
@@ -30,7 +33,7 @@ export const inOffice = ({ now, forecastSources }: Pick<AppDeps, "now" | "foreca
         userId: person.id,
         name: person.name,
         role: membership.role,
-        farmIds: membership.role === "agent" ? "*" : membership.farmIds,
+        farmIds: isStaff(membership.role) ? "*" : membership.farmIds,
       },
       requestId: c.get("requestId"),
       now,

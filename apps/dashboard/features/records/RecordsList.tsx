@@ -13,13 +13,14 @@ interface Props {
   /** The page to come back to after something was taken back. */
   back: string;
   who: "agent" | "farmer";
+  mayWrite: boolean;
 }
 
 /** Letters of a year. */
 const YEAR = 4;
 
 /** What was seen and done, newest first; what was entered by mistake can be taken back. */
-export async function RecordsList({ records, detail, back, who }: Props) {
+export async function RecordsList({ records, detail, back, who, mayWrite }: Props) {
   const [t, words] = await Promise.all([getTranslations("records"), getTranslations("words")]);
   const lines = linesOf(records, detail, { t, words });
   if (lines.length === 0) return <p>{t("none")}</p>;
@@ -37,7 +38,7 @@ export async function RecordsList({ records, detail, back, who }: Props) {
               <span className="unseen">: {what}</span>
             </Link>
           )}
-          {kind && (
+          {mayWrite && kind && (
             <details className="no-print">
               <summary>
                 {t("takeBack")}

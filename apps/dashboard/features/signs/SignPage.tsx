@@ -10,6 +10,7 @@ import { Saved } from "../../ui/Saved.tsx";
 import { linesOf } from "../records/lines.ts";
 import { altTexts } from "./altTexts.ts";
 import { PhotoDesk } from "./PhotoDesk.tsx";
+import { SignPhotos } from "./SignPhotos.tsx";
 import { photoWords } from "./words.ts";
 
 interface Props {
@@ -50,12 +51,16 @@ export async function SignPage({ seat, farmId, signId, asked }: Props) {
         </p>
         <h1>{labels("title")}</h1>
         <p className="decision-under">{line?.what}</p>
-        <PhotoDesk
-          farmId={farmId}
-          signId={signId}
-          photos={sign.photos.map(({ id }, i) => ({ id, alt: alt[i] ?? "" }))}
-          words={desk}
-        />
+        {seat.mayWrite ? (
+          <PhotoDesk
+            farmId={farmId}
+            signId={signId}
+            photos={sign.photos.map(({ id }, i) => ({ id, alt: alt[i] ?? "" }))}
+            words={desk}
+          />
+        ) : (
+          <SignPhotos sign={sign} detail={detail} />
+        )}
         <p className="no-print">
           <Link className="tap" href={back}>
             {labels("done")}

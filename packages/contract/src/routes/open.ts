@@ -123,7 +123,9 @@ export const adviseOnState = createRoute({
   },
 });
 
-export const RoleSchema = z.enum(["agent", "farmer"]);
+/** Lead and agent belong to the office; farmer and reader to some of its farms, and a reader only reads. */
+export const RoleSchema = z.enum(["lead", "agent", "farmer", "reader"]);
+export type Role = z.infer<typeof RoleSchema>;
 
 export const MeSchema = z
   .object({
@@ -133,7 +135,7 @@ export const MeSchema = z
         officeId: Id,
         officeName: z.string(),
         role: RoleSchema,
-        /** Empty for an agent, who sees every farm of the office. */
+        /** Empty for lead and agent, who see every farm of the office. */
         farmIds: z.array(Id),
       }),
     ),

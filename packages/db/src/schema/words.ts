@@ -2,7 +2,7 @@
  * The words that columns hold. They repeat the rules' and the wire's, because this package imports nothing of ours; a
  * test holds them to each other and to the CHECK constraints.
  */
-export const ROLES = ["agent", "farmer"] as const;
+export const ROLES = ["lead", "agent", "farmer", "reader"] as const;
 export const UNITS = ["metric", "us"] as const;
 export const WATERING_METHODS = ["drip", "sprinkler", "furrow", "hand"] as const;
 export const BED_KINDS = ["ground", "containers"] as const;

@@ -34,8 +34,8 @@ export async function answerAdvisory(ctx: Ctx, advisoryId: string, raw: unknown)
       refuse("actual", "belongs to an answer that says done", "null", actual);
     }
 
-    await takeBackApplications(tx, ctx, farmId, { advisoryId });
-    await takeBackWaterings(tx, ctx, farmId, { advisoryId });
+    await takeBackApplications(tx, ctx, farmId, advisoryId);
+    await takeBackWaterings(tx, ctx, farmId, advisoryId);
     if (kind === "done" && actual !== null) await writeDown(tx, ctx, advisory, expected, actual);
     const text = await keepText(tx, ctx, farmId, reason);
     await tx.update(advisories).set({ status: kind }).where(thisAdvisory(ctx, advisoryId));

@@ -21,7 +21,7 @@ export default async function RecordHome({
 }: {
   searchParams: Promise<Record<string, string>>;
 }) {
-  const [{ officeId }, asked, t] = await Promise.all([
+  const [{ officeId, mayWrite }, asked, t] = await Promise.all([
     farmerSeat(),
     searchParams,
     getTranslations("records"),
@@ -43,9 +43,9 @@ export default async function RecordHome({
       {books.map(({ detail, records }) => (
         <Row key={detail.farm.id} side={<h2>{detail.farm.name}</h2>}>
           <ClosedNotice closed={records.closed} detail={detail} />
-          <RecordLinks base={`/record/${detail.farm.id}`} />
-          <TrialLinks officeId={officeId} farmId={detail.farm.id} />
-          <RecordsList records={records} detail={detail} back="/record" who="farmer" />
+          {mayWrite && <RecordLinks base={`/record/${detail.farm.id}`} />}
+          {mayWrite && <TrialLinks officeId={officeId} farmId={detail.farm.id} />}
+          <RecordsList records={records} detail={detail} back="/record" who="farmer" mayWrite={mayWrite} />
         </Row>
       ))}
     </>

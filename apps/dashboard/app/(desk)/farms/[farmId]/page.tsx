@@ -176,7 +176,7 @@ export default async function FarmPage({ params, searchParams }: Props) {
       </Row>
       <Row id="records" side={<h2>{t("records")}</h2>} wide>
         <RecordLinks base={`/farms/${farmId}/record`} />
-        <RecordsList records={records} detail={detail} back={`/farms/${farmId}`} who="agent" />
+        <RecordsList records={records} detail={detail} back={`/farms/${farmId}`} who="agent" mayWrite />
       </Row>
       <Row id="imports" side={<h2>{t("imports")}</h2>} wide>
         {imports.length === 0 ? (

@@ -28,7 +28,7 @@ export async function generateMetadata(): Promise<Metadata> {
 
 /** One advice for the farmer: what, by when, be careful of, how; then what they did about it. */
 export default async function AdvisoryPage({ params, searchParams }: Props) {
-  const [{ officeId }, { advisoryId }, asked, zone, t] = await Promise.all([
+  const [{ officeId, mayWrite }, { advisoryId }, asked, zone, t] = await Promise.all([
     farmerSeat(),
     params,
     searchParams,
@@ -45,7 +45,7 @@ export default async function AdvisoryPage({ params, searchParams }: Props) {
         <Link href="/today">{t("back")}</Link>
       </p>
       <Saved asked={asked} />
-      {status === "issued" && <MarkRead advisoryId={advisory.id} />}
+      {mayWrite && status === "issued" && <MarkRead advisoryId={advisory.id} />}
       <Row
         notes={
           <>
@@ -78,7 +78,7 @@ export default async function AdvisoryPage({ params, searchParams }: Props) {
           <AnswerGiven advisory={advisory} farm={farm} zone={zone} />
         </Row>
       )}
-      {!gone && (
+      {mayWrite && !gone && (
         <Row className="no-print" side={<h2>{answer ? t("correct") : t("whatHappened")}</h2>}>
           <AnswerDesk advisory={advisory} farm={farm} />
         </Row>

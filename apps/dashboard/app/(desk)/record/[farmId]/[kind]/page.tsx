@@ -1,7 +1,7 @@
 import type { Metadata } from "next";
 import { getTranslations } from "next-intl/server";
 import { RecordPage } from "../../../../../features/records/RecordPage.tsx";
-import { farmerSeat } from "../../../../../server/seat.ts";
+import { writingSeat } from "../../../../../server/seat.ts";
 
 interface Props {
   params: Promise<{ farmId: string; kind: string }>;
@@ -14,6 +14,6 @@ export async function generateMetadata(): Promise<Metadata> {
 }
 
 export default async function Page({ params, searchParams }: Props) {
-  const [seat, { farmId, kind }, { planting }] = await Promise.all([farmerSeat(), params, searchParams]);
+  const [seat, { farmId, kind }, { planting }] = await Promise.all([writingSeat(), params, searchParams]);
   return <RecordPage seat={seat} farmId={farmId} kind={kind} back={"/record"} plantingId={planting} />;
 }

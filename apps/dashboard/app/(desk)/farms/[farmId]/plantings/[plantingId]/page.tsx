@@ -115,6 +115,7 @@ export default async function PlantingPage({ params, searchParams }: Props) {
           detail={detail}
           back={`/farms/${farmId}/plantings/${plantingId}`}
           who="agent"
+          mayWrite
         />
       </Row>
     </>

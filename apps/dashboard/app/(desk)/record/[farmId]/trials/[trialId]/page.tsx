@@ -4,7 +4,7 @@ import Link from "next/link";
 import { getTranslations } from "next-intl/server";
 import { NumbersOf } from "../../../../../../features/trials/NumbersOf.tsx";
 import { call } from "../../../../../../server/api.ts";
-import { farmerSeat } from "../../../../../../server/seat.ts";
+import { writingSeat } from "../../../../../../server/seat.ts";
 import { Row } from "../../../../../../ui/Row.tsx";
 
 interface Props {
@@ -19,7 +19,7 @@ export async function generateMetadata(): Promise<Metadata> {
 /** The farm's own people type what they measured, plot by plot. */
 export default async function FarmersTrialPage({ params }: Props) {
   const [{ officeId }, { farmId, trialId }, t] = await Promise.all([
-    farmerSeat(),
+    writingSeat(),
     params,
     getTranslations("trials"),
   ]);
