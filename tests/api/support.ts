@@ -41,8 +41,8 @@ const DASHBOARD = "http://dashboard.test";
 export type Api = Awaited<ReturnType<typeof startApi>>;
 
 /**
- * Two offices that know nothing of each other. Office A has two farms, an agent, and a farmer of the first farm alone;
- * office B has an agent and a farm.
+ * Two offices that know nothing of each other. Office A has two farms, a lead, an agent, and a farmer and a reader of
+ * the first farm alone; office B has an agent and a farm.
  */
 export async function startApi(
   startAt = "2026-05-10T12:00:00Z",
@@ -93,6 +93,12 @@ export async function startApi(
     return { id, name, email, cookie: cookies.map((c) => c.split(";")[0]).join("; ") };
   };
   const agent = await person("Orla", (userId) => makeAgent(db, office, { userId, name: "Orla" }));
+  const lead = await person("Hild", (userId) =>
+    makeAgent(db, office, { userId, name: "Hild", role: "lead" }),
+  );
+  const reader = await person("Rune", (userId) =>
+    makeFarmer(db, farm, { userId, name: "Rune", role: "reader" }),
+  );
   const farmer = await person("Bram", (userId) => makeFarmer(db, farm, { userId, name: "Bram" }));
   const stranger = await person("Sigrid", (userId) => makeAgent(db, otherOffice, { userId, name: "Sigrid" }));
 
@@ -124,8 +130,10 @@ export async function startApi(
     nextFarm,
     otherOffice,
     otherFarm,
+    lead,
     agent,
     farmer,
+    reader,
     stranger,
     as,
     client,
