@@ -61,12 +61,18 @@ export async function writeApplication(
   return { id, ...value, bedId };
 }
 
-/** Deletes applications and gives what they took back to the shed. */
+/** Gives back to the shed what an application took. */
+const backToTheShed = (
+  tx: Tx,
+  { officeId, farmId, materialId, amountKg }: typeof applications.$inferSelect,
+): Promise<void> => moveStock(tx, { officeId, farmId }, materialId, amountKg);
+
+/** Deletes the applications that an answer wrote. */
 export async function takeBackApplications(
   tx: Tx,
   ctx: Ctx,
   farmId: string,
-  which: { id: string } | { advisoryId: string },
+  advisoryId: string,
 ): Promise<void> {
   const gone = await tx
     .delete(applications)
@@ -74,38 +80,24 @@ export async function takeBackApplications(
       and(
         eq(applications.officeId, ctx.officeId),
         eq(applications.farmId, farmId),
-        "id" in which ? eq(applications.id, which.id) : eq(applications.advisoryId, which.advisoryId),
+        eq(applications.advisoryId, advisoryId),
       ),
     )
-    .returning({ materialId: applications.materialId, amountKg: applications.amountKg });
-  for (const { materialId, amountKg } of gone) {
-    await moveStock(tx, { officeId: ctx.officeId, farmId }, materialId, amountKg);
-  }
+    .returning();
+  for (const one of gone) await backToTheShed(tx, one);
 }
 
-const application: RecordKind<Application> = {
+const application: RecordKind<Application, typeof applications> = {
   one: "application",
   route: recordRoutes.applications.add,
+  table: applications,
   async check(tx, at, { plantingId, bedId, materialId }) {
     await belongsHere(tx, at, "planting", "plantingId", plantingId);
     await belongsHere(tx, at, "bed", "bedId", bedId ?? null);
     await belongsHere(tx, at, "material", "materialId", materialId);
   },
   add: (tx, ctx, farmId, value) => writeApplication(tx, ctx, farmId, value, null),
-  find: async (tx, at, id) =>
-    (
-      await tx
-        .select({ recordedBy: applications.recordedBy, advisoryId: applications.advisoryId })
-        .from(applications)
-        .where(
-          and(
-            eq(applications.officeId, at.officeId),
-            eq(applications.farmId, at.farmId),
-            eq(applications.id, id),
-          ),
-        )
-    )[0],
-  remove: (tx, ctx, farmId, id) => takeBackApplications(tx, ctx, farmId, { id }),
+  removed: (tx, _ctx, gone) => backToTheShed(tx, gone),
 };
 
 export const { add: addApplication, remove: removeApplication } = verbsOf(application);

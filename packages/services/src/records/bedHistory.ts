@@ -29,9 +29,10 @@ export async function listBedHistory(
   );
 }
 
-const grown: RecordKind<BedHistory> = {
+const grown: RecordKind<BedHistory, typeof bedHistory> = {
   one: "crop of a season before",
   route: recordRoutes.bedHistory.add,
+  table: bedHistory,
   async check(tx, at, { bedId, season, crop }) {
     await belongsHere(tx, at, "bed", "bedId", bedId);
     const [same] = await tx
@@ -59,21 +60,6 @@ const grown: RecordKind<BedHistory> = {
     });
     return { id, ...value };
   },
-  find: async (tx, at, id) =>
-    (
-      await tx
-        .select({ recordedBy: bedHistory.recordedBy })
-        .from(bedHistory)
-        .where(
-          and(eq(bedHistory.officeId, at.officeId), eq(bedHistory.farmId, at.farmId), eq(bedHistory.id, id)),
-        )
-    )[0],
-  remove: (tx, ctx, farmId, id) =>
-    tx
-      .delete(bedHistory)
-      .where(
-        and(eq(bedHistory.officeId, ctx.officeId), eq(bedHistory.farmId, farmId), eq(bedHistory.id, id)),
-      ),
 };
 
 export const { add: addBedHistory, remove: removeBedHistory } = verbsOf(grown);

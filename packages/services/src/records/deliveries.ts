@@ -47,9 +47,10 @@ async function priceFromNewest(tx: Tx, at: OfFarm, materialId: string): Promise<
     );
 }
 
-const delivery: RecordKind<Delivery> = {
+const delivery: RecordKind<Delivery, typeof materialLots> = {
   one: "delivery",
   route: recordRoutes.deliveries.add,
+  table: materialLots,
   check: (tx, at, { materialId }) => belongsHere(tx, at, "material", "materialId", materialId),
   async add(tx, ctx, farmId, value) {
     const id = globalThis.crypto.randomUUID();
@@ -61,29 +62,10 @@ const delivery: RecordKind<Delivery> = {
     await priceFromNewest(tx, at, value.materialId);
     return { id, ...value };
   },
-  find: async (tx, at, id) =>
-    (
-      await tx
-        .select({ recordedBy: materialLots.recordedBy })
-        .from(materialLots)
-        .where(
-          and(
-            eq(materialLots.officeId, at.officeId),
-            eq(materialLots.farmId, at.farmId),
-            eq(materialLots.id, id),
-          ),
-        )
-    )[0],
-  async remove(tx, ctx, farmId, id) {
+  async removed(tx, ctx, { farmId, materialId, kg }) {
     const at = { officeId: ctx.officeId, farmId };
-    const gone = await tx
-      .delete(materialLots)
-      .where(and(eq(materialLots.officeId, ctx.officeId), eq(materialLots.id, id)))
-      .returning({ materialId: materialLots.materialId, kg: materialLots.kg });
-    for (const { materialId, kg } of gone) {
-      await moveStock(tx, at, materialId, -kg);
-      await priceFromNewest(tx, at, materialId);
-    }
+    await moveStock(tx, at, materialId, -kg);
+    await priceFromNewest(tx, at, materialId);
   },
 };
 

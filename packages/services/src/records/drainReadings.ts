@@ -1,14 +1,14 @@
 import { type DrainReading, recordRoutes } from "@pith/contract";
 import { drainReadings } from "@pith/db";
 import { refuse } from "@pith/rules";
-import { and, eq } from "drizzle-orm";
 import { nowOf } from "../context.ts";
 import { belongsHere } from "../farms/belongsHere.ts";
 import { type RecordKind, verbsOf } from "./record.ts";
 
-const drainReading: RecordKind<DrainReading> = {
+const drainReading: RecordKind<DrainReading, typeof drainReadings> = {
   one: "drain reading",
   route: recordRoutes.drainReadings.add,
+  table: drainReadings,
   async check(tx, at, { plantingId, ecDSPerM, ph, drainedPct }) {
     if (ecDSPerM === null && ph === null && drainedPct === null) {
       refuse(
@@ -33,21 +33,6 @@ const drainReading: RecordKind<DrainReading> = {
     });
     return { id, on, ...value };
   },
-  find: async (tx, at, id) =>
-    (
-      await tx
-        .select({ recordedBy: drainReadings.recordedBy })
-        .from(drainReadings)
-        .where(
-          and(
-            eq(drainReadings.officeId, at.officeId),
-            eq(drainReadings.farmId, at.farmId),
-            eq(drainReadings.id, id),
-          ),
-        )
-    )[0],
-  remove: (tx, ctx, _farmId, id) =>
-    tx.delete(drainReadings).where(and(eq(drainReadings.officeId, ctx.officeId), eq(drainReadings.id, id))),
 };
 
 export const { add: addDrainReading, remove: removeDrainReading } = verbsOf(drainReading);

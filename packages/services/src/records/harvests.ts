@@ -1,15 +1,15 @@
 import { type Harvest, recordRoutes } from "@pith/contract";
 import { harvests } from "@pith/db";
 import { refuse } from "@pith/rules";
-import { and, eq } from "drizzle-orm";
 import { nowOf } from "../context.ts";
 import { belongsHere } from "../farms/belongsHere.ts";
 import { bedOfPlanting, requireHarvestOpen, requireWorkOpen } from "./closedBeds.ts";
 import { type RecordKind, verbsOf } from "./record.ts";
 
-const harvest: RecordKind<Harvest> = {
+const harvest: RecordKind<Harvest, typeof harvests> = {
   one: "harvest",
   route: recordRoutes.harvests.add,
+  table: harvests,
   async check(tx, at, { plantingId, on, kg, marketableKg }) {
     await belongsHere(tx, at, "planting", "plantingId", plantingId);
     const bedId = await bedOfPlanting(tx, at, plantingId);
@@ -33,17 +33,6 @@ const harvest: RecordKind<Harvest> = {
     });
     return { id, on, ...value };
   },
-  find: async (tx, at, id) =>
-    (
-      await tx
-        .select({ recordedBy: harvests.recordedBy })
-        .from(harvests)
-        .where(and(eq(harvests.officeId, at.officeId), eq(harvests.farmId, at.farmId), eq(harvests.id, id)))
-    )[0],
-  remove: (tx, ctx, farmId, id) =>
-    tx
-      .delete(harvests)
-      .where(and(eq(harvests.officeId, ctx.officeId), eq(harvests.farmId, farmId), eq(harvests.id, id))),
 };
 
 export const { add: addHarvest, remove: removeHarvest } = verbsOf(harvest);

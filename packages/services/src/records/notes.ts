@@ -1,14 +1,14 @@
 import { type Note, recordRoutes } from "@pith/contract";
 import { fieldNotes } from "@pith/db";
-import { and, eq } from "drizzle-orm";
 import { nowOf } from "../context.ts";
 import { belongsHere } from "../farms/belongsHere.ts";
 import { eraseText, keepText } from "../texts.ts";
 import { type RecordKind, verbsOf } from "./record.ts";
 
-const note: RecordKind<Note> = {
+const note: RecordKind<Note, typeof fieldNotes> = {
   one: "field note",
   route: recordRoutes.notes.add,
+  table: fieldNotes,
   check: (tx, at, { plantingId }) => belongsHere(tx, at, "planting", "plantingId", plantingId),
   async add(tx, ctx, farmId, { plantingId, on, kind, value, text }) {
     const id = globalThis.crypto.randomUUID();
@@ -27,21 +27,8 @@ const note: RecordKind<Note> = {
     });
     return { id, plantingId, on, kind, value, text };
   },
-  find: async (tx, at, id) =>
-    (
-      await tx
-        .select({ recordedBy: fieldNotes.recordedBy })
-        .from(fieldNotes)
-        .where(
-          and(eq(fieldNotes.officeId, at.officeId), eq(fieldNotes.farmId, at.farmId), eq(fieldNotes.id, id)),
-        )
-    )[0],
-  async remove(tx, ctx, _farmId, id) {
-    const [gone] = await tx
-      .delete(fieldNotes)
-      .where(and(eq(fieldNotes.officeId, ctx.officeId), eq(fieldNotes.id, id)))
-      .returning({ textId: fieldNotes.textId });
-    if (gone?.textId) await eraseText(tx, ctx, gone.textId);
+  async removed(tx, ctx, { textId }) {
+    if (textId) await eraseText(tx, ctx, textId);
   },
 };
 

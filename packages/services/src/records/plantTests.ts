@@ -1,7 +1,6 @@
 import { type PlantTest, recordRoutes } from "@pith/contract";
 import { plantTests } from "@pith/db";
 import { PlantTestSchema, parseAtTheDoor, refuse } from "@pith/rules";
-import { and, eq } from "drizzle-orm";
 import { nowOf } from "../context.ts";
 import { belongsHere } from "../farms/belongsHere.ts";
 import { plantTestPart } from "../states/parts.ts";
@@ -13,9 +12,10 @@ export function plantTestView(row: typeof plantTests.$inferSelect): PlantTest {
   return { id, plantingId: row.plantingId, sampledOn, kind, stage, labName: row.labName, values };
 }
 
-const plantTest: RecordKind<PlantTest> = {
+const plantTest: RecordKind<PlantTest, typeof plantTests> = {
   one: "leaf or sap test",
   route: recordRoutes.plantTests.add,
+  table: plantTests,
   async check(tx, at, { plantingId, labName: _, ...measured }) {
     parseAtTheDoor(PlantTestSchema, { id: "new", ...measured });
     measured.values.forEach(({ unit }, i) => {
@@ -38,17 +38,6 @@ const plantTest: RecordKind<PlantTest> = {
     });
     return { id, ...value };
   },
-  find: async (tx, at, id) =>
-    (
-      await tx
-        .select({ recordedBy: plantTests.recordedBy })
-        .from(plantTests)
-        .where(
-          and(eq(plantTests.officeId, at.officeId), eq(plantTests.farmId, at.farmId), eq(plantTests.id, id)),
-        )
-    )[0],
-  remove: (tx, ctx, _farmId, id) =>
-    tx.delete(plantTests).where(and(eq(plantTests.officeId, ctx.officeId), eq(plantTests.id, id))),
 };
 
 export const { add: addPlantTest, remove: removePlantTest } = verbsOf(plantTest);

@@ -1,4 +1,6 @@
 import type { Tx } from "@pith/db";
+import { and, eq } from "drizzle-orm";
+import type { PgColumn, PgTable } from "drizzle-orm/pg-core";
 import { recordAudit } from "../audit.ts";
 import { type Ctx, forOffice, requireOwnFarm } from "../context.ts";
 import { adviseFarm } from "../drafts/adviseFarm.ts";
@@ -7,24 +9,28 @@ import type { OfFarm } from "../farms/ofFarm.ts";
 import { lockFarm } from "../farms/requireFarm.ts";
 import { bodyOf } from "../wellFormed.ts";
 
+/** A table of records: whose, who wrote each, and the issued advice whose answer wrote it, if answers do. */
+export type RecordTable = PgTable & {
+  [column in "officeId" | "farmId" | "id" | "recordedBy"]: PgColumn;
+} & { advisoryId?: PgColumn };
+
 /** One kind of record: what differs between notes, applications, waterings and harvests. */
-export interface RecordKind<View extends { id: string }> {
+export interface RecordKind<View extends { id: string }, Table extends RecordTable> {
   one: string;
   route: Parameters<typeof bodyOf>[0];
+  table: Table;
   /** What the wire's schema cannot see. */
   check(tx: Tx, at: OfFarm, value: Omit<View, "id">): Promise<void>;
   add(tx: Tx, ctx: Ctx, farmId: string, value: Omit<View, "id">): Promise<View>;
-  /** Who wrote it, and the issued advice whose answer wrote it, if one did. */
-  find(
-    tx: Tx,
-    at: OfFarm,
-    id: string,
-  ): Promise<{ recordedBy: string | null; advisoryId?: string | null } | undefined>;
-  remove(tx: Tx, ctx: Ctx, farmId: string, id: string): Promise<unknown>;
+  /** What else goes with the row that was taken back. */
+  removed?(tx: Tx, ctx: Ctx, row: Table["$inferSelect"]): Promise<void>;
 }
 
 /** The two verbs of a record, for agents and for the farm's own people. */
-export function verbsOf<View extends { id: string }>(kind: RecordKind<View>) {
+export function verbsOf<View extends { id: string }, Table extends RecordTable>(
+  kind: RecordKind<View, Table>,
+) {
+  const table: RecordTable = kind.table;
   return {
     /** Writes down what was done or seen; what depends on it is advised again. */
     async add(ctx: Ctx, farmId: string, raw: unknown): Promise<View> {
@@ -46,20 +52,26 @@ export function verbsOf<View extends { id: string }>(kind: RecordKind<View>) {
       requireOwnFarm(ctx, farmId);
       return forOffice(ctx, async (tx) => {
         await lockFarm(tx, ctx, farmId);
-        const row = found(await kind.find(tx, { officeId: ctx.officeId, farmId }, id), kind.one);
-        if (ctx.actor.role === "farmer" && row.recordedBy !== ctx.actor.userId) {
+        const ofRecord = and(eq(table.officeId, ctx.officeId), eq(table.farmId, farmId), eq(table.id, id));
+        const [row] = (await tx.select().from(table).where(ofRecord)) as {
+          recordedBy: string | null;
+          advisoryId?: string | null;
+        }[];
+        const { recordedBy, advisoryId } = found(row, kind.one);
+        if (ctx.actor.role === "farmer" && recordedBy !== ctx.actor.userId) {
           throw new ServiceError(
             "forbidden",
             `Only who wrote this ${kind.one}, or an agent, may take it back.`,
           );
         }
-        if (row.advisoryId) {
+        if (advisoryId) {
           throw new ServiceError(
             "conflict",
             `This ${kind.one} came with the answer to an advice; answer that advice again to correct it.`,
           );
         }
-        await kind.remove(tx, ctx, farmId, id);
+        await tx.delete(table).where(ofRecord);
+        await kind.removed?.(tx, ctx, row as Table["$inferSelect"]);
         await recordAudit(tx, ctx, { action: `${kind.one}.remove`, entity: kind.one, entityId: id });
         await adviseFarm(tx, ctx, farmId);
         return { done: true as const };

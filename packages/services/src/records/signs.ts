@@ -62,9 +62,10 @@ const viewOf = (row: Row, text: string | null): Sign =>
     text,
   }) as Sign;
 
-const sign: RecordKind<Sign> = {
+const sign: RecordKind<Sign, typeof signs> = {
   one: "sign",
   route: recordRoutes.signs.add,
+  table: signs,
   check: (tx, at, { plantingId }) => belongsHere(tx, at, "planting", "plantingId", plantingId),
   async add(tx, ctx, farmId, { on, text, ...value }) {
     const id = globalThis.crypto.randomUUID();
@@ -81,19 +82,8 @@ const sign: RecordKind<Sign> = {
     });
     return { id, on, text, ...value };
   },
-  find: async (tx, at, id) =>
-    (
-      await tx
-        .select({ recordedBy: signs.recordedBy })
-        .from(signs)
-        .where(and(eq(signs.officeId, at.officeId), eq(signs.farmId, at.farmId), eq(signs.id, id)))
-    )[0],
-  async remove(tx, ctx, _farmId, id) {
-    const [gone] = await tx
-      .delete(signs)
-      .where(and(eq(signs.officeId, ctx.officeId), eq(signs.id, id)))
-      .returning({ textId: signs.textId });
-    if (gone?.textId) await eraseText(tx, ctx, gone.textId);
+  async removed(tx, ctx, { textId }) {
+    if (textId) await eraseText(tx, ctx, textId);
   },
 };
 

@@ -1,15 +1,15 @@
 import { recordRoutes, type SoilWaterReading } from "@pith/contract";
 import { soilWaterReadings } from "@pith/db";
 import { parseAtTheDoor, SoilWaterReadingSchema } from "@pith/rules";
-import { and, eq } from "drizzle-orm";
 import { nowOf } from "../context.ts";
 import { ServiceError } from "../errors.ts";
 import { belongsHere } from "../farms/belongsHere.ts";
 import { type RecordKind, verbsOf } from "./record.ts";
 
-const soilWater: RecordKind<SoilWaterReading> = {
+const soilWater: RecordKind<SoilWaterReading, typeof soilWaterReadings> = {
   one: "soil sensor's reading",
   route: recordRoutes.soilWater.add,
+  table: soilWaterReadings,
   async check(tx, at, { bedId, ...reading }) {
     parseAtTheDoor(SoilWaterReadingSchema, reading);
     await belongsHere(tx, at, "bed", "bedId", bedId);
@@ -38,23 +38,6 @@ const soilWater: RecordKind<SoilWaterReading> = {
     }
     return { id, ...value, at };
   },
-  find: async (tx, at, id) =>
-    (
-      await tx
-        .select({ recordedBy: soilWaterReadings.recordedBy })
-        .from(soilWaterReadings)
-        .where(
-          and(
-            eq(soilWaterReadings.officeId, at.officeId),
-            eq(soilWaterReadings.farmId, at.farmId),
-            eq(soilWaterReadings.id, id),
-          ),
-        )
-    )[0],
-  remove: (tx, ctx, _farmId, id) =>
-    tx
-      .delete(soilWaterReadings)
-      .where(and(eq(soilWaterReadings.officeId, ctx.officeId), eq(soilWaterReadings.id, id))),
 };
 
 export const { add: addSoilWater, remove: removeSoilWater } = verbsOf(soilWater);

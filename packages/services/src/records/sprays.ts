@@ -37,9 +37,10 @@ export async function listSprays(
   return rows.map(viewOf);
 }
 
-const spray: RecordKind<Spray> = {
+const spray: RecordKind<Spray, typeof sprays> = {
   one: "spraying",
   route: recordRoutes.sprays.add,
+  table: sprays,
   check: (tx, at, { bedId }) => belongsHere(tx, at, "bed", "bedId", bedId),
   async add(tx, ctx, farmId, value) {
     // An interval that begins in the future would close a bed that nobody sprayed.
@@ -57,17 +58,6 @@ const spray: RecordKind<Spray> = {
     });
     return { id, ...value };
   },
-  find: async (tx, at, id) =>
-    (
-      await tx
-        .select({ recordedBy: sprays.recordedBy })
-        .from(sprays)
-        .where(and(eq(sprays.officeId, at.officeId), eq(sprays.farmId, at.farmId), eq(sprays.id, id)))
-    )[0],
-  remove: (tx, ctx, farmId, id) =>
-    tx
-      .delete(sprays)
-      .where(and(eq(sprays.officeId, ctx.officeId), eq(sprays.farmId, farmId), eq(sprays.id, id))),
 };
 
 export const { add: addSpray, remove: removeSpray } = verbsOf(spray);

@@ -53,9 +53,10 @@ async function onThatSite(tx: Tx, at: OfFarm, { siteId, valveId }: Value): Promi
     refuse("valveId", "must be a valve of the site named", "a valve of that site", valveId);
 }
 
-const waterTest: RecordKind<WaterTest> = {
+const waterTest: RecordKind<WaterTest, typeof waterTests> = {
   one: "water test",
   route: recordRoutes.waterTests.add,
+  table: waterTests,
   async check(tx, at, value) {
     const measured = measuredOf(value);
     if (Object.keys(measured).length === 0) {
@@ -89,17 +90,6 @@ const waterTest: RecordKind<WaterTest> = {
     });
     return { id, ...value };
   },
-  find: async (tx, at, id) =>
-    (
-      await tx
-        .select({ recordedBy: waterTests.recordedBy })
-        .from(waterTests)
-        .where(
-          and(eq(waterTests.officeId, at.officeId), eq(waterTests.farmId, at.farmId), eq(waterTests.id, id)),
-        )
-    )[0],
-  remove: (tx, ctx, _farmId, id) =>
-    tx.delete(waterTests).where(and(eq(waterTests.officeId, ctx.officeId), eq(waterTests.id, id))),
 };
 
 export const { add: addWaterTest, remove: removeWaterTest } = verbsOf(waterTest);

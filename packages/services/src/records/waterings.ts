@@ -37,37 +37,24 @@ export async function writeWatering(
   return { id, valveId, on, minutes, litres };
 }
 
-export const takeBackWaterings = (
-  tx: Tx,
-  ctx: Ctx,
-  farmId: string,
-  which: { id: string } | { advisoryId: string },
-) =>
+/** Deletes the waterings that an answer wrote. */
+export const takeBackWaterings = (tx: Tx, ctx: Ctx, farmId: string, advisoryId: string) =>
   tx
     .delete(waterings)
     .where(
       and(
         eq(waterings.officeId, ctx.officeId),
         eq(waterings.farmId, farmId),
-        "id" in which ? eq(waterings.id, which.id) : eq(waterings.advisoryId, which.advisoryId),
+        eq(waterings.advisoryId, advisoryId),
       ),
     );
 
-const watering: RecordKind<Watering> = {
+const watering: RecordKind<Watering, typeof waterings> = {
   one: "watering",
   route: recordRoutes.waterings.add,
+  table: waterings,
   check: (tx, at, { valveId }) => belongsHere(tx, at, "valve", "valveId", valveId),
   add: (tx, ctx, farmId, value) => writeWatering(tx, ctx, farmId, value, null),
-  find: async (tx, at, id) =>
-    (
-      await tx
-        .select({ recordedBy: waterings.recordedBy, advisoryId: waterings.advisoryId })
-        .from(waterings)
-        .where(
-          and(eq(waterings.officeId, at.officeId), eq(waterings.farmId, at.farmId), eq(waterings.id, id)),
-        )
-    )[0],
-  remove: (tx, ctx, farmId, id) => takeBackWaterings(tx, ctx, farmId, { id }),
 };
 
 export const { add: addWatering, remove: removeWatering } = verbsOf(watering);
