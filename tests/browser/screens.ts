@@ -65,6 +65,7 @@ export async function findScreens(): Promise<Screen[]> {
     // One farm's part: the checks look at every letter, and one entry is like another.
     mine("round", `/round?farm=${farmId}`),
     mine("round-all", `/round?show=all&farm=${farmId}`),
+    mine("office", "/office"),
     mine("farms", "/farms"),
     mine("farm-new", "/farms/new"),
     mine("farm", farm),

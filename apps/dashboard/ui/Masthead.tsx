@@ -4,7 +4,7 @@ import { homeOf, type Seat } from "../server/seat.ts";
 import { NavLink } from "./NavLink.tsx";
 
 const PLACES = {
-  agent: ["round", "farms", "guides", "evidence", "ledger", "settings"],
+  agent: ["round", "farms", "evidence", "ledger", "office"],
   farmer: ["today", "record"],
 } as const;
 

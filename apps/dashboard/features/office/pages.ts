@@ -1,0 +1,13 @@
+/** What an office looks after, in the order in which the office page lists it. Each has its words under `office.pages`. */
+export interface OfficePage {
+  key: "settings" | "guides" | "ledger";
+  href: string;
+  /** For a lead alone. */
+  lead?: true;
+}
+
+export const OFFICE_PAGES: readonly OfficePage[] = [
+  { key: "settings", href: "/settings" },
+  { key: "guides", href: "/guides" },
+  { key: "ledger", href: "/ledger" },
+];
