@@ -1,3 +1,4 @@
+import { randomUUID } from "node:crypto";
 import postgres, { type Sql } from "postgres";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { freshDatabase, type TestDatabase } from "../support/database.ts";
@@ -50,13 +51,13 @@ test("the office leads every primary key, unique constraint, unique index and fo
     select c.conname as key, t.relname as table, a.attname as first
     from pg_constraint c join pg_class t on t.oid = c.conrelid join pg_namespace n on n.oid = t.relnamespace
     join pg_attribute a on a.attrelid = t.oid and a.attnum = c.conkey[1]
-    where n.nspname = 'public' and c.contype in ('p', 'u', 'f')
+    where n.nspname = 'public' and c.contype in ('p', 'u', 'f') and not t.relispartition
     union all
     select i.relname, t.relname, a.attname
     from pg_index x join pg_class i on i.oid = x.indexrelid join pg_class t on t.oid = x.indrelid
     join pg_namespace n on n.oid = t.relnamespace
     join pg_attribute a on a.attrelid = t.oid and a.attnum = x.indkey[0]
-    where n.nspname = 'public' and x.indisunique`;
+    where n.nspname = 'public' and x.indisunique and not t.relispartition`;
   const withKeys = new Set(keys.map((key) => key.table));
   expect(await tablesInCatalog(sql)).toEqual([...withKeys].sort());
   const notLed = keys.filter((key) => key.first !== (key.table === "offices" ? "id" : "office_id"));
@@ -80,8 +81,46 @@ test("no view, foreign table or function of higher rank leads around the policie
     union all
     select p.proname from pg_proc p join pg_namespace n on n.oid = p.pronamespace
     where n.nspname in ('public', 'auth') and p.prosecdef`;
-  expect(ways.map((row) => row.name)).toEqual([]);
+  // Partitions are made and dropped by the owner; neither function takes or answers anything of a tenant's.
+  expect(ways.map((row) => row.name).sort()).toEqual(["drop_old_readings", "make_readings_month"]);
 });
+
+test("a partition has no grant of its own, and forced row-level security with a policy that lets nobody in", async () => {
+  const parts = await sql<{ name: string; closed: boolean; granted: boolean }[]>`
+    select c.relname as name, c.relrowsecurity and c.relforcerowsecurity
+        and (select bool_and(pg_get_expr(p.polqual, p.polrelid) like '%AND false%') from pg_policy p where p.polrelid = c.oid) as closed,
+      has_table_privilege('pith_app', c.oid, 'select, insert, update, delete') as granted
+    from pg_class c join pg_namespace n on n.oid = c.relnamespace
+    where n.nspname = 'public' and c.relispartition and c.relkind = 'r'`;
+  expect(parts.length).toBeGreaterThanOrEqual(4);
+  expect(parts.filter((part) => !part.closed || part.granted)).toEqual([]);
+});
+
+test("even with a grant on everything, a partition shows nobody a row, and the parent shows them as before", async () => {
+  await sql`select make_readings_month('2026-06-01')`;
+  await sql
+    .begin(async (tx) => {
+      const ids = { office: randomUUID(), farm: randomUUID(), site: randomUUID(), series: randomUUID() };
+      await tx`insert into offices (id, name, county) values (${ids.office}, 'A', 'B')`;
+      await tx`insert into farms (office_id, id, name) values (${ids.office}, ${ids.farm}, 'C')`;
+      await tx`insert into sites (office_id, farm_id, id, name, latitude_deg, longitude_deg, elevation_m, time_zone)
+      values (${ids.office}, ${ids.farm}, ${ids.site}, 'D', 47, -93, 400, 'America/Chicago')`;
+      await tx`insert into series (office_id, farm_id, id, site_id, name, label, quantity, unit, expected_every_s, silent_after_s)
+      values (${ids.office}, ${ids.farm}, ${ids.series}, ${ids.site}, 'e', 'E', 'air-temperature', 'Cel', 60, 600)`;
+      await tx`insert into readings (office_id, farm_id, series_id, at, value)
+      values (${ids.office}, ${ids.farm}, ${ids.series}, '2026-06-05T00:00:00Z', 9)`;
+      await tx`grant select on all tables in schema public to pith_app`;
+      await tx`set local role pith_app`;
+      await tx`select set_config('app.office_id', ${ids.office}, true), set_config('app.role', 'agent', true), set_config('app.farm_ids', '*', true)`;
+      expect((await tx`select * from readings`).length).toBe(1);
+      expect((await tx`select * from readings_2026_06`).length).toBe(0);
+      throw new Undo();
+    })
+    .catch((error: unknown) => {
+      if (!(error instanceof Undo)) throw error;
+    });
+});
+class Undo extends Error {}
 
 test("the two login roles own nothing, are members of nothing and have no powers", async () => {
   const roles = await sql`

@@ -1,6 +1,7 @@
 import { randomUUID } from "node:crypto";
 import * as schema from "@pith/db";
 import { type Db, withOffice } from "@pith/db";
+import { sql } from "drizzle-orm";
 import { getTableConfig, PgTable } from "drizzle-orm/pg-core";
 import type { Sql } from "postgres";
 import * as make from "../support/factories.ts";
@@ -208,6 +209,33 @@ async function fillFarm(
     await tx
       .insert(schema.trialValues)
       .values({ ...mine, trialId, plotId: randomUUID(), responseId: randomUUID(), onDay, value: 4.2 });
+    const seriesId = randomUUID();
+    await tx.insert(schema.series).values({
+      ...mine,
+      id: seriesId,
+      siteId: site.id,
+      name: `mast-${seq}`,
+      label: "Air at the mast",
+      quantity: "air-temperature",
+      unit: "Cel",
+      expectedEveryS: 600,
+      silentAfterS: 7200,
+    });
+    await tx.insert(schema.sensorKeys).values({
+      ...mine,
+      name: "Mast",
+      prefix: "pith_abcdefg",
+      secretSha256: hash,
+      seriesIds: [seriesId],
+      createdBy: userId,
+    });
+    await tx.execute(sql`select make_readings_month('2026-06-01')`);
+    const ofSeries = { ...mine, seriesId };
+    await tx.insert(schema.readings).values({ ...ofSeries, at: "2026-06-01T03:00:00Z", value: 8.5 });
+    const sums = { readings: 1, flagged: 0, lowest: 8.5, highest: 8.5, mean: 8.5, total: 8.5 };
+    await tx.insert(schema.readingHours).values({ ...ofSeries, hour: "2026-06-01T03:00:00Z", ...sums });
+    await tx.insert(schema.readingDays).values({ ...ofSeries, day: onDay, hours: 1, ...sums });
+    await tx.insert(schema.readingsStale).values({ ...ofSeries, utcDay: onDay });
     await tx.insert(schema.officeSources).values({ officeId, source: { id: `own-${farm.id}` } });
     await tx.insert(schema.officeGuides).values({ officeId, guide: { id: `own-${farm.id}` } });
     await tx.insert(schema.labMappings).values({ officeId, lab: `county ${seq}`, columns: [] });
@@ -234,11 +262,11 @@ async function fillFarm(
   });
 }
 
-/** Every table of the schema public, from the catalog: whatever stands there holds a tenant's rows. */
+/** Every table of the schema public, from the catalog: whatever stands there holds a tenant's rows. Of a parted one, the whole. */
 export async function tablesInCatalog(sql: Sql): Promise<string[]> {
   const rows = await sql<{ name: string }[]>`
     select c.relname as name from pg_class c join pg_namespace n on n.oid = c.relnamespace
-    where n.nspname = 'public' and c.relkind in ('r', 'p', 'f') order by 1`;
+    where n.nspname = 'public' and c.relkind in ('r', 'p', 'f') and not c.relispartition order by 1`;
   return rows.map((row) => row.name);
 }
 

@@ -74,6 +74,13 @@ describe("the application's role cannot", () => {
     "delete from texts",
     "delete from offices",
     "delete from farms",
+    "update readings set value = value",
+    "update sensor_keys set secret_sha256 = secret_sha256",
+    "delete from series",
+    "select * from readings_2026_06",
+    "insert into readings_2026_06 select * from readings",
+    "drop table readings_2026_06",
+    "truncate readings",
   ])("%s", async (statement) => {
     expect(await sqlState(app.unsafe(statement))).toBe(DENIED);
   });

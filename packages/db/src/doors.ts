@@ -53,20 +53,28 @@ interface Settings {
   role: string;
   farmIds: string;
   userId: string | null;
+  /** A sensor's alone. */
+  sensor?: { keyId: string; seriesIds: string };
+  /** Of a key that was presented, before its office is known. */
+  keySha256?: string;
 }
 
-const transactionWith = <T>(
+/** For the doors of this package alone. */
+export const transactionWith = <T>(
   db: Db,
   settings: Settings,
   work: (tx: Tx) => Promise<T>,
   config?: { accessMode: "read only" },
 ): Promise<T> =>
   poolOf(db).transaction(async (tx) => {
+    const { sensor, keySha256 } = settings;
     await tx.execute(sql`select
       set_config('app.office_id', ${settings.officeId}, true),
       set_config('app.role', ${settings.role}, true),
       set_config('app.farm_ids', ${settings.farmIds}, true),
-      set_config('app.user_id', ${settings.userId ?? ""}, true)`);
+      set_config('app.user_id', ${settings.userId ?? ""}, true)
+      ${sensor ? sql`, set_config('app.sensor_key', ${sensor.keyId}, true), set_config('app.series_ids', ${sensor.seriesIds}, true)` : sql``}
+      ${keySha256 === undefined ? sql`` : sql`, set_config('app.key_sha256', ${keySha256}, true)`}`);
     try {
       return await work(tx);
     } catch (error) {
@@ -89,6 +97,7 @@ function connectionIsGone(error: unknown): boolean {
 
 const UUID = /^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$/i;
 
-function mustBeUuid(field: string, value: string): void {
+/** For the doors of this package alone. */
+export function mustBeUuid(field: string, value: string): void {
   if (!UUID.test(value)) throw new TypeError(`${field} must be a UUID: ${JSON.stringify(value)}`);
 }

@@ -5,6 +5,8 @@
  *   withOffice(db, { officeId, role, farmIds, userId }, (tx) => ...)
  *                                                          one transaction inside one office, as agent or farmer
  *   withUser(db, userId, (tx) => ...)                      one transaction that reads this person's memberships
+ *   withPresentedKey(db, sha256Hex, (tx) => ...)           one transaction that reads the key a sensor presented
+ *   withSensor(db, { officeId, keyId, seriesIds }, ...)    one transaction that appends to the series a key names
  *   assertUnprivileged(db): Promise<void>                  refuses a role that row-level security does not hold
  *   openAuthDatabase(url, { max, prepare? }): { drizzle, close }   pool as `pith_auth`, for the sign-in library
  *   tables (offices, memberships, farms, ...), authTables  drizzle tables; operators come from drizzle-orm
@@ -21,3 +23,4 @@ export { assertUnprivileged } from "./assertUnprivileged.ts";
 export { type Acting, withOffice, withUser } from "./doors.ts";
 export { type AuthDb, type Db, openAuthDatabase, openDatabase, type PoolOptions, type Tx } from "./open.ts";
 export * from "./schema/index.ts";
+export { type ActingSensor, withPresentedKey, withSensor } from "./sensorDoor.ts";

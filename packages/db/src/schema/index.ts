@@ -6,4 +6,5 @@ export * from "./measured.ts";
 export * from "./offices.ts";
 export * from "./proof.ts";
 export * from "./records.ts";
+export * from "./sensors.ts";
 export type { PlanBlock, TrialPlan, TrialPlot } from "./shapes.ts";

@@ -9,6 +9,8 @@ export const BED_KINDS = ["ground", "containers"] as const;
 export const CERTIFICATIONS = ["none", "transition", "certified"] as const;
 export const CERTIFIED_USES = ["allowed", "restricted", "prohibited", "unknown"] as const;
 export const COVERS = ["none", "fleece", "low-tunnel", "high-tunnel", "heated-house"] as const;
+/** What a sensor can stand under in its bed. */
+export const SENSOR_COVERS = ["fleece", "low-tunnel", "high-tunnel", "heated-house"] as const;
 export const MULCHES = ["none", "black", "clear", "white", "silver", "organic"] as const;
 export const SPECIES = ["annuum", "chinense", "baccatum", "frutescens", "pubescens"] as const;
 export const MEDIA = ["mineral-soil", "organic-soil", "potting-medium"] as const;
@@ -31,6 +33,16 @@ export const SUBJECT_KINDS = [
 export const SHADE_SIDES = ["north", "east", "south", "west"] as const;
 export const PICK_AT = ["green", "colour"] as const;
 export const SPRAY_TARGETS = ["insects", "mites", "disease", "weeds", "other"] as const;
+/** Work on a bed that no other record speaks of. */
+export const WORK_TASKS = [
+  "setting-out",
+  "covering",
+  "airing",
+  "topping",
+  "hardening",
+  "weeding",
+  "other",
+] as const;
 export const PHOTO_TYPES = ["image/jpeg", "image/png", "image/webp"] as const;
 export const MISSING_REASONS = ["plants-lost", "not-measured", "mixed-up", "spoiled"] as const;
 export const ANSWER_KINDS = ["advice", "needs-more", "does-not-apply", "refused"] as const;
