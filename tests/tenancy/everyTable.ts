@@ -111,7 +111,15 @@ async function fillFarm(
     await tx
       .insert(schema.plantTemperatures)
       .values({ ...mine, plantingId: planting.id, at: "2026-06-01T03:00:00Z", temperatureC: 8.5 });
-    await tx.insert(schema.drafts).values({ ...mine, ...subject, kind: "advice", orderKey: 1 });
+    const draftId = randomUUID();
+    await tx.insert(schema.drafts).values({ ...mine, ...subject, id: draftId, kind: "advice", orderKey: 1 });
+    await tx
+      .insert(schema.secondReadings)
+      .values({ ...mine, draftId, stateSha256: SHA, askedBy: userId, noteTextId: textId });
+    await tx
+      .insert(schema.standingOrders)
+      .values({ ...mine, ruleId: "set-out", ruleVersion: 1, terms: {}, endsOn: onDay, signedBy: userId });
+    await tx.insert(schema.issuingSettings).values({ officeId }).onConflictDoNothing();
     await tx.insert(schema.advisories).values({
       ...mine,
       ...subject,

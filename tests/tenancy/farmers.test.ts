@@ -41,7 +41,7 @@ const asFarmer = () =>
 const farmTables = tenantTables.filter((table) =>
   getTableConfig(table).columns.some((column) => column.name === "farm_id"),
 );
-const NOT_A_FARMERS = ["drafts", "imports", "sensor_keys", "readings_stale"];
+const NOT_A_FARMERS = ["drafts", "imports", "sensor_keys", "readings_stale", "second_readings"];
 
 describe.each(farmTables.map(tableName))("%s", (table) => {
   test("a farmer sees their own farm's rows, if they are theirs to see, and no other farm's", async () => {
@@ -77,6 +77,8 @@ test.each([
   "idempotency_keys",
   "office_guides",
   "lab_mappings",
+  "issuing_settings",
+  "second_readings",
 ])("%s shows a farmer nothing of anybody else's", async (table) => {
   const rows = await withOffice(db, asFarmer(), (tx) => tx.execute(sql`select 1 from ${sql.raw(table)}`));
   expect(rows.length).toBe(0);

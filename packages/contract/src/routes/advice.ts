@@ -44,6 +44,7 @@ export const AdvisoryStatusSchema = z.enum([
   "cannot",
   "withdrawn",
   "superseded",
+  "expired",
 ]);
 
 /** What was really done, or why not. */

@@ -31,7 +31,7 @@ export const drafts = pgTable("drafts", {
   setAsideUntil: day("set_aside_until"),
 });
 
-/** Issued advice. What was said cannot be changed; only `status`, `readAt` and the withdrawal can. */
+/** Issued advice. What was said cannot be changed; only what became of it can. */
 export const advisories = pgTable("advisories", {
   ...ofFarm(),
   ...about(),
@@ -42,10 +42,20 @@ export const advisories = pgTable("advisories", {
   expected: jsonb("expected").$type<Record<string, unknown>>(),
   noteTextId: uuid("note_text_id"),
   issuedBy: uuid("issued_by").notNull(),
+  /** The second agent, where two were wanted. */
+  confirmedBy: uuid("confirmed_by"),
+  /** The permission it was issued on, where no agent issued it. */
+  standingOrderId: uuid("standing_order_id"),
+  standingOrderVersion: integer("standing_order_version"),
   issuedAt: instantOrNow("issued_at"),
+  /** When its window has gone by at the site. Status `expired` follows later; readers go by this. */
+  expiresAt: instant("expires_at"),
   ledgerSeq: bigint("ledger_seq", { mode: "number" }).notNull(),
   status: text("status", { enum: ADVISORY_STATUSES }).notNull().default("issued"),
   readAt: instant("read_at"),
+  expiredAt: instant("expired_at"),
+  supersededBy: uuid("superseded_by"),
+  supersededAt: instant("superseded_at"),
   withdrawnAt: instant("withdrawn_at"),
   withdrawnBy: uuid("withdrawn_by"),
   withdrawnTextId: uuid("withdrawn_text_id"),

@@ -55,7 +55,10 @@ export const ADVISORY_STATUSES = [
   "cannot",
   "withdrawn",
   "superseded",
+  "expired",
 ] as const;
+/** For which advice a second agent must say yes. */
+export const SECOND_READERS = ["never", "rules", "danger", "always"] as const;
 
 // Lists that grow with the rules: the rules check them at the door, so the database has no CHECK to keep in step.
 export const MARKET_TYPES = [
