@@ -7,6 +7,7 @@ import {
   importRoutes,
   openRoutes,
   recordRoutes,
+  seasonRecordRoutes,
   trialRoutes,
   weatherRoutes,
 } from "@pith/contract";
@@ -39,6 +40,7 @@ export const everyRoute: Route[] = [
   farmRoutes,
   guideRoutes,
   recordRoutes,
+  seasonRecordRoutes,
   importRoutes,
   adviceRoutes,
   weatherRoutes,

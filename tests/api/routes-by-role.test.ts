@@ -62,7 +62,14 @@ const application = () => ({
   areaM2: 54,
   minutesOfLabour: null,
 });
-const watering = () => ({ valveId: here.valveId, on: "2026-05-09", minutes: 30, litres: null });
+const watering = () => ({
+  valveId: here.valveId,
+  on: "2026-05-09",
+  minutes: 30,
+  litres: null,
+  minutesOfLabour: 5,
+});
+const work = () => ({ bedId: here.bedId, on: "2026-05-09", task: "weeding", minutesOfLabour: 45 });
 const waterTest = () => ({
   siteId: here.siteId,
   valveId: here.valveId,
@@ -426,6 +433,7 @@ const rows: Record<string, Row> = {
         "applications",
         "waterings",
         "harvests",
+        "works",
         "soilTests",
         "waterTests",
         "soilWater",
@@ -576,6 +584,24 @@ const rows: Record<string, Row> = {
   [`DELETE ${ofFarm}/photos/{id}`]: {
     ...both(200),
     with: async (who) => id(await added(who, `signs/${await added(who, "signs", sign())}/photos`, photo)),
+  },
+  [`POST ${ofFarm}/works`]: {
+    ...both(201),
+    with: async () => ({ body: work() }),
+    says: (body) => expect(body).toEqual({ ...work(), id: expect.any(String) }),
+  },
+  [`DELETE ${ofFarm}/works/{id}`]: {
+    ...both(200),
+    with: async (who) => id(await added(who, "works", work())),
+  },
+  [`GET ${ofFarm}/season-record`]: {
+    ...both(200),
+    says: (body) =>
+      expect(body).toMatchObject({ farm: "Low Fell", season: 2026, from: "2026-01-01", to: "2026-12-31" }),
+  },
+  [`GET ${ofFarm}/season-record.csv`]: {
+    ...both(200),
+    with: async () => ({ query: "?table=beds" }),
   },
   [`POST ${ofFarm}/sprays`]: {
     ...both(201),

@@ -247,6 +247,13 @@ async function fillFarm(
     await tx.insert(schema.officeSources).values({ officeId, source: { id: `own-${farm.id}` } });
     await tx.insert(schema.officeGuides).values({ officeId, guide: { id: `own-${farm.id}` } });
     await tx.insert(schema.labMappings).values({ officeId, lab: `county ${seq}`, columns: [] });
+    await tx.insert(schema.works).values({
+      ...mine,
+      bedId: bed.id,
+      onDay,
+      task: "weeding",
+      minutesOfLabour: 40,
+    });
     await tx.insert(schema.waterings).values({ ...mine, valveId: valve.id, onDay, minutes: 40 });
     await tx.insert(schema.harvests).values({ ...mine, plantingId: planting.id, onDay, kg: 12 });
     await tx.insert(schema.ledgerStates).values({ officeId, sha256: hash, state: "{}" });

@@ -177,6 +177,7 @@ test("a farmer cannot change what the agent keeps: ground, plantings, shed, weat
     "applications",
     "waterings",
     "harvests",
+    "works",
     "drafts",
     "imports",
   ]) {

@@ -1,3 +1,4 @@
+import { recordRoutes } from "@pith/contract";
 import { authTables } from "@pith/db";
 import {
   BASE_TEMPERATURE_FROM,
@@ -101,6 +102,7 @@ test.each([
   ["plantings", "base_temperature_from", BASE_TEMPERATURE_FROM],
   ["beds", "shaded_from", SHADE_SIDES],
   ["sprays", "target", SPRAY_TARGETS],
+  ["works", "task", recordRoutes.WORK_TASKS],
   ["trial_values", "missing", MISSING_REASONS],
   ["soil_tests", "medium", SoilTestSchema.shape.medium.options],
   ["drafts", "subject_kind", StateSchema.options.map((state) => state.shape.kind.value)],

@@ -18,6 +18,7 @@ import { guideRoutesOf } from "./routes/guides.ts";
 import { importRoutesOf } from "./routes/imports.ts";
 import { openRoutesOf } from "./routes/open.ts";
 import { recordRoutesOf } from "./routes/records.ts";
+import { seasonRecordRoutesOf } from "./routes/seasonRecord.ts";
 import { trialRoutesOf } from "./routes/trials.ts";
 import { weatherRoutesOf } from "./routes/weather.ts";
 
@@ -70,6 +71,7 @@ export function createApp(deps: AppDeps): App {
   weatherRoutesOf(app);
   bedPlanRoutesOf(app);
   trialRoutesOf(app);
+  seasonRecordRoutesOf(app);
   evidenceRoutesOf(app);
 
   app.openAPIRegistry.registerComponent("securitySchemes", "session", {

@@ -42,8 +42,16 @@ export type {
   Watering,
   WaterTest,
   WeatherDay,
+  Work,
 } from "./routes/records.ts";
 export * as recordRoutes from "./routes/records.ts";
+export {
+  SEASON_TABLES,
+  type SeasonRecord,
+  type SeasonRow,
+  type SeasonTable,
+} from "./routes/seasonRecord.ts";
+export * as seasonRecordRoutes from "./routes/seasonRecord.ts";
 export type { PlotValue, Trial, TrialDetail } from "./routes/trials.ts";
 export * as trialRoutes from "./routes/trials.ts";
 export type { Alarm } from "./routes/weather.ts";

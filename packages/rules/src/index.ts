@@ -20,6 +20,7 @@ export {
 export { type OfficeSource, OfficeSourceSchema } from "./evidence/office.ts";
 export { claims, claimsOf, sources } from "./evidence/register.ts";
 export { type Claim, GRADES, type Grade, SOURCE_KINDS, type Source } from "./evidence/types.ts";
+export { type GivenNutrients, givenTo } from "./food/given.ts";
 export { checkGuide } from "./guides/check.ts";
 export { type GuideListing, guideListings, guides, listGuide } from "./guides/register.ts";
 export { type Guide, GuideSchema } from "./guides/schema.ts";
@@ -43,7 +44,12 @@ export {
 } from "./missing/types.ts";
 export { type SprayIntervals, sprayIntervals } from "./plant/sprayIntervals.ts";
 export { quantities } from "./quantities/index.ts";
+export { convertNutrient } from "./quantities/soil/nutrientForm.ts";
 export { rules } from "./rules/index.ts";
+export {
+  INTERVAL_SOURCE as RAW_MANURE_SOURCE,
+  intervalOf as rawManureInterval,
+} from "./rules/manure-timing/interval.ts";
 export * from "./states/bedPlan.ts";
 export * from "./states/food.ts";
 export * from "./states/parts.ts";
@@ -51,7 +57,16 @@ export * from "./states/plant.ts";
 export * from "./states/states.ts";
 export * from "./states/structure.ts";
 export * from "./states/trial.ts";
-export type { Measure, MeasureUnit, Message, Param } from "./text/message.ts";
+export { uptakePerTonne } from "./tables/uptake.ts";
+export {
+  type Measure,
+  type MeasureUnit,
+  type Message,
+  measure,
+  onDay,
+  type Param,
+  say,
+} from "./text/message.ts";
 export { type Reader, render, renderWord } from "./text/render.ts";
 export { formatMeasure, shownUnit, type UnitSystem } from "./text/units.ts";
 export { blocksNeeded } from "./trials/blocksNeeded.ts";
@@ -61,3 +76,4 @@ export { type LayTrial, layTrial } from "./trials/layTrial.ts";
 export { unitOf as responseUnitOf } from "./trials/sentence.ts";
 export * from "./warmth/hindcast.ts";
 export { readDailySeries } from "./warmth/hindcastSeries.ts";
+export { croppedAreaM2 } from "./water/ground.ts";

@@ -13,6 +13,7 @@ import {
   addSpray,
   addWatering,
   addWaterTest,
+  addWork,
   getPhoto,
   getRecords,
   getWeather,
@@ -29,6 +30,7 @@ import {
   removeSpray,
   removeWatering,
   removeWaterTest,
+  removeWork,
 } from "@pith/services";
 import type { App } from "../env.ts";
 
@@ -36,7 +38,7 @@ import type { App } from "../env.ts";
 export function recordRoutesOf(app: App) {
   const { notes, applications, waterings, harvests, waterTests, soilWater } = recordRoutes;
   const { deliveries, plantTests, drainReadings } = recordRoutes;
-  const { signs, sprays, bedHistory, photos } = recordRoutes;
+  const { signs, sprays, bedHistory, photos, works } = recordRoutes;
   app.openapi(recordRoutes.getRecords, async (c) =>
     c.json(await getRecords(c.get("ctx"), c.req.valid("param").farmId, c.req.valid("query")), 200),
   );
@@ -121,6 +123,13 @@ export function recordRoutesOf(app: App) {
   app.openapi(sprays.remove, async (c) => {
     const { farmId, id } = c.req.valid("param");
     return c.json(await removeSpray(c.get("ctx"), farmId, id), 200);
+  });
+  app.openapi(works.add, async (c) =>
+    c.json(await addWork(c.get("ctx"), c.req.valid("param").farmId, c.req.valid("json")), 201),
+  );
+  app.openapi(works.remove, async (c) => {
+    const { farmId, id } = c.req.valid("param");
+    return c.json(await removeWork(c.get("ctx"), farmId, id), 200);
   });
   app.openapi(bedHistory.add, async (c) =>
     c.json(await addBedHistory(c.get("ctx"), c.req.valid("param").farmId, c.req.valid("json")), 201),

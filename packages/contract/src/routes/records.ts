@@ -52,8 +52,31 @@ export const WateringSchema = z
     on: Day,
     minutes: z.number().min(0).max(2880).nullable(),
     litres: z.number().min(0).max(100_000_000).nullable(),
+    /** Of a person, not of the valve. */
+    minutesOfLabour: minutesOfLabour.optional(),
   })
   .openapi("Watering");
+
+export const WORK_TASKS = [
+  "setting-out",
+  "covering",
+  "airing",
+  "topping",
+  "hardening",
+  "weeding",
+  "other",
+] as const;
+
+/** Work on a bed that no other record speaks of: covering is putting a cover up or off, airing opening and closing it. */
+export const WorkSchema = z
+  .object({
+    id: Id,
+    bedId: Id,
+    on: Day,
+    task: z.enum(WORK_TASKS),
+    minutesOfLabour: z.number().min(0).max(10_000),
+  })
+  .openapi("Work");
 
 export const HarvestSchema = z
   .object({
@@ -190,6 +213,7 @@ export const SpraySchema = z
     target: z.enum(SPRAY_TARGETS),
     reEntryHours: z.number().min(0).max(1440),
     preHarvestDays: z.int().min(0).max(365),
+    minutesOfLabour: minutesOfLabour.optional(),
   })
   .openapi("Spray");
 
@@ -249,6 +273,7 @@ export const WeatherDaySchema = z
 export type Note = z.infer<typeof NoteSchema>;
 export type Application = z.infer<typeof ApplicationSchema>;
 export type Watering = z.infer<typeof WateringSchema>;
+export type Work = z.infer<typeof WorkSchema>;
 export type Harvest = z.infer<typeof HarvestSchema>;
 export type WaterTest = z.infer<typeof WaterTestSchema>;
 export type SoilWaterReading = z.infer<typeof SoilWaterSchema>;
@@ -268,6 +293,7 @@ export const RecordsSchema = z
     applications: z.array(ApplicationSchema),
     waterings: z.array(WateringSchema),
     harvests: z.array(HarvestSchema),
+    works: z.array(WorkSchema),
     soilTests: z.array(SoilTestSchema),
     waterTests: z.array(WaterTestSchema),
     soilWater: z.array(SoilWaterSchema),
@@ -346,6 +372,7 @@ export const notes = record("field note", "notes", NoteSchema);
 export const applications = record("application", "applications", ApplicationSchema);
 export const waterings = record("watering", "waterings", WateringSchema);
 export const harvests = record("harvest", "harvests", HarvestSchema);
+export const works = record("piece of work", "works", WorkSchema);
 export const waterTests = record("water test", "water-tests", WaterTestSchema);
 export const soilWater = record("soil sensor's reading", "soil-water", SoilWaterSchema);
 export const deliveries = record("delivery", "deliveries", DeliverySchema);

@@ -38,6 +38,7 @@ export const sprays = pgTable("sprays", {
   target: text("target", { enum: SPRAY_TARGETS }).notNull(),
   reEntryHours: number("re_entry_hours").notNull(),
   preHarvestDays: integer("pre_harvest_days").notNull(),
+  minutesOfLabour: number("minutes_of_labour"),
   ...recorded(),
 });
 

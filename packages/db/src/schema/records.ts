@@ -1,7 +1,7 @@
 import { boolean, jsonb, pgTable, text, uuid } from "drizzle-orm/pg-core";
 import { day, number, ofFarm, recorded } from "./columns.ts";
 import type { Cull } from "./shapes.ts";
-import { NOTE_KINDS } from "./words.ts";
+import { NOTE_KINDS, WORK_TASKS } from "./words.ts";
 
 /**
  * What was really done and seen. `advisoryId` names the issued advice whose "done" wrote the row, so that a second
@@ -49,7 +49,19 @@ export const waterings = pgTable("waterings", {
   litres: number("litres"),
   /** The litres were read from a meter, not reckoned from minutes and flow. */
   metered: boolean("metered").notNull().default(false),
+  /** Of a person, not of the valve. */
+  minutesOfLabour: number("minutes_of_labour"),
   advisoryId: uuid("advisory_id"),
+  ...recorded(),
+});
+
+/** Work on a bed that no other record speaks of, and what it took. */
+export const works = pgTable("works", {
+  ...ofFarm(),
+  bedId: uuid("bed_id").notNull(),
+  onDay: day("on_day").notNull(),
+  task: text("task", { enum: WORK_TASKS }).notNull(),
+  minutesOfLabour: number("minutes_of_labour").notNull(),
   ...recorded(),
 });
 

@@ -14,7 +14,13 @@ export interface GivenNutrients {
  * A logged application on this bed's cropped land. Where it went on less than that (a band, the bed top) all of it is
  * this bed's; where on more, this bed has its share.
  */
-export function givenTo(bed: Bed, applied: PlantingState["applications"][number]): GivenNutrients {
+export function givenTo(
+  bed: Bed,
+  applied: Pick<
+    PlantingState["applications"][number],
+    "on" | "amountKg" | "areaM2" | "nPct" | "p2o5Pct" | "k2oPct"
+  >,
+): GivenNutrients {
   const areaM2 = Math.max(applied.areaM2, croppedAreaM2(bed));
   const kgPerHa = (pct: number) => (applied.amountKg * pct * 100) / areaM2;
   return {

@@ -26,6 +26,7 @@ import { plantTestView } from "./plantTests.ts";
 import { listSigns } from "./signs.ts";
 import { listSprays } from "./sprays.ts";
 import { waterTestView } from "./waterTests.ts";
+import { listWorks } from "./works.ts";
 
 /** As many of each as a season of a large farm holds. */
 const MOST = 1000;
@@ -119,7 +120,15 @@ export async function getRecords(ctx: Ctx, farmId: string, rawQuery: unknown): P
           )
           .orderBy(desc(waterings.onDay), desc(waterings.recordedAt))
           .limit(MOST)
-      ).map(({ id, valveId, onDay, minutes, litres }) => ({ id, valveId, on: onDay, minutes, litres })),
+      ).map(({ id, valveId, onDay, minutes, litres, minutesOfLabour }) => ({
+        id,
+        valveId,
+        on: onDay,
+        minutes,
+        litres,
+        minutesOfLabour,
+      })),
+      works: await listWorks(tx, at, place && [place.bedId], MOST),
       harvests: (
         await tx
           .select()

@@ -17,6 +17,7 @@ const viewOf = (row: typeof sprays.$inferSelect): Spray => ({
   target: row.target,
   reEntryHours: row.reEntryHours,
   preHarvestDays: row.preHarvestDays,
+  minutesOfLabour: row.minutesOfLabour,
 });
 
 /** Sprayings of a farm, or of some of its beds, newest first. */

@@ -13,7 +13,7 @@ export async function writeWatering(
   tx: Tx,
   ctx: Ctx,
   farmId: string,
-  { valveId, on, minutes, litres }: Value,
+  { valveId, on, minutes, litres, minutesOfLabour = null }: Value,
   advisoryId: string | null,
 ): Promise<Watering> {
   if (minutes === null && litres === null) {
@@ -30,11 +30,12 @@ export async function writeWatering(
     litres,
     // Nobody reckons litres: where they are given, a meter gave them.
     metered: litres !== null,
+    minutesOfLabour,
     advisoryId,
     recordedBy: ctx.actor.userId,
     recordedAt: nowOf(ctx),
   });
-  return { id, valveId, on, minutes, litres };
+  return { id, valveId, on, minutes, litres, minutesOfLabour };
 }
 
 /** Deletes the waterings that an answer wrote. */

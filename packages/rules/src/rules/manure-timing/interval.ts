@@ -25,7 +25,15 @@ export interface Interval {
  * are on stakes and of a type that bears upright (common practice; a certifier may see it otherwise). On ground that is
  * neither certified nor in transition the office's rule stands, and the same days are only a prudent default.
  */
-export function intervalOf({ settings, bed, planting }: PlantingState): Interval {
+export function intervalOf({
+  settings,
+  bed,
+  planting,
+}: {
+  settings: Pick<PlantingState["settings"], "rawManureRule">;
+  bed: Pick<PlantingState["bed"], "certification">;
+  planting: Pick<Planting, "staked" | "marketType">;
+}): Interval {
   const rule = settings.rawManureRule ?? (bed.certification === "none" ? "office-days" : "us-certified");
   const touching = !(planting.staked === true && UPRIGHT.has(planting.marketType));
   return { rule, touching, days: touching ? INTERVAL_DAYS.touching : INTERVAL_DAYS.clear };

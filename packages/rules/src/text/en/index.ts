@@ -19,6 +19,7 @@ import { ripe } from "./ripe.ts";
 import { rotation } from "./rotation.ts";
 import { said } from "./said.ts";
 import { salt } from "./salt.ts";
+import { seasonRecord } from "./season-record.ts";
 import { setOut } from "./set-out.ts";
 import { settingDepth } from "./setting-depth.ts";
 import { shed } from "./shed.ts";
@@ -37,6 +38,7 @@ export const en: Record<string, string> = {
   ...closed,
   ...readings,
   ...material,
+  ...seasonRecord,
   ...setOut,
   ...coldRecord,
   ...coldTonight,
