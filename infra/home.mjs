@@ -21,13 +21,13 @@ export function openHome() {
 
 /**
  * What the parts of one installation know each other by.
- * @typedef {{ appPassword: string, authPassword: string, authSecret: string }} Secrets
+ * @typedef {{ appPassword: string, authPassword: string, jobsPassword: string, authSecret: string }} Secrets
  */
 
 /** @returns {Secrets} */
 export const newSecrets = () => {
   const secret = () => randomBytes(32).toString("base64url");
-  return { appPassword: secret(), authPassword: secret(), authSecret: secret() };
+  return { appPassword: secret(), authPassword: secret(), jobsPassword: secret(), authSecret: secret() };
 };
 
 /**
@@ -38,8 +38,10 @@ export const newSecrets = () => {
  */
 export function openSecrets(home) {
   const path = join(home, "secrets.json");
-  if (existsSync(path)) return JSON.parse(readFileSync(path, "utf8"));
-  const secrets = newSecrets();
+  const known = existsSync(path) ? JSON.parse(readFileSync(path, "utf8")) : {};
+  // An older installation gets those that it has not yet.
+  const secrets = { ...newSecrets(), ...known };
+  if (Object.keys(secrets).every((name) => name in known)) return secrets;
   const next = `${path}.next`;
   writeFileSync(next, JSON.stringify(secrets), { mode: 0o600 });
   renameSync(next, path); // whole or not there

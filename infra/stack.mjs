@@ -53,6 +53,7 @@ export async function startStack({ family, progress, signal, adminUrl, secrets, 
     ...inherited,
     DATABASE_URL_APP: urlFor(adminUrl, "pith_app", secrets.appPassword),
     DATABASE_URL_AUTH: urlFor(adminUrl, "pith_auth", secrets.authPassword),
+    DATABASE_URL_JOBS: urlFor(adminUrl, "pith_jobs", secrets.jobsPassword),
     AUTH_SECRET: secrets.authSecret,
     DASHBOARD_ORIGIN: dashboardUrl,
   };
@@ -61,6 +62,7 @@ export async function startStack({ family, progress, signal, adminUrl, secrets, 
     DATABASE_URL: adminUrl,
     PITH_APP_PASSWORD: secrets.appPassword,
     PITH_AUTH_PASSWORD: secrets.authPassword,
+    PITH_JOBS_PASSWORD: secrets.jobsPassword,
     API_ORIGIN: apiUrl,
   };
 

@@ -1,5 +1,5 @@
 import { randomUUID } from "node:crypto";
-import { appUrl, authUrl } from "@pith/db/migrate";
+import { appUrl, authUrl, jobsUrl } from "@pith/db/migrate";
 import postgres from "postgres";
 import { inject } from "vitest";
 import { inDatabase } from "./inDatabase.ts";
@@ -12,6 +12,8 @@ export interface TestDatabase {
   appUrl: string;
   /** As `pith_auth`. */
   authUrl: string;
+  /** As `pith_jobs`. */
+  jobsUrl: string;
   /** Ends whoever is still connected and removes it. */
   drop(): Promise<void>;
 }
@@ -26,6 +28,7 @@ export async function freshDatabase(): Promise<TestDatabase> {
     adminUrl,
     appUrl: appUrl(adminUrl, inject("appPassword")),
     authUrl: authUrl(adminUrl, inject("authPassword")),
+    jobsUrl: jobsUrl(adminUrl, inject("jobsPassword")),
     drop: () => asOwner(serverUrl, `drop database if exists ${name} with (force)`),
   };
 }

@@ -15,6 +15,7 @@ declare module "vitest" {
     templateName: string;
     appPassword: string;
     authPassword: string;
+    jobsPassword: string;
   }
 }
 
@@ -28,11 +29,14 @@ export default async function setup(project: TestProject): Promise<() => Promise
     await admin.end();
     const appPassword = randomBytes(12).toString("hex");
     const authPassword = randomBytes(12).toString("hex");
-    await migrate({ adminUrl: inDatabase(server.adminUrl, TEMPLATE), appPassword, authPassword });
+    const jobsPassword = randomBytes(12).toString("hex");
+    const passwords = { appPassword, authPassword, jobsPassword };
+    await migrate({ adminUrl: inDatabase(server.adminUrl, TEMPLATE), ...passwords });
     project.provide("adminUrl", server.adminUrl);
     project.provide("templateName", TEMPLATE);
     project.provide("appPassword", appPassword);
     project.provide("authPassword", authPassword);
+    project.provide("jobsPassword", jobsPassword);
   } catch (error) {
     await server.stop();
     throw error;

@@ -32,12 +32,72 @@ test("every table carries an office, row-level security that is forced, and a po
   expect(loose.map((row) => row.relname)).toEqual([]);
 });
 
+/** What the worker's role may across offices: list them, and let go what is old. */
+const ofTheWorker: Record<string, string> = {
+  "offices.jobs_list": "true",
+  "idempotency_keys.jobs_read_old": "(created_at < (now() - '2 days'::interval))",
+  "idempotency_keys.jobs_let_go": "(created_at < (now() - '2 days'::interval))",
+  "runs.jobs_read_old": "(ended_at < (now() - '7 days'::interval))",
+  "runs.jobs_let_go": "(ended_at < (now() - '7 days'::interval))",
+};
+
+test("the worker's role sees of tenants' tables their ids and ages alone, and by these policies", async () => {
+  const policies = await sql<{ name: string; roles: string; read: string; write: string | null }[]>`
+    select tablename || '.' || policyname as name, roles::text as roles, qual as read, with_check as write
+    from pg_policies where schemaname = 'public' and roles::text like '%pith_jobs%'`;
+  expect(Object.fromEntries(policies.map((p) => [p.name, p.read]))).toEqual(ofTheWorker);
+  expect(policies.filter((p) => p.roles !== "{pith_jobs}" || p.write !== null)).toEqual([]);
+  const columns = await sql<{ name: string }[]>`
+    select table_name || '.' || column_name || ' ' || privilege_type as name
+    from information_schema.column_privileges where grantee = 'pith_jobs' and table_schema in ('public', 'auth') order by 1`;
+  expect(columns.map((c) => c.name)).toEqual([
+    "idempotency_keys.created_at SELECT",
+    "mails.id SELECT",
+    "mails.mail SELECT",
+    "mails.queued_at SELECT",
+    "offices.id SELECT",
+    "runs.ended_at SELECT",
+    "runs.status SELECT",
+  ]);
+  const tables = await sql<{ name: string }[]>`
+    select table_name || ' ' || privilege_type as name
+    from information_schema.role_table_grants where grantee = 'pith_jobs' and table_schema in ('public', 'auth') order by 1`;
+  expect(tables.map((t) => t.name)).toEqual([
+    "idempotency_keys DELETE",
+    "mails DELETE",
+    "mails SELECT",
+    "runs DELETE",
+  ]);
+});
+
+test("of the queue, the application may run two functions and nothing else, and the sign-in library nothing", async () => {
+  const functions = await sql<{ name: string; app: boolean; auth: boolean; definer: boolean }[]>`
+    select p.proname as name, p.prosecdef as definer,
+      has_function_privilege('pith_app', p.oid, 'execute') as app,
+      has_function_privilege('pith_auth', p.oid, 'execute') as auth
+    from pg_proc p join pg_namespace n on n.oid = p.pronamespace where n.nspname = 'jobs'`;
+  expect(functions.length).toBeGreaterThan(5);
+  const names = (rows: typeof functions) => rows.map((row) => row.name).sort();
+  expect(names(functions.filter((f) => f.app))).toEqual(["enqueue", "retry"]);
+  expect(names(functions.filter((f) => f.auth))).toEqual([]);
+  expect(names(functions.filter((f) => f.definer))).toEqual(["enqueue", "mail_queued", "retry"]);
+  const open = await sql`
+    select c.relname from pg_class c join pg_namespace n on n.oid = c.relnamespace
+    where n.nspname = 'jobs' and c.relkind in ('r', 'v', 'S') and (
+      case c.relkind when 'S' then has_sequence_privilege('pith_app', c.oid, 'usage, select, update')
+        or has_sequence_privilege('pith_auth', c.oid, 'usage, select, update')
+      else has_table_privilege('pith_app', c.oid, 'select, insert, update, delete, truncate')
+        or has_table_privilege('pith_auth', c.oid, 'select, insert, update, delete, truncate') end)`;
+  expect(open).toEqual([]);
+});
+
 test("every policy names the office, for the application's role, and none lets everything through", async () => {
   const policies = await sql<{ name: string; roles: string; read: string | null; write: string | null }[]>`
     select tablename || '.' || policyname as name, roles::text as roles, qual as read, with_check as write
     from pg_policies where schemaname = 'public'`;
   expect(policies.length).toBeGreaterThanOrEqual(tenantTables.length);
   for (const { name, roles, read, write } of policies) {
+    if (name in ofTheWorker) continue;
     expect([name, roles]).toEqual([name, "{pith_app}"]);
     for (const condition of [read, write]) {
       if (condition !== null)
@@ -122,16 +182,25 @@ test("even with a grant on everything, a partition shows nobody a row, and the p
 });
 class Undo extends Error {}
 
-test("the two login roles own nothing, are members of nothing and have no powers", async () => {
+test("the login roles own nothing but the queue, are members of nothing and have no powers", async () => {
   const roles = await sql`
     select r.rolname as name, r.rolcanlogin as login,
       r.rolsuper or r.rolbypassrls or r.rolcreaterole or r.rolcreatedb or r.rolreplication as powers,
       (select count(*)::int from pg_auth_members m where m.member = r.oid) as memberships,
-      (select count(*)::int from pg_shdepend d where d.refobjid = r.oid and d.deptype = 'o') as owned
+      -- Default privileges are the role's own too, of nothing that holds anything.
+      (select count(*)::int from pg_shdepend d
+        where d.refobjid = r.oid and d.deptype = 'o' and d.dbid = (select oid from pg_database where datname = current_database())
+          and d.classid <> 'pg_default_acl'::regclass
+          and not exists (select from pg_namespace n where n.nspname = 'jobs' and (
+            d.classid = 'pg_namespace'::regclass and d.objid = n.oid
+            or d.classid = 'pg_class'::regclass and exists (select from pg_class c where c.oid = d.objid and c.relnamespace = n.oid)
+            or d.classid = 'pg_proc'::regclass and exists (select from pg_proc p where p.oid = d.objid and p.pronamespace = n.oid)
+            or d.classid = 'pg_type'::regclass and exists (select from pg_type t where t.oid = d.objid and t.typnamespace = n.oid)))) as owned
     from pg_roles r where r.rolname like 'pith\\_%' order by 1`;
   expect(roles.map((row) => ({ ...row }))).toEqual([
     { name: "pith_app", login: true, powers: false, memberships: 0, owned: 0 },
     { name: "pith_auth", login: true, powers: false, memberships: 0, owned: 0 },
+    { name: "pith_jobs", login: true, powers: false, memberships: 0, owned: 0 },
   ]);
 });
 

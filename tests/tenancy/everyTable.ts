@@ -254,6 +254,7 @@ async function fillFarm(
       task: "weeding",
       minutesOfLabour: 40,
     });
+    await tx.insert(schema.runs).values({ ...mine, jobId: seq, task: "advise-farm", key: farm.id });
     await tx.insert(schema.waterings).values({ ...mine, valveId: valve.id, onDay, minutes: 40 });
     await tx.insert(schema.harvests).values({ ...mine, plantingId: planting.id, onDay, kg: 12 });
     await tx.insert(schema.ledgerStates).values({ officeId, sha256: hash, state: "{}" });

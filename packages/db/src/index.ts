@@ -13,7 +13,7 @@
  *   Db, Tx, Acting, AuthDb, PoolOptions                    types; rows are `typeof beds.$inferSelect`
  *
  * In `@pith/db/migrate`, for whoever may change the database itself:
- *   migrate({ adminUrl, appPassword, authPassword }), appUrl(adminUrl, password), authUrl(adminUrl, password)
+ *   migrate({ adminUrl, appPassword, authPassword, jobsPassword }), appUrl(adminUrl, password), authUrl(...), jobsUrl(...)
  *
  * Instants come and go as RFC 3339 strings in UTC, calendar days as `YYYY-MM-DD`.
  * The ledger: lock the office's row of `ledgerHeads` last (`for update`; first entry: insert seq 0 and 64 zeros), insert the

@@ -1,32 +1,32 @@
 import { createHash } from "node:crypto";
 import { readdir, readFile } from "node:fs/promises";
 import postgres, { type Sql } from "postgres";
-import { appRole, authRole, createRoles } from "./roles.ts";
+import { createQueue } from "./queue.ts";
+import { appRole, authRole, createRoles, jobsRole, type Passwords } from "./roles.ts";
 
 const folder = new URL("../migrations/", import.meta.url);
 
 /** Chosen once and for all; two servers of ours that start at once take turns. */
 const LOCK = 0x70697468;
 
-export interface MigrateOptions {
+/** Passwords are those that the roles `pith_app`, `pith_auth` and `pith_jobs` get. */
+export interface MigrateOptions extends Passwords {
   /** Logs in as the owner: of the database, and with CREATEROLE, but it need not be a superuser. */
   adminUrl: string;
-  /** Passwords that the roles `pith_app` and `pith_auth` get. */
-  appPassword: string;
-  authPassword: string;
 }
 
 /**
- * Brings a database up to this code: creates or updates the two roles and runs the migrations that have not run yet,
- * each in one transaction. Running it again changes nothing but the passwords. Throws where a migration that has run
+ * Brings a database up to this code: creates or updates the three roles, runs the migrations that have not run yet,
+ * each in one transaction, and brings the queue up to date as its own role. Running it again changes nothing but the passwords. Throws where a migration that has run
  * was edited since, or the database knows one that this code does not.
  */
-export async function migrate({ adminUrl, appPassword, authPassword }: MigrateOptions): Promise<void> {
+export async function migrate({ adminUrl, ...passwords }: MigrateOptions): Promise<void> {
   const sql = postgres(adminUrl, { max: 1, onnotice: () => {}, fetch_types: false });
   try {
     await sql`select pg_advisory_lock(${LOCK})`;
-    await createRoles(sql, { appPassword, authPassword });
+    await createRoles(sql, passwords);
     await applyMissing(sql);
+    await createQueue(jobsUrl(adminUrl, passwords.jobsPassword));
   } finally {
     await sql.end({ timeout: 5 });
   }
@@ -67,6 +67,9 @@ export const appUrl = (adminUrl: string, password: string): string => as(adminUr
 
 /** The address at which the sign-in library logs in, from the owner's. */
 export const authUrl = (adminUrl: string, password: string): string => as(adminUrl, authRole, password);
+
+/** The address at which the worker logs in, from the owner's. */
+export const jobsUrl = (adminUrl: string, password: string): string => as(adminUrl, jobsRole, password);
 
 function as(adminUrl: string, role: string, password: string): string {
   const url = new URL(adminUrl);

@@ -2,17 +2,23 @@ import type { Sql } from "postgres";
 
 export const appRole = "pith_app";
 export const authRole = "pith_auth";
+export const jobsRole = "pith_jobs";
+
+/** Of the three login roles. */
+export interface Passwords {
+  appPassword: string;
+  authPassword: string;
+  jobsPassword: string;
+}
 
 /**
- * Creates the two login roles where they are missing and gives them their passwords. Neither owns anything. Roles belong
- * to the server, not to one database: two databases of ours on one server share them.
+ * Creates the three login roles where they are missing and gives them their passwords. None owns a tenant's table; the
+ * worker's owns the queue. Roles belong to the server, not to one database: two databases of ours on one server share them.
  */
-export async function createRoles(
-  sql: Sql,
-  passwords: { appPassword: string; authPassword: string },
-): Promise<void> {
+export async function createRoles(sql: Sql, passwords: Passwords): Promise<void> {
   await createRole(sql, appRole, passwords.appPassword);
   await createRole(sql, authRole, passwords.authPassword);
+  await createRole(sql, jobsRole, passwords.jobsPassword);
 }
 
 async function createRole(sql: Sql, role: string, password: string): Promise<void> {

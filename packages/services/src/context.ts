@@ -2,6 +2,7 @@ import type { Role } from "@pith/contract";
 import { type Acting, type Db, memberships, offices, type Tx, withOffice, withUser } from "@pith/db";
 import { eq } from "drizzle-orm";
 import { notFound, ServiceError } from "./errors.ts";
+import type { Mail } from "./mail/mail.ts";
 import type { ForecastSource } from "./weather/source.ts";
 
 /** Who acts. Lead and agent act on every farm of the office, a farmer on the farms named; a reader reads those. */
@@ -21,6 +22,8 @@ export interface Ctx {
   now: () => Date;
   /** Services that forecasts can be pulled from here; none where the server is not set up for it. */
   forecastSources?: readonly ForecastSource[];
+  /** Sends a letter. Only where the worker runs: a request wants a job that does. */
+  mail?: (mail: Mail) => Promise<void>;
 }
 
 /** The server itself, at work for an office: what it does stands in the audit under this id, which is nobody's. */

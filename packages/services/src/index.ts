@@ -38,8 +38,13 @@ export {
   saveImport,
   type Watch,
 } from "./imports/index.ts";
+export { nightlyTasks, wantNightly } from "./jobs/nightly.ts";
+export { type Report, type Task, tasks } from "./jobs/tasks.ts";
+export { type About, wantJob } from "./jobs/wantJob.ts";
 export { openLedger } from "./ledger/operator.ts";
 export { listLedger, replayEntry, verifyLedger } from "./ledger/verbs.ts";
+export { type Mail, MailSchema } from "./mail/mail.ts";
+export { queueMail } from "./mail/queueMail.ts";
 export { computeQuantity, listQuantities } from "./numbers/quantities.ts";
 export { adviseOnState, listRules } from "./numbers/rules.ts";
 export { addApplication, removeApplication } from "./records/applications.ts";

@@ -2,6 +2,7 @@ export * from "./advice.ts";
 export * from "./auth.ts";
 export * from "./farms.ts";
 export * from "./issuing.ts";
+export * from "./jobs.ts";
 export * from "./ledger.ts";
 export * from "./measured.ts";
 export * from "./offices.ts";

@@ -14,19 +14,24 @@ export async function adviseAgain(ctx: Ctx, raw: unknown): Promise<AdvisedCount>
 
 /** Every farm of the office, each in a transaction of its own: none waits for all the others. */
 export async function adviseOffice(ctx: Ctx): Promise<AdvisedCount> {
-  const all = await inOffice(ctx, (tx) =>
-    tx
-      .select({ id: farms.id })
-      .from(farms)
-      .where(and(eq(farms.officeId, ctx.officeId), isNull(farms.archivedAt)))
-      .orderBy(farms.id),
-  );
   const total: AdvisedCount = { subjects: 0, replaced: 0, kept: 0 };
-  for (const { id } of all) {
+  for (const id of await liveFarmIds(ctx)) {
     const count = await inOffice(ctx, (tx) => adviseFarm(tx, ctx, id));
     total.subjects += count.subjects;
     total.replaced += count.replaced;
     total.kept += count.kept;
   }
   return total;
+}
+
+/** The farms of the office that were not put away. */
+export async function liveFarmIds(ctx: Ctx): Promise<string[]> {
+  const rows = await inOffice(ctx, (tx) =>
+    tx
+      .select({ id: farms.id })
+      .from(farms)
+      .where(and(eq(farms.officeId, ctx.officeId), isNull(farms.archivedAt)))
+      .orderBy(farms.id),
+  );
+  return rows.map((row) => row.id);
 }

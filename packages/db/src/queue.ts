@@ -1,0 +1,26 @@
+import { Logger, runMigrations } from "graphile-worker";
+import postgres from "postgres";
+import { OFFICE_TASKS } from "./schema/jobs.ts";
+
+/** Where the queue's tables are; a schema of the worker's own role. */
+export const QUEUE_SCHEMA = "jobs";
+
+/** Brings the queue's own tables up to date, as its own role, and says there what an office may want. */
+export async function createQueue(jobsUrl: string): Promise<void> {
+  await runMigrations({
+    connectionString: jobsUrl,
+    schema: QUEUE_SCHEMA,
+    logger: new Logger(() => () => {}),
+  });
+  const sql = postgres(jobsUrl, { max: 1, onnotice: () => {}, fetch_types: false });
+  try {
+    const tasks = Object.entries(OFFICE_TASKS).map(([task, { attempts }]) => ({ task, attempts }));
+    await sql.begin(async (tx) => {
+      await tx`delete from jobs.tasks_of_offices where task not in ${tx(tasks.map((t) => t.task))}`;
+      await tx`insert into jobs.tasks_of_offices ${tx(tasks)}
+        on conflict (task) do update set attempts = excluded.attempts`;
+    });
+  } finally {
+    await sql.end({ timeout: 5 });
+  }
+}

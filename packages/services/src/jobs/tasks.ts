@@ -1,0 +1,23 @@
+import type { TaskName } from "@pith/db";
+import { type Ctx, inOffice } from "../context.ts";
+import { adviseFarm } from "../drafts/adviseFarm.ts";
+import { pullForecasts } from "../weather/pullForecasts.ts";
+import { adviseOffice } from "./adviseOffice.ts";
+import type { About } from "./wantJob.ts";
+
+/** Says how far a job is. */
+export type Report = (done: number, total: number) => Promise<void>;
+
+/** Done for the office by the server itself, at least once: doing it again must change nothing more. */
+export type Task = (ctx: Ctx, about: About, report: Report) => Promise<void>;
+
+/** Every job an office can want. Its name and how often it is tried stand in OFFICE_TASKS of @pith/db. */
+export const tasks: Record<TaskName, Task> = {
+  "advise-farm": async (ctx, { farmId }) => {
+    if (farmId) await inOffice(ctx, (tx) => adviseFarm(tx, ctx, farmId));
+  },
+  "advise-office": adviseOffice,
+  "pull-forecasts": async (ctx) => {
+    await pullForecasts(ctx, {});
+  },
+};
