@@ -246,6 +246,16 @@ async function fillFarm(
     await tx.insert(schema.readingsStale).values({ ...ofSeries, utcDay: onDay });
     await tx.insert(schema.officeSources).values({ officeId, source: { id: `own-${farm.id}` } });
     await tx.insert(schema.officeGuides).values({ officeId, guide: { id: `own-${farm.id}` } });
+    await tx.insert(schema.invitations).values({
+      officeId,
+      email: `asked-in-${seq}@aldertarn.example`,
+      name: "Asked In",
+      role: "farmer",
+      farmIds: [farm.id],
+      tokenSha256: hash,
+      expiresAt: "2026-06-08T12:00:00Z",
+    });
+    await tx.insert(schema.formerPeople).values({ officeId, userId: randomUUID(), name: "Left" });
     await tx.insert(schema.labMappings).values({ officeId, lab: `county ${seq}`, columns: [] });
     await tx.insert(schema.works).values({
       ...mine,

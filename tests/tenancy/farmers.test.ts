@@ -77,6 +77,8 @@ test.each([
   "idempotency_keys",
   "office_guides",
   "lab_mappings",
+  "invitations",
+  "former_people",
   "issuing_settings",
   "second_readings",
 ])("%s shows a farmer nothing of anybody else's", async (table) => {

@@ -26,7 +26,10 @@ export async function withSensor<T>(
   );
 }
 
-/** Before the office is known: a transaction that can read the key whose secret has this SHA-256, and no more. */
+/**
+ * Before the office is known: a transaction that can read the sensor's key or the invitation whose secret has this
+ * SHA-256, and no more.
+ */
 export async function withPresentedKey<T>(
   db: Db,
   sha256Hex: string,

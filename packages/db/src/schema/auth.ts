@@ -1,5 +1,5 @@
 import { sql } from "drizzle-orm";
-import { boolean, pgSchema, text, timestamp, uuid } from "drizzle-orm/pg-core";
+import { boolean, integer, pgSchema, text, timestamp, uuid } from "drizzle-orm/pg-core";
 
 /**
  * Tables of the sign-in library, in a schema and under a role of their own. No tenant policies: a session is read
@@ -20,6 +20,7 @@ const user = auth.table("user", {
   email: text("email").notNull(),
   emailVerified: boolean("email_verified").notNull().default(false),
   image: text("image"),
+  twoFactorEnabled: boolean("two_factor_enabled").notNull().default(false),
   ...times(),
 });
 
@@ -56,4 +57,21 @@ const verification = auth.table("verification", {
   ...times(),
 });
 
-export const authTables = { user, session, account, verification };
+const twoFactor = auth.table("two_factor", {
+  id: id(),
+  userId: uuid("user_id").notNull(),
+  secret: text("secret").notNull(),
+  backupCodes: text("backup_codes").notNull(),
+  verified: boolean("verified").notNull().default(true),
+  failedVerificationCount: integer("failed_verification_count").notNull().default(0),
+  lockedUntil: at("locked_until"),
+});
+
+/** Ours, beside the library's: how often somebody tried something. */
+const attempts = auth.table("attempts", {
+  key: text("key").notNull().primaryKey(),
+  count: integer("count").notNull(),
+  endsAt: at("ends_at").notNull(),
+});
+
+export const authTables = { user, session, account, verification, twoFactor, attempts };

@@ -7,6 +7,7 @@ export * from "./ledger.ts";
 export * from "./measured.ts";
 export * from "./offices.ts";
 export * from "./proof.ts";
+export * from "./people.ts";
 export * from "./records.ts";
 export * from "./sensors.ts";
 export type { PlanBlock, TrialPlan, TrialPlot } from "./shapes.ts";

@@ -1,5 +1,5 @@
 import { sql } from "drizzle-orm";
-import { jsonb, pgTable, text, uuid } from "drizzle-orm/pg-core";
+import { boolean, jsonb, pgTable, text, uuid } from "drizzle-orm/pg-core";
 import { instant, instantOrNow, ofOffice } from "./columns.ts";
 import { ROLES, UNITS } from "./words.ts";
 
@@ -11,6 +11,8 @@ export const offices = pgTable("offices", {
   units: text("units", { enum: UNITS }).notNull().default("metric"),
   settings: jsonb("settings").$type<Record<string, unknown>>().notNull().default({}),
   createdAt: instantOrNow("created_at"),
+  /** Whether lead and agents must sign in with a second step. */
+  secondStepForStaff: boolean("second_step_for_staff").notNull().default(false),
 });
 
 /** An office's own table for reading soil tests, with its source; the rules' guide. */
