@@ -47,6 +47,13 @@ export function openAuthDatabase(url: string, options: PoolOptions) {
 }
 export type AuthDb = ReturnType<typeof openAuthDatabase>;
 
+/** The same pool under another handle, so that something can be remembered of one request's use of it. */
+export function sameDatabase(db: Db): Db {
+  const twin: Db = { close: () => db.close() };
+  pools.set(twin, poolOf(db));
+  return twin;
+}
+
 /** For the doors of this package alone. */
 export function poolOf(db: Db): PostgresJsDatabase {
   const pool = pools.get(db);

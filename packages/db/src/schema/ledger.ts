@@ -1,5 +1,5 @@
 import { sql } from "drizzle-orm";
-import { bigint, jsonb, pgTable, text, uuid } from "drizzle-orm/pg-core";
+import { bigint, boolean, jsonb, pgTable, text, uuid } from "drizzle-orm/pg-core";
 import { bytea, instant, instantOrNow, officeId, ofOffice } from "./columns.ts";
 
 /** The record that can only grow, and the erasable words that it holds no more than a hash of. */
@@ -58,6 +58,11 @@ export const idempotencyKeys = pgTable("idempotency_keys", {
   key: text("key").notNull(),
   /** Hash of the request: the same key with another request is refused. */
   requestSha256: text("request_sha256").notNull(),
-  response: jsonb("response").$type<Record<string, unknown>>().notNull(),
+  /** None while the request is under way, or where it ended before it could be kept. */
+  response: jsonb("response").$type<Record<string, unknown>>(),
+  /** The try that holds it. */
+  claim: uuid("claim").notNull().default(sql`gen_random_uuid()`),
+  /** Something was changed, in the same transaction as this was set. */
+  effect: boolean("effect").notNull().default(false),
   createdAt: instantOrNow("created_at"),
 });
