@@ -5,16 +5,17 @@ import { agentSeat } from "../../server/seat.ts";
 import { sessionCookieOf } from "../../server/session.ts";
 
 /**
- * Hands a request of the import desk to the API as this agent, and the API's answer back as it comes: a server action
+ * Hands a request of the import desk to the API as whoever sits here, an agent where nothing else is said, and the API's answer back as it comes: a server action
  * could only answer once, at the end. Hanging up here hangs up there.
  */
 export async function forward(
   request: Request,
   path: (officeId: string) => string,
   answerHeaders: readonly string[] = [],
+  seated: () => Promise<{ officeId: string }> = agentSeat,
 ): Promise<Response> {
   if (isFromElsewhere(request)) return new Response(null, { status: 403 });
-  const { officeId } = await agentSeat();
+  const { officeId } = await seated();
   const { apiOrigin } = config();
   const accept = request.headers.get("accept");
   const type = request.headers.get("content-type");

@@ -79,6 +79,7 @@ function lacking(kind: RecordKind, { valves, plantings, materials, sites, beds }
       return materials.length === 0 ? "noMaterial" : null;
     case "soilWater":
     case "sprays":
+    case "works":
     case "bedHistory":
       return beds.length === 0 ? "noBed" : null;
     default:

@@ -173,6 +173,13 @@ export function linesOf(records: Records, detail: FarmDetail, { t, words }: Word
         where: bed?.name ?? "",
       };
     }),
+    ...records.works.map((one) => ({
+      id: one.id,
+      kind: "works" as const,
+      on: one.on,
+      what: measures(words(`works.task.${one.task}`), inText(one.minutesOfLabour, "minutes", units)),
+      where: detail.beds.find((b) => b.id === one.bedId)?.name ?? "",
+    })),
     ...records.bedHistory.map((one) => {
       const crop = words(`bedHistory.crop.${one.crop}`);
       return {

@@ -11,6 +11,7 @@ export const RECORDS = [
   "waterings",
   "applications",
   "sprays",
+  "works",
   "harvests",
   "deliveries",
   "waterTests",
@@ -28,6 +29,7 @@ export const recordSchemas = {
   waterings: recordRoutes.WateringSchema.omit({ id: true }),
   applications: recordRoutes.ApplicationSchema.omit({ id: true, bedId: true }),
   harvests: recordRoutes.HarvestSchema.omit({ id: true }),
+  works: recordRoutes.WorkSchema.omit({ id: true }),
   waterTests: recordRoutes.WaterTestSchema.omit({ id: true }),
   soilWater: recordRoutes.SoilWaterSchema.omit({ id: true }),
   deliveries: recordRoutes.DeliverySchema.omit({ id: true }),
@@ -74,7 +76,7 @@ const plans: Record<RecordKind, Pick<Plan, "sections" | "unitOf" | "long">> = {
     unitOf: (path, raw) => (path === "value" ? NOTE_UNITS[raw("kind")] : undefined),
     long: ["text"],
   },
-  waterings: { sections: [{ fields: ["valveId", "on", "minutes", "litres"] }] },
+  waterings: { sections: [{ fields: ["valveId", "on", "minutes", "litres", "minutesOfLabour"] }] },
   applications: {
     sections: [
       { fields: ["plantingId", "on", "materialId", "amountKg", "areaM2", "lot", "minutesOfLabour"] },
@@ -110,10 +112,11 @@ const plans: Record<RecordKind, Pick<Plan, "sections" | "unitOf" | "long">> = {
   },
   sprays: {
     sections: [
-      { fields: ["bedId", "at", "target"] },
+      { fields: ["bedId", "at", "target", "minutesOfLabour"] },
       { title: "label", fields: ["product", "registration", "reEntryHours", "preHarvestDays"] },
     ],
   },
+  works: { sections: [{ fields: ["bedId", "on", "task", "minutesOfLabour"] }] },
   bedHistory: { sections: [{ fields: ["bedId", "season", "crop", "disease"] }] },
   harvests: {
     sections: [

@@ -1,5 +1,6 @@
 import { farmRoutes, recordRoutes } from "@pith/contract";
 import type { Metadata } from "next";
+import Link from "next/link";
 import { getTranslations } from "next-intl/server";
 import { ClosedNotice } from "../../../features/records/ClosedNotice.tsx";
 import { RecordLinks } from "../../../features/records/RecordLinks.tsx";
@@ -43,6 +44,11 @@ export default async function RecordHome({
       {books.map(({ detail, records }) => (
         <Row key={detail.farm.id} side={<h2>{detail.farm.name}</h2>}>
           <ClosedNotice closed={records.closed} detail={detail} />
+          <p className="actions">
+            <Link className="tap" href={`/season-record/${detail.farm.id}`} prefetch={false}>
+              {t("seasonRecord")}
+            </Link>
+          </p>
           {mayWrite && <RecordLinks base={`/record/${detail.farm.id}`} />}
           {mayWrite && <TrialLinks officeId={officeId} farmId={detail.farm.id} />}
           <RecordsList records={records} detail={detail} back="/record" who="farmer" mayWrite={mayWrite} />

@@ -158,6 +158,9 @@ export default async function FarmPage({ params, searchParams }: Props) {
           <Link className="tap" href={`/farms/${farmId}/shed-sheet`}>
             {t("shedSheet")}
           </Link>
+          <Link className="tap" href={`/season-record/${farmId}`} prefetch={false}>
+            {t("seasonRecord")}
+          </Link>
         </p>
       </Row>
       <Row id="worth" side={<h2>{worth("title")}</h2>} notes={<p className="small">{worth("help")}</p>}>
