@@ -41,11 +41,21 @@ const typescript = (file) => ({
  * @param {AbortSignal} options.signal
  * @param {string} options.adminUrl a user that may create roles and tables
  * @param {import("./home.mjs").Secrets} options.secrets
+ * @param {string} options.mailFolder where letters are laid down, one file each, where SMTP_URL names no mail server
  * @param {number} options.apiPort
  * @param {number} options.dashboardPort
  * @returns {Promise<Stack>}
  */
-export async function startStack({ family, progress, signal, adminUrl, secrets, apiPort, dashboardPort }) {
+export async function startStack({
+  family,
+  progress,
+  signal,
+  adminUrl,
+  secrets,
+  mailFolder,
+  apiPort,
+  dashboardPort,
+}) {
   const apiUrl = `http://127.0.0.1:${apiPort}`;
   const dashboardUrl = `http://127.0.0.1:${dashboardPort}`;
   const { DATABASE_URL: _, ...inherited } = process.env; // what runs for good never sees the administrator's way in
@@ -56,6 +66,7 @@ export async function startStack({ family, progress, signal, adminUrl, secrets, 
     DATABASE_URL_JOBS: urlFor(adminUrl, "pith_jobs", secrets.jobsPassword),
     AUTH_SECRET: secrets.authSecret,
     DASHBOARD_ORIGIN: dashboardUrl,
+    PITH_MAIL_FOLDER: mailFolder,
   };
   const forAdmin = {
     ...forApp,

@@ -78,6 +78,7 @@ async function run(home) {
     signal,
     adminUrl: database.adminUrl,
     secrets: openSecrets(home),
+    mailFolder: join(home, "mail"),
     apiPort: ports.api,
     dashboardPort: ports.dashboard,
   });

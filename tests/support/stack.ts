@@ -46,6 +46,7 @@ export default async function setUp(project: TestProject) {
       signal,
       adminUrl: await ensureDatabase(server.adminUrl, "pith"),
       secrets: newSecrets(),
+      mailFolder: join(folder, "mail"),
       apiPort: await findFreePort(),
       dashboardPort: await findFreePort(),
     });

@@ -77,7 +77,7 @@ test("of the queue, the application may run two functions and nothing else, and 
       has_function_privilege('pith_auth', p.oid, 'execute') as auth
     from pg_proc p join pg_namespace n on n.oid = p.pronamespace where n.nspname = 'jobs'`;
   expect(functions.length).toBeGreaterThan(5);
-  const names = (rows: typeof functions) => rows.map((row) => row.name).sort();
+  const names = (rows: { name: string }[]) => rows.map((row) => row.name).sort();
   expect(names(functions.filter((f) => f.app))).toEqual(["enqueue", "retry"]);
   expect(names(functions.filter((f) => f.auth))).toEqual([]);
   expect(names(functions.filter((f) => f.definer))).toEqual(["enqueue", "mail_queued", "retry"]);

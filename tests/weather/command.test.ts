@@ -97,17 +97,32 @@ test("without anybody to reach, nothing is asked", async () => {
   expect(service.asked).toHaveLength(before);
 });
 
-test("the API's clock pulls for the offices named, and ends in order", async () => {
-  service.answer = says(file("point-forecast.json"));
-  await asOffice(db, officeId, (tx) => tx.update(weatherSources).set({ nextDueAt: null }));
-  const { code, out, err } = await api({ ...forecasts(), PITH_PULL_FORECASTS: officeId }, /"pulled":1/);
-  expect([code, err]).toEqual([0, ""]);
-  expect(out).toContain('"failures":[]');
-});
+test.each(["its id", "all"])(
+  "the clock pulls for the offices named (%s), and ends in order",
+  async (named) => {
+    service.answer = says(file("point-forecast.json"));
+    await asOffice(db, officeId, (tx) => tx.update(weatherSources).set({ nextDueAt: null }));
+    const before = service.asked.length;
+    const { code, err } = await api(
+      {
+        ...forecasts(),
+        DATABASE_URL_JOBS: database.jobsUrl,
+        PITH_PULL_FORECASTS: named === "all" ? "all" : officeId,
+      },
+      /Completed task \d+ \(pull-forecasts/,
+    );
+    expect([code, err]).toEqual([0, ""]);
+    expect(service.asked).toHaveLength(before + 1);
+    const [state] = await asOffice(db, officeId, (tx) => tx.select().from(weatherSources));
+    expect(state).toMatchObject({ failures: 0, lastError: null });
+    expect(state?.nextDueAt).not.toBeNull();
+  },
+);
 
 test("the API does not pull unless it is told to, and refuses half a setting", async () => {
   const before = service.asked.length;
-  expect((await api(forecasts(), /"ready"/)).code).toBe(0);
+  const quiet = { ...forecasts(), DATABASE_URL_JOBS: database.jobsUrl };
+  expect((await api(quiet, /The worker is ready/)).code).toBe(0);
   expect(service.asked).toHaveLength(before);
   const half = await api({ PITH_PULL_FORECASTS: officeId });
   expect([half.code, half.err]).toEqual([

@@ -16,6 +16,7 @@ import { evidenceRoutesOf } from "./routes/evidence.ts";
 import { farmRoutesOf } from "./routes/farms.ts";
 import { guideRoutesOf } from "./routes/guides.ts";
 import { importRoutesOf } from "./routes/imports.ts";
+import { jobRoutesOf } from "./routes/jobs.ts";
 import { openRoutesOf } from "./routes/open.ts";
 import { recordRoutesOf } from "./routes/records.ts";
 import { seasonRecordRoutesOf } from "./routes/seasonRecord.ts";
@@ -73,6 +74,7 @@ export function createApp(deps: AppDeps): App {
   trialRoutesOf(app);
   seasonRecordRoutesOf(app);
   evidenceRoutesOf(app);
+  jobRoutesOf(app);
 
   app.openAPIRegistry.registerComponent("securitySchemes", "session", {
     type: "apiKey",

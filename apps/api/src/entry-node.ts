@@ -6,7 +6,9 @@ import { pino } from "pino";
 import { z } from "zod";
 import { createApp } from "./app.ts";
 import { createAuth } from "./auth.ts";
-import { startForecastTimer } from "./forecastTimer.ts";
+import { openMail } from "./worker/openMail.ts";
+import { pullsUnnamed, saysWhoAsks, workerSettings } from "./worker/settings.ts";
+import { startWorker } from "./worker/startWorker.ts";
 
 /** The API on Node. Only this file and its edge twin touch the environment. */
 
@@ -22,17 +24,11 @@ const readConfig = (env: Record<string, string | undefined>) =>
       LOG_LEVEL: z.enum(["debug", "info", "warn", "error", "silent"]).default("info"),
       PITH_FORECAST_CONTACT: forecastSettings.contact,
       PITH_FORECAST_URL: forecastSettings.url,
-      /** Offices whose forecasts are pulled by the clock, with commas between; none unless said. */
-      PITH_PULL_FORECASTS: z
-        .string()
-        .default("")
-        .transform((said) => said.split(/[\s,]+/).filter((id) => id !== ""))
-        .pipe(z.array(z.uuid("must be ids of offices, with commas between"))),
+      /** Where it is set, this process does the jobs as well; else a worker alone does. */
+      DATABASE_URL_JOBS: z.url().optional(),
+      ...workerSettings,
     })
-    .refine((c) => c.PITH_PULL_FORECASTS.length === 0 || c.PITH_FORECAST_CONTACT, {
-      path: ["PITH_FORECAST_CONTACT"],
-      message: "must say how to reach you where PITH_PULL_FORECASTS is set",
-    })
+    .refine(saysWhoAsks, pullsUnnamed)
     .parse(env);
 
 const stop = (message: string): never => {
@@ -78,15 +74,21 @@ async function main(): Promise<void> {
     const taken = `Port ${config.PORT} is taken. Set PORT (npm start: PITH_API_PORT) to a free one.`;
     stop(error.code === "EADDRINUSE" ? taken : `The API cannot listen: ${error.message}`);
   });
-  const officeIds = config.PITH_PULL_FORECASTS;
-  const timer =
-    officeIds.length > 0 ? startForecastTimer({ db, now, log, forecastSources, officeIds }) : undefined;
+  const worker = config.DATABASE_URL_JOBS
+    ? startWorker({
+        jobsUrl: config.DATABASE_URL_JOBS,
+        deps: { db, now, forecastSources },
+        mail: openMail(config),
+        pullFor: config.PITH_PULL_FORECASTS,
+        log,
+      })
+    : undefined;
   server.listen(config.PORT, config.HOST, () =>
     logger.info({ host: config.HOST, port: config.PORT }, "ready"),
   );
 
   const close = () => {
-    timer?.stop();
+    const worked = worker?.stop(5_000);
     server.close(async () => {
       await Promise.all([db.close(), authDb.close()]);
       process.exit(0);

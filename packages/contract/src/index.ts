@@ -1,6 +1,17 @@
 export * from "./answer.ts";
 export { ApiProblem, type Client, type ClientOptions, createClient } from "./client.ts";
-export { DomainError, type FieldProblem, type Problem, ProblemSchema, problemsOf } from "./problem.ts";
+export {
+  DomainError,
+  type FieldProblem,
+  type Problem,
+  type ProblemName,
+  ProblemSchema,
+  problemNames,
+  problemsOf,
+  problemTypes,
+  typeOf,
+  usualProblem,
+} from "./problem.ts";
 export type { Actual, Advisory, AdvisoryDetail, Draft, DraftDetail, LedgerEntry } from "./routes/advice.ts";
 export * as adviceRoutes from "./routes/advice.ts";
 export type { BedPlan, PlanBlock } from "./routes/bedPlans.ts";
@@ -23,6 +34,8 @@ export type { Guides, OwnGuide } from "./routes/guides.ts";
 export * as guideRoutes from "./routes/guides.ts";
 export type { Column, Import, ImportLine, LabMapping } from "./routes/imports.ts";
 export * as importRoutes from "./routes/imports.ts";
+export type { Run } from "./routes/jobs.ts";
+export * as jobRoutes from "./routes/jobs.ts";
 export type { Claim, Me, Role, Source } from "./routes/open.ts";
 export * as openRoutes from "./routes/open.ts";
 export type {
@@ -56,3 +69,4 @@ export type { PlotValue, Trial, TrialDetail } from "./routes/trials.ts";
 export * as trialRoutes from "./routes/trials.ts";
 export type { Alarm } from "./routes/weather.ts";
 export * as weatherRoutes from "./routes/weather.ts";
+} from "./sensorWords.ts";

@@ -8,6 +8,7 @@ export { adoptBedPlan, getBedPlan, keepBedPlan } from "./bedPlans/bedPlans.ts";
 export {
   type Actor,
   type Ctx,
+  inOffice,
   isStaff,
   type Memberships,
   resolveMemberships,
@@ -26,6 +27,7 @@ export { addSite, changeSite } from "./farms/sites.ts";
 export { addStructure, changeStructure } from "./farms/structures.ts";
 export { addValve, changeValve } from "./farms/valves.ts";
 export { addGuide, getGuide, listGuides, retireGuide } from "./guides/guides.ts";
+} from "./idempotency/begin.ts";
 export {
   discardImport,
   forgetLabMapping,
@@ -38,7 +40,9 @@ export {
   saveImport,
   type Watch,
 } from "./imports/index.ts";
+export { doJob, type Job, keepBroken, type WorkerDeps } from "./jobs/doJob.ts";
 export { nightlyTasks, wantNightly } from "./jobs/nightly.ts";
+export { getRun, listRuns, retryRun, wantRun } from "./jobs/runs.ts";
 export { type Report, type Task, tasks } from "./jobs/tasks.ts";
 export { type About, wantJob } from "./jobs/wantJob.ts";
 export { openLedger } from "./ledger/operator.ts";
@@ -47,6 +51,8 @@ export { type Mail, MailSchema } from "./mail/mail.ts";
 export { queueMail } from "./mail/queueMail.ts";
 export { computeQuantity, listQuantities } from "./numbers/quantities.ts";
 export { adviseOnState, listRules } from "./numbers/rules.ts";
+} from "./people/accounts.ts";
+} from "./people/letters.ts";
 export { addApplication, removeApplication } from "./records/applications.ts";
 export { addBedHistory, removeBedHistory } from "./records/bedHistory.ts";
 export { addDelivery, removeDelivery } from "./records/deliveries.ts";
@@ -64,9 +70,13 @@ export { addWatering, removeWatering } from "./records/waterings.ts";
 export { addWaterTest, removeWaterTest } from "./records/waterTests.ts";
 export { addWork, removeWork } from "./records/works.ts";
 export { sayAnswer } from "./saying/sayAnswer.ts";
+} from "./standingOrders/keep.ts";
+} from "./sensors/keys.ts";
 export { getSeasonRecord, getSeasonTable } from "./seasonRecord/verbs.ts";
 export { trialAsEvidence } from "./trials/trialAsEvidence.ts";
 export { addTrial, changeTrial, getTrial, keepPlotValues, listTrials, removeTrial } from "./trials/trials.ts";
+export { forecastsAreDue } from "./weather/forecastsAreDue.ts";
 export { metNorway } from "./weather/metNorway.ts";
 export { pullForecasts } from "./weather/pullForecasts.ts";
 export { forecastSettings, forecastSourcesOf } from "./weather/settings.ts";
+} from "./webhooks/endpoints.ts";

@@ -1,5 +1,6 @@
 import type { TaskName } from "@pith/db";
 import { type Ctx, inOffice } from "../context.ts";
+import { liveFarmIds } from "../drafts/adviseAgain.ts";
 import { adviseFarm } from "../drafts/adviseFarm.ts";
 import { pullForecasts } from "../weather/pullForecasts.ts";
 import { adviseOffice } from "./adviseOffice.ts";
@@ -13,11 +14,14 @@ export type Task = (ctx: Ctx, about: About, report: Report) => Promise<void>;
 
 /** Every job an office can want. Its name and how often it is tried stand in OFFICE_TASKS of @pith/db. */
 export const tasks: Record<TaskName, Task> = {
-  "advise-farm": async (ctx, { farmId }) => {
-    if (farmId) await inOffice(ctx, (tx) => adviseFarm(tx, ctx, farmId));
-  },
+  "advise-farm": adviseOneFarm,
   "advise-office": adviseOffice,
   "pull-forecasts": async (ctx) => {
     await pullForecasts(ctx, {});
   },
 };
+/** A farm that was put away since needs no advice. */
+async function adviseOneFarm(ctx: Ctx, { farmId }: About): Promise<void> {
+  if (farmId === undefined || !(await liveFarmIds(ctx)).includes(farmId)) return;
+  await inOffice(ctx, (tx) => adviseFarm(tx, ctx, farmId));
+}

@@ -14,6 +14,7 @@ export interface About {
  *
  * @param options.key what waits under the same key is done once; unless said, what is about the same
  * @param options.at not before this instant
+ * @returns the queue's number of it
  */
 export async function wantJob(
   tx: Tx,
@@ -21,7 +22,7 @@ export async function wantJob(
   task: TaskName,
   about: About = {},
   options: { key?: string; at?: string } = {},
-): Promise<void> {
+): Promise<number> {
   const { farmId = null, id = null } = about;
   const key = options.key ?? [farmId, id].filter((part) => part !== null).join(" ");
   const at = options.at ?? null;
@@ -29,11 +30,12 @@ export async function wantJob(
   const [job] = await tx.execute<{ id: string }>(
     sql`select jobs.enqueue(${task}, ${farmId}::uuid, ${id}::uuid, ${key}, ${at}::timestamptz) as id`,
   );
+  const jobId = Number(job?.id);
   await tx
     .insert(runs)
     .values({
       officeId: ctx.officeId,
-      jobId: Number(job?.id),
+      jobId,
       task,
       farmId,
       aboutId: id,
@@ -43,4 +45,5 @@ export async function wantJob(
     })
     // Wanted already, and not begun.
     .onConflictDoNothing();
+  return jobId;
 }

@@ -23,6 +23,15 @@ type Claim =
 const placeOf = ({ latitudeDeg, longitudeDeg, elevationM, timeZone }: SiteRow): string =>
   [latitudeDeg, longitudeDeg, elevationM, timeZone].join(" ");
 
+const isUnderWay = ({ claimedUntil }: State, now: string): boolean =>
+  claimedUntil !== null && claimedUntil > now;
+
+/** Whether a site may be asked about: nobody is asking, and it has moved or its time has come. */
+export const isDue = (site: SiteRow, state: State | null, now: string): boolean =>
+  state === null ||
+  (!isUnderWay(state, now) &&
+    (state.askedFor !== placeOf(site) || state.nextDueAt === null || state.nextDueAt <= now));
+
 /** Takes the right to ask for a site: at most one at a time over all servers, and not before it is due. */
 export async function claim(tx: Tx, ctx: Ctx, site: SiteRow): Promise<Claim> {
   const now = nowOf(ctx);
@@ -34,9 +43,9 @@ export async function claim(tx: Tx, ctx: Ctx, site: SiteRow): Promise<Claim> {
     askedFor: place,
   };
   const old = await stateOf(tx, ctx, site, "update");
-  if (old?.claimedUntil && old.claimedUntil > now) return { outcome: "under-way", message: null };
+  if (old && isUnderWay(old, now)) return { outcome: "under-way", message: null };
   const moved = old !== undefined && old.askedFor !== place;
-  if (!moved && old?.nextDueAt && old.nextDueAt > now) return { outcome: "not-due", message: old.nextDueAt };
+  if (!isDue(site, old ?? null, now)) return { outcome: "not-due", message: old?.nextDueAt ?? null };
   const [claimed] = await tx
     .insert(weatherSources)
     .values({ officeId: ctx.officeId, farmId: site.farmId, siteId: site.id, ...row })
