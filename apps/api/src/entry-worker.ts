@@ -5,7 +5,9 @@ import { z } from "zod";
 import { openMail } from "./worker/openMail.ts";
 import { pullsUnnamed, saysWhoAsks, workerSettings } from "./worker/settings.ts";
 import { startWorker } from "./worker/startWorker.ts";
+
 /** The worker alone, for a deployment whose API runs elsewhere: on several machines, or on the edge. */
+
 const readConfig = (env: Record<string, string | undefined>) =>
   z
     .object({
@@ -19,10 +21,12 @@ const readConfig = (env: Record<string, string | undefined>) =>
     })
     .refine(saysWhoAsks, pullsUnnamed)
     .parse(env);
+
 const stop = (message: string): never => {
   process.stderr.write(`${message}\n`);
   process.exit(1);
 };
+
 async function main(): Promise<void> {
   const config = readConfig(process.env);
   const logger = pino({ level: config.LOG_LEVEL });
@@ -50,6 +54,7 @@ async function main(): Promise<void> {
   process.once("SIGINT", close);
   process.once("SIGTERM", close);
 }
+
 main().catch((error: unknown) => {
   if (error instanceof z.ZodError) {
     stop(

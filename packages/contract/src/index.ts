@@ -1,17 +1,6 @@
 export * from "./answer.ts";
 export { ApiProblem, type Client, type ClientOptions, createClient } from "./client.ts";
-export {
-  DomainError,
-  type FieldProblem,
-  type Problem,
-  type ProblemName,
-  ProblemSchema,
-  problemNames,
-  problemsOf,
-  problemTypes,
-  typeOf,
-  usualProblem,
-} from "./problem.ts";
+export { DomainError, type FieldProblem, type Problem, ProblemSchema, problemsOf } from "./problem.ts";
 export type { Actual, Advisory, AdvisoryDetail, Draft, DraftDetail, LedgerEntry } from "./routes/advice.ts";
 export * as adviceRoutes from "./routes/advice.ts";
 export type { BedPlan, PlanBlock } from "./routes/bedPlans.ts";
@@ -69,4 +58,3 @@ export type { PlotValue, Trial, TrialDetail } from "./routes/trials.ts";
 export * as trialRoutes from "./routes/trials.ts";
 export type { Alarm } from "./routes/weather.ts";
 export * as weatherRoutes from "./routes/weather.ts";
-} from "./sensorWords.ts";

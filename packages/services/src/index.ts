@@ -27,7 +27,6 @@ export { addSite, changeSite } from "./farms/sites.ts";
 export { addStructure, changeStructure } from "./farms/structures.ts";
 export { addValve, changeValve } from "./farms/valves.ts";
 export { addGuide, getGuide, listGuides, retireGuide } from "./guides/guides.ts";
-} from "./idempotency/begin.ts";
 export {
   discardImport,
   forgetLabMapping,
@@ -51,8 +50,6 @@ export { type Mail, MailSchema } from "./mail/mail.ts";
 export { queueMail } from "./mail/queueMail.ts";
 export { computeQuantity, listQuantities } from "./numbers/quantities.ts";
 export { adviseOnState, listRules } from "./numbers/rules.ts";
-} from "./people/accounts.ts";
-} from "./people/letters.ts";
 export { addApplication, removeApplication } from "./records/applications.ts";
 export { addBedHistory, removeBedHistory } from "./records/bedHistory.ts";
 export { addDelivery, removeDelivery } from "./records/deliveries.ts";
@@ -70,8 +67,6 @@ export { addWatering, removeWatering } from "./records/waterings.ts";
 export { addWaterTest, removeWaterTest } from "./records/waterTests.ts";
 export { addWork, removeWork } from "./records/works.ts";
 export { sayAnswer } from "./saying/sayAnswer.ts";
-} from "./standingOrders/keep.ts";
-} from "./sensors/keys.ts";
 export { getSeasonRecord, getSeasonTable } from "./seasonRecord/verbs.ts";
 export { trialAsEvidence } from "./trials/trialAsEvidence.ts";
 export { addTrial, changeTrial, getTrial, keepPlotValues, listTrials, removeTrial } from "./trials/trials.ts";
@@ -79,4 +74,3 @@ export { forecastsAreDue } from "./weather/forecastsAreDue.ts";
 export { metNorway } from "./weather/metNorway.ts";
 export { pullForecasts } from "./weather/pullForecasts.ts";
 export { forecastSettings, forecastSourcesOf } from "./weather/settings.ts";
-} from "./webhooks/endpoints.ts";

@@ -20,6 +20,7 @@ export const tasks: Record<TaskName, Task> = {
     await pullForecasts(ctx, {});
   },
 };
+
 /** A farm that was put away since needs no advice. */
 async function adviseOneFarm(ctx: Ctx, { farmId }: About): Promise<void> {
   if (farmId === undefined || !(await liveFarmIds(ctx)).includes(farmId)) return;
