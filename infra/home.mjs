@@ -1,5 +1,5 @@
 // @ts-check
-import { randomBytes } from "node:crypto";
+import { generateKeyPairSync, randomBytes } from "node:crypto";
 import { chmodSync, existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
@@ -21,13 +21,20 @@ export function openHome() {
 
 /**
  * What the parts of one installation know each other by.
- * @typedef {{ appPassword: string, authPassword: string, jobsPassword: string, authSecret: string }} Secrets
+ * @typedef {{ appPassword: string, authPassword: string, jobsPassword: string, authSecret: string, ledgerKey: string }} Secrets
  */
 
 /** @returns {Secrets} */
 export const newSecrets = () => {
   const secret = () => randomBytes(32).toString("base64url");
-  return { appPassword: secret(), authPassword: secret(), jobsPassword: secret(), authSecret: secret() };
+  return {
+    appPassword: secret(),
+    authPassword: secret(),
+    jobsPassword: secret(),
+    authSecret: secret(),
+    // Beside the database and never in it: what it signs is what shows that the database was rewritten.
+    ledgerKey: JSON.stringify(generateKeyPairSync("ed25519").privateKey.export({ format: "jwk" })),
+  };
 };
 
 /**

@@ -1,8 +1,9 @@
 // @ts-check
 import { existsSync, readFileSync } from "node:fs";
-import { join } from "node:path";
+import { dirname, join } from "node:path";
 import { DASHBOARD_SERVER } from "./build.mjs";
 import { ROOT } from "./home.mjs";
+import { keepRulesBundle } from "./rulesBundle.mjs";
 import { diskIsFull, fullDisk, PlainFailure } from "./process/failure.mjs";
 import { until } from "./process/wait.mjs";
 
@@ -58,6 +59,7 @@ export async function startStack({
 }) {
   const apiUrl = `http://127.0.0.1:${apiPort}`;
   const dashboardUrl = `http://127.0.0.1:${dashboardPort}`;
+  const bundle = await keepRulesBundle(dirname(family.logPath("api")));
   const { DATABASE_URL: _, ...inherited } = process.env; // what runs for good never sees the administrator's way in
   const forApp = {
     ...inherited,
@@ -65,6 +67,9 @@ export async function startStack({
     DATABASE_URL_AUTH: urlFor(adminUrl, "pith_auth", secrets.authPassword),
     DATABASE_URL_JOBS: urlFor(adminUrl, "pith_jobs", secrets.jobsPassword),
     AUTH_SECRET: secrets.authSecret,
+    LEDGER_SIGNING_KEY: secrets.ledgerKey,
+    PITH_RULES_BUNDLE: bundle.sha256,
+    PITH_RULES_BUNDLES: bundle.folder,
     DASHBOARD_ORIGIN: dashboardUrl,
     PITH_MAIL_FOLDER: mailFolder,
   };

@@ -1,14 +1,20 @@
+import { join } from "node:path";
 import { parseArgs } from "node:util";
 import { openDatabase } from "@pith/db";
-import { openLedger, ServiceError } from "@pith/services";
+import { openLedger, openLedgerTools, ServiceError } from "@pith/services";
+import { openHome } from "../home.mjs";
 import { PlainFailure, textOf } from "../process/failure.mjs";
+import { readBundleIn } from "../rulesBundle.mjs";
 import { findDatabase, type OpenDatabase } from "./database.ts";
+import { verifyFile } from "./offline.ts";
 
 /**
  * `npm run -s ledger -- verify`, `replay <entry number or advice id>`, `list`; `--office <id>` where there are several.
+ * `verify <export> [--checkpoint <file>]...` needs no database. `replay ... --rules <folder>`: where kept rules are.
  * Exit 0: whole, or identical. 1: broken, or it differs. 2: not understood, or the database cannot be reached.
  */
-const USAGE = "npm run -s ledger -- verify | replay <entry number or advice id> | list   [--office <id>]";
+const USAGE =
+  "npm run -s ledger -- verify [<export> [--checkpoint <file>]...] | replay <entry number or advice id> [--rules <folder>] | list   [--office <id>]";
 const UUID = /^[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$/i;
 const LISTED = 50;
 
@@ -28,13 +34,20 @@ try {
 }
 
 async function main(): Promise<0 | 1> {
-  const { command, everyOffice, office } = readArguments(process.argv.slice(2));
+  const given = readArguments(process.argv.slice(2));
+  if ("file" in given) {
+    const { lines, code } = await verifyFile(given.file, given.checkpoints);
+    for (const line of lines) print(line);
+    return code;
+  }
+  const { command, everyOffice, office, rules } = given;
+  const tools = await openLedgerTools({}, readBundleIn(rules ?? join(openHome(), "rules")));
   const database = await findDatabase(process.env);
   const db = openDatabase(database.appUrl, { max: 2 });
   try {
     let code: 0 | 1 = 0;
     for (const id of await officesFor(database, office, everyOffice)) {
-      if ((await command(await openLedger(db, id))) === 1) code = 1;
+      if ((await command(await openLedger(db, id, tools))) === 1) code = 1;
     }
     return code;
   } finally {
@@ -43,22 +56,25 @@ async function main(): Promise<0 | 1> {
   }
 }
 
-function readArguments(args: string[]): {
-  command: Command;
-  everyOffice: boolean;
-  office: string | undefined;
-} {
+type Given =
+  | { file: string; checkpoints: string[] }
+  | { command: Command; everyOffice: boolean; office: string | undefined; rules: string | undefined };
+
+function readArguments(args: string[]): Given {
   const { values, positionals } = understand(args);
   const [name, which, ...more] = positionals;
-  const { office } = values;
+  const { office, rules, checkpoint = [] } = values;
+  if (name === "verify" && which !== undefined && more.length === 0)
+    return { file: which, checkpoints: checkpoint };
+  if (checkpoint.length > 0) throw new PlainFailure(`--checkpoint goes with an export. Usage: ${USAGE}`);
   if (office !== undefined && !UUID.test(office))
     throw new PlainFailure(`--office must be an id, not "${office}".`);
-  if (name === "verify" && which === undefined) return { command: verify, everyOffice: true, office };
-  if (name === "list" && which === undefined) return { command: list, everyOffice: true, office };
+  if (name === "verify" && which === undefined) return { command: verify, everyOffice: true, office, rules };
+  if (name === "list" && which === undefined) return { command: list, everyOffice: true, office, rules };
   if (name === "replay" && which !== undefined && more.length === 0) {
     const entry = /^[1-9]\d{0,14}$/.test(which) ? Number(which) : which;
     if (typeof entry === "number" || UUID.test(entry)) {
-      return { command: (ledger) => replay(ledger, entry), everyOffice: false, office };
+      return { command: (ledger) => replay(ledger, entry), everyOffice: false, office, rules };
     }
     throw new PlainFailure(`"${which}" is neither the number of an entry nor the id of an advice.`);
   }
@@ -67,7 +83,15 @@ function readArguments(args: string[]): {
 
 function understand(args: string[]) {
   try {
-    return parseArgs({ args, allowPositionals: true, options: { office: { type: "string" } } });
+    return parseArgs({
+      args,
+      allowPositionals: true,
+      options: {
+        office: { type: "string" },
+        rules: { type: "string" },
+        checkpoint: { type: "string", multiple: true },
+      },
+    });
   } catch (error) {
     throw new PlainFailure(`${firstLine(textOf(error))}. Usage: ${USAGE}`);
   }
@@ -91,18 +115,21 @@ async function officesFor(
 }
 
 async function verify({ officeName, verify: walk }: Ledger): Promise<0 | 1> {
-  const { whole, entries, head, firstBroken } = await walk();
+  const { whole, entries, head, firstBroken, checkpoints } = await walk();
+  const fallen = checkpoints.filter((checkpoint) => !checkpoint.holds);
   if (whole) {
     const upTo = head === null ? "" : ` Head ${head}: kept elsewhere, it shows what is rewritten later.`;
     print(`The ledger of ${officeName} is whole: ${entries} ${entries === 1 ? "entry" : "entries"}.${upTo}`);
-    return 0;
+    for (const { at, seq, why } of fallen)
+      print(`  its checkpoint of ${at} over ${seq} entries does not hold: ${why}`);
+    return fallen.length > 0 ? 1 : 0;
   }
   print(`The ledger of ${officeName} is broken at entry ${firstBroken?.seq}: ${firstBroken?.why}.`);
   return 1;
 }
 
 async function replay(ledger: Ledger, which: number | string): Promise<0 | 1> {
-  const { seq, identical, cannot, differences, compared } = await ledger.replay(which);
+  const { seq, identical, cannot, differences, compared, bundle } = await ledger.replay(which);
   if (cannot !== null) {
     print(`Entry ${seq} cannot be computed again: ${cannot}`);
     return 1;
@@ -112,7 +139,8 @@ async function replay(ledger: Ledger, which: number | string): Promise<0 | 1> {
       ? "byte for byte"
       : "in every decision, and in every number to 1e-9 of it (another engine computed it)";
   if (identical) {
-    print(`Entry ${seq} is identical ${how} when computed again from its stored inputs.`);
+    const by = bundle === null ? "" : ` by the kept rules ${bundle}`;
+    print(`Entry ${seq} is identical ${how} when computed again from its stored inputs${by}.`);
     return 0;
   }
   print(`Entry ${seq} differs in ${differences.length} ${differences.length === 1 ? "place" : "places"}:`);

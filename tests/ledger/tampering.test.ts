@@ -3,11 +3,12 @@ import { answerAdvisory, verifyLedger, withdrawAdvisory } from "@pith/services";
 import postgres, { type Sql } from "postgres";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { freshDatabase, type TestDatabase } from "../support/database.ts";
+import { soak } from "../support/soak.ts";
 import { ACTUAL, issue, makeSeason, type Season } from "./season.ts";
 
 /** Whoever owns the database can switch its triggers off and change a byte. Each such change is found. */
 
-const TAMPERINGS = 100;
+const TAMPERINGS = soak(100, 1000);
 
 let database: TestDatabase;
 let db: Db;

@@ -212,6 +212,10 @@ test("the application may change or remove only what is meant to change, and not
   for (const table of [
     "ledger_entries",
     "ledger_states",
+    "ledger_checkpoints",
+    "ledger_origins",
+    "ledger_histories",
+    "ledger_history_entries",
     "audit_log",
     "answers",
     "advisories",

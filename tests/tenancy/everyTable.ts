@@ -285,6 +285,18 @@ async function fillFarm(
       at: "2026-06-01T12:00:00Z",
     });
     await tx.update(schema.ledgerHeads).set({ seq, hash });
+    await tx.insert(schema.ledgerCheckpoints).values({ officeId, onDay, seq, document: "{}" });
+  });
+  await withOffice(db, { officeId, role: "lead", farmIds: "*", userId, importing: true }, async (tx) => {
+    const from = { fromOffice: randomUUID(), takenInBy: userId };
+    await tx.insert(schema.ledgerOrigins).values({ officeId, lastSeq: seq, signature: "", ...from });
+    const historyId = randomUUID();
+    await tx
+      .insert(schema.ledgerHistories)
+      .values({ ...mine, id: historyId, fromOfficeName: "Office of Wrenmoor", checkpoint: "{}", ...from });
+    await tx
+      .insert(schema.ledgerHistoryEntries)
+      .values({ ...mine, historyId, seq: 1, body: "{}", hash, proof: [], textId });
   });
 }
 

@@ -69,6 +69,11 @@ describe("the application's role cannot", () => {
     "delete from audit_log",
     "truncate audit_log",
     "delete from ledger_heads",
+    ...["ledger_checkpoints", "ledger_origins", "ledger_histories", "ledger_history_entries"].flatMap((table) => [
+      `update ${table} set office_id = office_id`,
+      `delete from ${table}`,
+      `truncate ${table}`,
+    ]),
     "update answers set kind = kind",
     "delete from advisories",
     "update forecasts set days = days",
@@ -186,7 +191,15 @@ describe("a job is wanted", () => {
 
 describe("even the owner, by plain statements, cannot", () => {
   test.each(
-    ["ledger_entries", "ledger_states", "audit_log"].flatMap((table) => [
+    [
+      "ledger_entries",
+      "ledger_states",
+      "ledger_checkpoints",
+      "ledger_origins",
+      "ledger_histories",
+      "ledger_history_entries",
+      "audit_log",
+    ].flatMap((table) => [
       `update ${table} set office_id = office_id`,
       `update ${table} set office_id = office_id where false`,
       `delete from ${table}`,

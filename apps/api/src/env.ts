@@ -27,6 +27,8 @@ export interface AppDeps {
   origins: string[];
   /** Services that forecasts can be pulled from; none unless said. */
   forecastSources?: Ctx["forecastSources"];
+  /** What the ledger is signed with and replayed by; none unless said. */
+  ledger?: Ctx["ledger"];
 }
 
 export interface AppEnv {

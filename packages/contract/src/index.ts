@@ -7,6 +7,7 @@ export type { BedPlan, PlanBlock } from "./routes/bedPlans.ts";
 export * as bedPlanRoutes from "./routes/bedPlans.ts";
 export type { OwnSource, WorthMeasuring } from "./routes/evidence.ts";
 export * as evidenceRoutes from "./routes/evidence.ts";
+export * as exportRoutes from "./routes/exports.ts";
 export type {
   Bed,
   Farm,
@@ -25,6 +26,9 @@ export type { Column, Import, ImportLine, LabMapping } from "./routes/imports.ts
 export * as importRoutes from "./routes/imports.ts";
 export type { Run } from "./routes/jobs.ts";
 export * as jobRoutes from "./routes/jobs.ts";
+export type { Checkpoint, CheckpointVerdict } from "./routes/ledger.ts";
+export { CheckpointSchema } from "./routes/ledger.ts";
+export * as ledgerRoutes from "./routes/ledger.ts";
 export type { Claim, Me, Role, Source } from "./routes/open.ts";
 export * as openRoutes from "./routes/open.ts";
 export type {

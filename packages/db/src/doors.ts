@@ -11,6 +11,10 @@ export type Acting = {
   userId: string | null;
   /** The transaction may read only, whatever its role may write. A reader's always is. */
   readOnly?: boolean;
+  /** It reads only, and all of it as things stood at its first query. */
+  snapshot?: boolean;
+  /** A lead's, to take in what another office exported: rows written by others, and a whole chain. */
+  importing?: boolean;
 } & (
   | { role: "lead" | "agent"; farmIds: "*" | readonly string[] }
   | { role: "farmer" | "reader"; farmIds: readonly string[] }
@@ -36,9 +40,18 @@ export async function withOffice<T>(db: Db, acting: Acting, work: (tx: Tx) => Pr
   }
   return transactionWith(
     db,
-    { officeId, role, farmIds: farmIds === "*" ? "*" : farmIds.join(","), userId },
+    {
+      officeId,
+      role,
+      farmIds: farmIds === "*" ? "*" : farmIds.join(","),
+      userId,
+      importing: acting.importing ?? false,
+    },
     work,
-    acting.readOnly || role === "reader" ? { accessMode: "read only" } : undefined,
+    {
+      ...((acting.readOnly || acting.snapshot || role === "reader") && { accessMode: "read only" }),
+      ...(acting.snapshot && { isolationLevel: "repeatable read" }),
+    },
   );
 }
 
@@ -53,6 +66,7 @@ interface Settings {
   role: string;
   farmIds: string;
   userId: string | null;
+  importing?: boolean;
   /** A sensor's alone. */
   sensor?: { keyId: string; seriesIds: string };
   /** Of a key that was presented, before its office is known. */
@@ -64,7 +78,7 @@ export const transactionWith = <T>(
   db: Db,
   settings: Settings,
   work: (tx: Tx) => Promise<T>,
-  config?: { accessMode: "read only" },
+  config?: { accessMode?: "read only"; isolationLevel?: "repeatable read" },
 ): Promise<T> =>
   poolOf(db).transaction(async (tx) => {
     const { sensor, keySha256 } = settings;
@@ -73,6 +87,7 @@ export const transactionWith = <T>(
       set_config('app.role', ${settings.role}, true),
       set_config('app.farm_ids', ${settings.farmIds}, true),
       set_config('app.user_id', ${settings.userId ?? ""}, true)
+      ${settings.importing ? sql`, set_config('app.importing', 'yes', true)` : sql``}
       ${sensor ? sql`, set_config('app.sensor_key', ${sensor.keyId}, true), set_config('app.series_ids', ${sensor.seriesIds}, true)` : sql``}
       ${keySha256 === undefined ? sql`` : sql`, set_config('app.key_sha256', ${keySha256}, true)`}`);
     try {

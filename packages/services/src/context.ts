@@ -3,6 +3,7 @@ import { type Acting, type Db, memberships, offices, type Tx, withOffice, withUs
 import { eq } from "drizzle-orm";
 import { notFound, ServiceError } from "./errors.ts";
 import type { Mail } from "./mail/mail.ts";
+import type { LedgerTools } from "./ledger/tools.ts";
 import type { ForecastSource } from "./weather/source.ts";
 
 /** Who acts. Lead and agent act on every farm of the office, a farmer on the farms named; a reader reads those. */
@@ -22,6 +23,8 @@ export interface Ctx {
   now: () => Date;
   /** Services that forecasts can be pulled from here; none where the server is not set up for it. */
   forecastSources?: readonly ForecastSource[];
+  /** What the ledger is signed with and replayed by; none where the server is not set up for it. */
+  ledger?: LedgerTools;
   /** Sends a letter. Only where the worker runs: a request wants a job that does. */
   mail?: (mail: Mail) => Promise<void>;
 }

@@ -17,7 +17,7 @@ export const signedIn = createMiddleware<AppEnv>(async (c, next) => {
 });
 
 /** The person's place in the office of the path. An office one is not in and one that is not there look the same. */
-export const inOffice = ({ now, forecastSources }: Pick<AppDeps, "now" | "forecastSources">) =>
+export const inOffice = ({ now, forecastSources, ledger }: Pick<AppDeps, "now" | "forecastSources" | "ledger">) =>
   createMiddleware<AppEnv>(async (c, next) => {
     const officeId = c.req.param("officeId") ?? "";
     const membership = c.get("memberships").find((m) => m.officeId === officeId);
@@ -38,6 +38,7 @@ export const inOffice = ({ now, forecastSources }: Pick<AppDeps, "now" | "foreca
       requestId: c.get("requestId"),
       now,
       forecastSources,
+      ledger,
     });
     await next();
   });

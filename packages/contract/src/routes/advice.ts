@@ -1,6 +1,7 @@
 import { createRoute, z } from "@hono/zod-openapi";
 import { AnswerSchema, ExpectedSchema, SaidSchema } from "../answer.ts";
 import { body, Day, DoneSchema, Id, Instant, json, officePath, problems } from "../shapes.ts";
+import { CheckpointVerdictSchema } from "./ledger.ts";
 import { AlarmSchema } from "./weather.ts";
 
 /** Drafts, what was issued, and what became of it. */
@@ -291,6 +292,8 @@ export const verifyLedger = createRoute({
         entries: z.number().int(),
         head: z.string().nullable(),
         firstBroken: z.object({ seq: z.number().int(), why: z.string() }).nullable(),
+        /** The office's own checkpoints, and whether each still holds. */
+        checkpoints: z.array(CheckpointVerdictSchema),
       }),
       "Whole, or the first broken entry",
     ),
@@ -311,6 +314,8 @@ export const replayEntry = createRoute({
         /** Why it could not be computed again, where so. */
         cannot: z.string().nullable(),
         differences: z.array(z.object({ path: z.string(), stored: z.unknown(), now: z.unknown() })),
+        /** SHA-256 of the kept rules that computed it again; null where the server's own did. */
+        bundle: z.string().nullable(),
       }),
       "Identical, or what differs",
     ),

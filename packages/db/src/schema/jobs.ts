@@ -13,6 +13,8 @@ export const OFFICE_TASKS = {
   "advise-office": { attempts: 5 },
   /** The newest forecasts of the sites that are switched on. */
   "pull-forecasts": { attempts: 5 },
+  /** Walk the ledger and sign where it stands. */
+  "sign-ledger": { attempts: 5 },
 } as const;
 export type TaskName = keyof typeof OFFICE_TASKS;
 

@@ -1,6 +1,6 @@
 import { sql } from "drizzle-orm";
 import { bigint, boolean, jsonb, pgTable, text, uuid } from "drizzle-orm/pg-core";
-import { bytea, instant, instantOrNow, officeId, ofOffice } from "./columns.ts";
+import { bytea, day, farmId, instant, instantOrNow, ofFarm, officeId, ofOffice } from "./columns.ts";
 
 /** The record that can only grow, and the erasable words that it holds no more than a hash of. */
 
@@ -12,6 +12,8 @@ export const texts = pgTable("texts", {
   salt: bytea("salt"),
   bytes: text("bytes"),
   erasedAt: instant("erased_at"),
+  /** Null in rows older than the column. */
+  writtenBy: uuid("written_by").default(sql`app_user()`),
 });
 
 /** States that something was issued on, as canonical JSON under their own hash. */
@@ -38,6 +40,49 @@ export const ledgerEntries = pgTable("ledger_entries", {
   prevHash: text("prev_hash").notNull(),
   hash: text("hash").notNull(),
   at: instant("at").notNull(),
+});
+
+/** What vouches for the chain from outside it: signed, to be kept by others. */
+export const ledgerCheckpoints = pgTable("ledger_checkpoints", {
+  ...ofOffice(),
+  onDay: day("on_day").notNull(),
+  seq: bigint("seq", { mode: "number" }).notNull(),
+  /** What was signed, with its signature, as canonical JSON. */
+  document: text("document").notNull(),
+  madeAt: instantOrNow("made_at"),
+});
+
+/** From which office a chain came whole; its entries up to `lastSeq` name that office. */
+export const ledgerOrigins = pgTable("ledger_origins", {
+  officeId: officeId(),
+  lastSeq: bigint("last_seq", { mode: "number" }).notNull(),
+  fromOffice: uuid("from_office").notNull(),
+  /** Of the export it came by. */
+  signature: text("signature").notNull(),
+  takenInAt: instantOrNow("taken_in_at"),
+  takenInBy: uuid("taken_in_by").notNull(),
+});
+
+/** What another office's ledger says of a farm that moved here. */
+export const ledgerHistories = pgTable("ledger_histories", {
+  ...ofFarm(),
+  fromOffice: uuid("from_office").notNull(),
+  fromOfficeName: text("from_office_name").notNull(),
+  checkpoint: text("checkpoint").notNull(),
+  takenInAt: instantOrNow("taken_in_at"),
+  takenInBy: uuid("taken_in_by").notNull(),
+});
+
+export const ledgerHistoryEntries = pgTable("ledger_history_entries", {
+  officeId: officeId(),
+  historyId: uuid("history_id").notNull(),
+  farmId: farmId(),
+  seq: bigint("seq", { mode: "number" }).notNull(),
+  body: text("body").notNull(),
+  hash: text("hash").notNull(),
+  /** From the entry's hash to the root that the checkpoint signs. */
+  proof: jsonb("proof").$type<string[]>().notNull(),
+  textId: uuid("text_id"),
 });
 
 /** Who changed what. */

@@ -10,6 +10,7 @@ const NIGHT_HOUR = 3;
 /** What is wanted each night: once for each farm, or once for the office. */
 export const nightlyTasks: readonly { task: TaskName; per: "farm" | "office" }[] = [
   { task: "advise-farm", per: "farm" },
+  { task: "sign-ledger", per: "office" },
 ];
 
 /** Wants what is due in this hour: for each farm in the night of its first site, for the office in that of its first. */

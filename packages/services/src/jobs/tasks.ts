@@ -2,6 +2,7 @@ import type { TaskName } from "@pith/db";
 import { type Ctx, inOffice } from "../context.ts";
 import { liveFarmIds } from "../drafts/adviseAgain.ts";
 import { adviseFarm } from "../drafts/adviseFarm.ts";
+import { signChain } from "../ledger/checkpoints.ts";
 import { pullForecasts } from "../weather/pullForecasts.ts";
 import { adviseOffice } from "./adviseOffice.ts";
 import type { About } from "./wantJob.ts";
@@ -18,6 +19,9 @@ export const tasks: Record<TaskName, Task> = {
   "advise-office": adviseOffice,
   "pull-forecasts": async (ctx) => {
     await pullForecasts(ctx, {});
+  },
+  "sign-ledger": async (ctx) => {
+    if (ctx.ledger?.signer) await signChain(ctx);
   },
 };
 

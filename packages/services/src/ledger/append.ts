@@ -31,13 +31,14 @@ export async function append(
   const head = await lockHead(tx, officeId);
   const seq = head.seq + 1;
   const body: EntryBody = {
-    v: 1,
+    v: 2,
     office: officeId,
     seq,
     at: nowOf(ctx),
     actor: ctx.actor.userId,
     ...facts,
     rulesManifest: manifest,
+    rulesBundle: ctx.ledger?.rulesBundle ?? null,
     runtime: runtimeName(),
     prev: head.hash,
   };

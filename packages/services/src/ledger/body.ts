@@ -6,7 +6,8 @@ import type { Answer, Severity } from "@pith/rules";
  * person's name and nothing a person wrote; of that it holds a salted hash.
  */
 export interface EntryBody {
-  v: 1;
+  /** 1 had no rulesBundle. */
+  v: 1 | 2;
   office: string;
   seq: number;
   at: string;
@@ -19,6 +20,8 @@ export interface EntryBody {
   rule: { id: string; version: number };
   /** Which rules, cautions and words computed and said it: see rulesManifest. */
   rulesManifest: string;
+  /** SHA-256 of the kept code of the rules that computed it; null where the program ran from its sources. Since 2. */
+  rulesBundle?: string | null;
   /** Engine and version that computed it: others differ in the last digits of exp, sin and pow. */
   runtime: string;
   /** SHA-256 of the state it was computed from; null where nothing was computed. */
@@ -43,7 +46,7 @@ export interface EntryBody {
 /** What the caller of append says; the rest follows from context and chain. */
 export type EntryFacts = Omit<
   EntryBody,
-  "v" | "office" | "seq" | "at" | "actor" | "rulesManifest" | "runtime" | "prev"
+  "v" | "office" | "seq" | "at" | "actor" | "rulesManifest" | "rulesBundle" | "runtime" | "prev"
 >;
 
 /** What an entry holds that tells what became of an advice: nothing was computed, nothing new was said. */

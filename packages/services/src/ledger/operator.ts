@@ -1,12 +1,14 @@
 import { advisories, type Db, ledgerEntries, offices, type Tx, withOffice } from "@pith/db";
 import { and, desc, eq } from "drizzle-orm";
 import { found } from "../errors.ts";
+import type { Verdict } from "./chain.ts";
 import { type Replay, replay } from "./replay.ts";
-import { type Verdict, verifyChain } from "./verify.ts";
+import type { LedgerTools } from "./tools.ts";
+import { verifyChain } from "./verify.ts";
 import { wireEntry } from "./wireEntry.ts";
 
 /** An office's ledger for whoever looks after the server: nobody of the office acts, and nothing is changed. */
-export async function openLedger(db: Db, officeId: string) {
+export async function openLedger(db: Db, officeId: string, tools?: LedgerTools) {
   const inside = <T>(work: (tx: Tx) => Promise<T>) =>
     withOffice(db, { officeId, role: "agent", farmIds: "*", userId: null }, work);
   const [office] = await inside((tx) =>
@@ -20,7 +22,7 @@ export async function openLedger(db: Db, officeId: string) {
     replay: (which: number | string): Promise<Replay & { seq: number }> =>
       inside(async (tx) => {
         const seq = typeof which === "number" ? which : await seqOf(tx, officeId, which);
-        return { seq, ...(await replay(tx, officeId, seq)) };
+        return { seq, ...(await replay(tx, officeId, seq, tools)) };
       }),
     newest: (limit: number) =>
       inside(async (tx) => {

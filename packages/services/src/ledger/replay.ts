@@ -1,12 +1,12 @@
 import { ledgerEntries, ledgerStates, type Tx } from "@pith/db";
-import { answerOf, parseAtTheDoor, rules, StateSchema } from "@pith/rules";
 import { and, eq } from "drizzle-orm";
 import { found } from "../errors.ts";
-import { sayAnswer } from "../saying/sayAnswer.ts";
-import { type EntryBody, issuedAnswer } from "./body.ts";
+import type { EntryBody } from "./body.ts";
 import { canonicalText, sha256Hex } from "./canonical.ts";
+import { type Computer, compute, versionOf } from "./compute.ts";
 import { type Difference, differencesOf } from "./differences.ts";
 import { runtimeName } from "./origin.ts";
+import { computerOf, type LedgerTools } from "./tools.ts";
 
 export interface Replay {
   identical: boolean;
@@ -15,13 +15,15 @@ export interface Replay {
   differences: Difference[];
   /** Byte for byte on the engine that computed it; elsewhere decisions exactly and numbers to 1e-9. */
   compared: "bytes" | "numbers-to-1e-9";
+  /** SHA-256 of the kept rules that computed it again; null where this program's own did. */
+  bundle: string | null;
 }
 
 /**
  * Computes an issued entry again from the state it was computed from and compares. @throws ServiceError not-found where
  * there is no such entry
  */
-export async function replay(tx: Tx, officeId: string, seq: number): Promise<Replay> {
+export async function replay(tx: Tx, officeId: string, seq: number, tools?: LedgerTools): Promise<Replay> {
   const [row] = await tx
     .select()
     .from(ledgerEntries)
@@ -42,19 +44,23 @@ export async function replay(tx: Tx, officeId: string, seq: number): Promise<Rep
     return cannot("The state it was computed from was changed.");
   }
   const { id, version } = body.rule;
-  const rule = rules.find((r) => r.id === id);
-  if (rule?.version !== version) {
-    const now = rule ? `this program has version ${rule.version}` : "this program does not have that rule";
-    return cannot(`It was computed by version ${version} of ${id}; ${now}.`);
+  const here = versionOf(id);
+  let computer: Computer = { versionOf, compute };
+  if (here !== version) {
+    const now =
+      here === undefined ? "this program does not have that rule" : `this program has version ${here}`;
+    const because = (why: string) => cannot(`It was computed by version ${version} of ${id}; ${now}. ${why}`);
+    if (!body.rulesBundle) return because("The entry names no kept rules.");
+    const kept = await computerOf(tools, body.rulesBundle);
+    if (typeof kept === "string") return because(`${kept.charAt(0).toUpperCase()}${kept.slice(1)}.`);
+    computer = kept;
   }
-
-  const again = answerOf(rule, parseAtTheDoor(StateSchema, JSON.parse(stored.state)));
-  if (again.kind !== "advice") {
-    return compare(body, { kind: again.kind }, undefined);
-  }
-  const said = sayAnswer(again, { language: "en", units: body.said.units });
+  const again = computer.compute(id, JSON.parse(stored.state), body.said.units);
+  const bundle = here === version ? null : (body.rulesBundle ?? null);
+  if (again.kind !== "advice") return { ...compare(body, { kind: again.kind }, undefined), bundle };
   // Through JSON, as the entry went: a field that is undefined is not there.
-  return compare(body, JSON.parse(canonicalText(issuedAnswer(again))), JSON.parse(canonicalText(said)));
+  const throughJson = (value: unknown) => JSON.parse(canonicalText(value));
+  return { ...compare(body, throughJson(again.answer), throughJson(again.said)), bundle };
 }
 
 function compare(body: EntryBody, answer: unknown, said: unknown): Replay {
@@ -68,6 +74,7 @@ function compare(body: EntryBody, answer: unknown, said: unknown): Replay {
     cannot: null,
     differences,
     compared: sameEngine ? "bytes" : "numbers-to-1e-9",
+    bundle: null,
   };
 }
 
@@ -76,4 +83,5 @@ const cannot = (why: string): Replay => ({
   cannot: why,
   differences: [],
   compared: "bytes",
+  bundle: null,
 });

@@ -4,8 +4,9 @@ import { and, desc, eq, lt } from "drizzle-orm";
 import { type Ctx, inOffice, requireAgent } from "../context.ts";
 import { requireFarm } from "../farms/requireFarm.ts";
 import { queryOf } from "../wellFormed.ts";
+import type { Verdict } from "./chain.ts";
 import { type Replay, replay } from "./replay.ts";
-import { type Verdict, verifyChain } from "./verify.ts";
+import { verifyChain } from "./verify.ts";
 import { wireEntry } from "./wireEntry.ts";
 
 /** The ledger, newest first. */
@@ -33,11 +34,12 @@ export async function listLedger(ctx: Ctx, rawQuery: unknown): Promise<{ entries
 /** Walks the office's chain. */
 export async function verifyLedger(ctx: Ctx): Promise<Verdict> {
   requireAgent(ctx);
-  return inOffice(ctx, (tx) => verifyChain(tx, ctx.officeId));
+  const { root: _, ...verdict } = await inOffice(ctx, (tx) => verifyChain(tx, ctx.officeId));
+  return verdict;
 }
 
 /** Computes an entry again from its stored inputs. */
 export async function replayEntry(ctx: Ctx, seq: number): Promise<Replay> {
   requireAgent(ctx);
-  return inOffice(ctx, (tx) => replay(tx, ctx.officeId, seq));
+  return inOffice(ctx, (tx) => replay(tx, ctx.officeId, seq, ctx.ledger));
 }

@@ -19,7 +19,7 @@ export function wireEntry(row: typeof ledgerEntries.$inferSelect): LedgerEntry {
   };
 }
 
-const summaryOf = ({ said, outcome }: EntryBody): string =>
+export const summaryOf = ({ said, outcome }: EntryBody): string =>
   said?.decision ??
   (outcome ? { done: "Done", "not-done": "Not done", cannot: "Cannot" }[outcome.kind] : "Withdrawn");
 

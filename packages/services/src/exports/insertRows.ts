@@ -1,0 +1,86 @@
+import { type Tx, withOffice } from "@pith/db";
+import { sql } from "drizzle-orm";
+import type { Ctx } from "../context.ts";
+import { type ReadExport, refuse } from "./readExport.ts";
+import { quoted, tablesOf } from "./rows.ts";
+import { CUT, type Exported } from "./tables.ts";
+
+/** Rows a statement; a photograph is large, and so is a state. */
+const MOST_ROWS = 500;
+const MOST_LETTERS = 4_000_000;
+
+/** The one transaction in which what another office exported is taken in. */
+export const whileImporting = <T>(ctx: Ctx, work: (tx: Tx) => Promise<T>): Promise<T> =>
+  withOffice(
+    ctx.db,
+    { officeId: ctx.officeId, userId: ctx.actor.userId, role: "lead", farmIds: "*", importing: true },
+    work,
+  );
+
+/** The tables that are to come, in order, or the reason why this program does not know what to do with what is in a file. */
+export async function knownTables(
+  tx: Tx,
+  { header, rows }: ReadExport,
+  order: readonly Exported[],
+): Promise<Map<Exported, string[]>> {
+  const here = await tablesOf(tx, order);
+  for (const [name, columns] of Object.entries(header.tables)) {
+    const table = here.get(name);
+    if (!table) refuse(`this program does not know its table ${name}; take it in with a newer one`);
+    const foreign = columns.find((column) => !table.columns.includes(column));
+    if (foreign) refuse(`this program does not know ${name}.${foreign}; take it in with a newer one`);
+  }
+  return new Map(order.flatMap((name) => (rows.has(name) ? [[name, header.tables[name] ?? []]] : [])));
+}
+
+/**
+ * Writes rows of one table into this office, whatever office they name. Each value is read by the database from the JSON
+ * that a database wrote.
+ */
+export async function insertRows(
+  tx: Tx,
+  officeId: string,
+  name: Exported,
+  columns: string[],
+  rows: string[],
+  { moving = false, onConflict = "" } = {},
+): Promise<number> {
+  const cut = moving ? (CUT[name] ?? []) : [];
+  const into = columns.filter((column) => !cut.includes(column));
+  const from = into.map((column) => (column === "office_id" ? "$office" : `r.${quoted(column)}`));
+  let written = 0;
+  for (const batch of batches(rows)) {
+    const all = `[${batch.join(",")}]`;
+    if (name === "readings") await makeMonths(tx, all);
+    const values = sql.join(
+      from.map((text) => (text === "$office" ? sql`${officeId}::uuid` : sql.raw(text))),
+      sql`, `,
+    );
+    const done = await tx.execute(sql`
+      insert into ${sql.raw(quoted(name))} (${sql.raw(into.map(quoted).join(", "))})
+      select ${values} from json_populate_recordset(null::${sql.raw(quoted(name))}, ${all}::json) with ordinality r
+      order by r.ordinality ${sql.raw(onConflict)} returning 1`);
+    written += done.length;
+  }
+  return written;
+}
+
+/** Readings lie in a partition a month, which must be there. */
+const makeMonths = (tx: Tx, all: string) =>
+  tx.execute(sql`select make_readings_month(m) from (
+    select distinct date_trunc('month', (r ->> 'at')::timestamptz at time zone 'UTC')::date as m
+    from json_array_elements(${all}::json) r) months`);
+
+function* batches(rows: string[]): Generator<string[]> {
+  let batch: string[] = [];
+  let letters = 0;
+  for (const row of rows) {
+    if (batch.length === MOST_ROWS || (batch.length > 0 && letters + row.length > MOST_LETTERS)) {
+      yield batch;
+      [batch, letters] = [[], 0];
+    }
+    batch.push(row);
+    letters += row.length;
+  }
+  if (batch.length > 0) yield batch;
+}
