@@ -132,6 +132,19 @@ describe("waiting and protecting side by side", () => {
     expect(num(a, "h heavy-fleece")).toBeCloseTo(hours, 9);
     expect(num(a, "C heavy-fleece")).toBeCloseTo(12 + 20 * hours, 9);
   });
+  test("a farm's own hours: covers of 10, 20 and 60 min on 30 m² are 20 to put up and 20 to take off; 12 and 18 min a day 15", () => {
+    const ownWork = [
+      ...[10, 60, 20].map((minutes) => ({ task: "covering" as const, minutes, bedM2: 30 })),
+      ...[12, 18].map((minutes) => ({ task: "airing" as const, minutes, bedM2: 30 })),
+    ];
+    const a = advice("set-out", waiting({}, { settings: { labourPerHour: 20 }, ownWork }));
+    const hours = 40 / 60 + 0.25 * Math.max(14, num(a, "wait"));
+    expect(num(a, "h heavy-fleece")).toBeCloseTo(hours, 9);
+    expect(num(a, "C heavy-fleece")).toBeCloseTo(12 + 20 * hours, 9);
+    const lacks = (one: typeof a) => one.wouldChange.map((m) => m.key);
+    expect(lacks(a)).not.toContain("set-out.change.lacks-own-hours");
+    expect(lacks(advice("set-out", waiting()))).toContain("set-out.change.lacks-own-hours");
+  });
   test("without price, goal, maturity and wage it names them, and puts no price on anything", () => {
     const { daysToMaturity: _, yieldGoalTPerHa: __, expectedPricePerKg: ___, ...bare } = waiting().planting;
     const a = advice("set-out", { ...waiting(), planting: bare });

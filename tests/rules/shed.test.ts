@@ -53,6 +53,23 @@ test("20 kg of urea wanted, 12 there: one bag of 25 kg is bought for 30, 17 kg o
   );
 });
 
+test("one giving, its minutes 20, 30 and 70 here: half an hour; at a wage of 18 that is 9, with 30 of urea 39", () => {
+  const shed = [material("urea", "urea", [46, 0, 0], { stockKg: 12, pricePerKg: 1.2, bagKg: 25 })];
+  const one = shedState({ shed, demands: [demand("a", 1000, needN, ["urea"])] });
+  const said = (state: ShedState) => advised(state).steps.map((s) => render(s.text, reader));
+  const lacks = (state: ShedState) => advised(state).wouldChange.map((m) => m.key);
+  expect(lacks(one)).toContain("shed.change.lacks-hours");
+  const timed = { ...one, givingMinutes: [20, 70, 30] };
+  expect(said(timed).at(-1)).toBe("Giving it takes 1 giving at least, about 0.5 h by what one took here.");
+  expect(lacks(timed)).toContain("shed.change.lacks-wage");
+  const paid = { ...timed, settings: { labourPerHour: 18 } };
+  expect(said(paid).at(-1)).toBe(
+    "Giving it takes 1 giving at least, about 0.5 h by what one took here: 9.00 at the office's wage, 39.00 with the materials.",
+  );
+  // The hours stand beside the least cost and do not move it.
+  expect(advised(paid).amounts).toEqual(advised(one).amounts);
+});
+
 test("what the shed holds is enough: nothing is bought", () => {
   const shed = [material("urea", "urea", [46, 0, 0], { stockKg: 25, pricePerKg: 1.2 })];
   const advice = advised(shedState({ shed, demands: [demand("a", 1000, needN, ["urea"])] }));

@@ -57,7 +57,7 @@ const adviseFarmSeason = (farm: FarmSeasonState): Answer[] => [
 export function shedStateOf(farm: FarmSeasonState): ShedState {
   const known = shedStates.get(farm);
   if (known) return known;
-  const { asOf, settings, id, shed, plantings } = farm;
+  const { asOf, settings, id, shed, plantings, givingMinutes } = farm;
   const made: ShedState = {
     kind: "shed",
     version: 1,
@@ -67,6 +67,7 @@ export function shedStateOf(farm: FarmSeasonState): ShedState {
     timeZone: plantings[0]?.site.timeZone ?? "UTC",
     shed,
     demands: plantings.flatMap((planting) => demandOf({ ...planting, asOf, settings, shed }) ?? []),
+    ...(givingMinutes && { givingMinutes }),
   };
   shedStates.set(farm, made);
   return made;

@@ -74,14 +74,21 @@ export async function Totals({ row, units }: Props) {
     ["labourMoney", money(row.labourMoney)],
     ["worth", money(row.worthMoney)],
   ];
+  const known = lines.filter(([, text]) => text !== null);
+  const unknown = lines.filter(([, text]) => text === null).map(([name]) => t(`totals.${name}`));
   return (
-    <dl className="facts season-facts">
-      {lines.map(([name, text]) => (
-        <div key={name}>
-          <dt>{t(`totals.${name}`)}</dt>
-          <dd>{text ?? <span className="faint">{t("unknown")}</span>}</dd>
-        </div>
-      ))}
-    </dl>
+    <>
+      <dl className="facts season-facts">
+        {known.map(([name, text]) => (
+          <div key={name}>
+            <dt>{t(`totals.${name}`)}</dt>
+            <dd>{text}</dd>
+          </div>
+        ))}
+      </dl>
+      {unknown.length > 0 && <p className="faint">{t("notWritten", { what: listText(unknown) })}</p>}
+    </>
   );
 }
+
+const listText = (words: string[]) => new Intl.ListFormat("en", { type: "conjunction" }).format(words);

@@ -83,6 +83,16 @@ export const SignSchema = z.strictObject({
 });
 export type Sign = z.infer<typeof SignSchema>;
 
+export const OWN_WORK_TASKS = ["covering", "airing"] as const;
+
+/** What work on a bed of this farm took, as its people wrote it down. */
+export const OwnWorkSchema = z.strictObject({
+  task: word("work", OWN_WORK_TASKS),
+  minutes: num("what it took, of all who worked", "minutes", 0, 10_000),
+  bedM2: num("bed it was done on, without its alley", "m2", 0.01, 1_000_000),
+});
+export type OwnWork = z.infer<typeof OwnWorkSchema>;
+
 export const SPRAY_TARGETS = ["insects", "mites", "disease", "weeds", "other"] as const;
 
 /** One spraying, with the two intervals of its label. Which product it was stays outside the state. */

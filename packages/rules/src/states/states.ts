@@ -28,7 +28,7 @@ import {
   WaterTestSchema,
   WeatherDaysSchema,
 } from "./parts.ts";
-import { FirstPickSchema, PickedSchema, SignSchema, SpraySchema } from "./plant.ts";
+import { FirstPickSchema, OwnWorkSchema, PickedSchema, SignSchema, SpraySchema } from "./plant.ts";
 import { StructureSchema } from "./structure.ts";
 import { TrialSchema } from "./trial.ts";
 
@@ -119,6 +119,8 @@ export const PlantingStateSchema = z.strictObject({
   picked: z.array(PickedSchema).max(1000).optional(),
   /** What stood in its bed, oldest first. */
   history: z.array(BedHistorySchema).max(200).optional(),
+  /** Of the whole farm, oldest first. */
+  ownWork: z.array(OwnWorkSchema).max(500).optional(),
 });
 export type PlantingState = z.infer<typeof PlantingStateSchema>;
 
@@ -198,6 +200,12 @@ export const StructureStateSchema = z.strictObject({
 });
 export type StructureState = z.infer<typeof StructureStateSchema>;
 
+/** What giving a material took on this farm each time somebody wrote it down, oldest first. */
+const givingMinutes = z
+  .array(num("what a giving took", "minutes", 0, 10_000))
+  .max(500)
+  .optional();
+
 /** One shed and what the farm's plantings still ask of it. */
 export const ShedStateSchema = z.strictObject({
   kind: z.literal("shed"),
@@ -208,6 +216,7 @@ export const ShedStateSchema = z.strictObject({
   shed: z.array(MaterialSchema).max(500),
   /** In the order in which the plantings were set out. */
   demands: z.array(DemandSchema).max(1000),
+  givingMinutes,
 });
 export type ShedState = z.infer<typeof ShedStateSchema>;
 
@@ -242,6 +251,7 @@ export const FarmSeasonStateSchema = z.strictObject({
   shed: z.array(MaterialSchema).max(500),
   /** Each with an empty shed of its own. */
   plantings: z.array(PlantingStateSchema).max(1000),
+  givingMinutes,
 });
 export type FarmSeasonState = z.infer<typeof FarmSeasonStateSchema>;
 

@@ -128,7 +128,6 @@ export async function getRecords(ctx: Ctx, farmId: string, rawQuery: unknown): P
         litres,
         minutesOfLabour,
       })),
-      works: await listWorks(tx, at, place && [place.bedId], MOST),
       harvests: (
         await tx
           .select()
@@ -147,6 +146,7 @@ export async function getRecords(ctx: Ctx, farmId: string, rawQuery: unknown): P
         hours,
         pricePerKg,
       })),
+      works: await listWorks(tx, at, place && [place.bedId], MOST),
       soilTests: (
         await tx
           .select()

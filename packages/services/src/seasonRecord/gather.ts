@@ -18,6 +18,7 @@ import {
 } from "@pith/db";
 import { addDays } from "@pith/rules";
 import { and, asc, eq, gte, lte, notInArray } from "drizzle-orm";
+import type { PgColumn } from "drizzle-orm/pg-core";
 import { listBeds } from "../farms/listBeds.ts";
 import type { OfFarm } from "../farms/ofFarm.ts";
 import type { Season } from "./season.ts";
@@ -27,15 +28,16 @@ export const REACHES_BACK_DAYS = 366;
 /** Sites lie up to 14 hours ahead of Greenwich and 12 behind. */
 const OFFSET_DAYS = 1;
 
+type OfFarmTable = { officeId: PgColumn; farmId: PgColumn };
+
 export type SeasonFacts = Awaited<ReturnType<typeof gatherSeason>>;
 
 /** Everything written down of a farm that a season's record is made of, oldest first. */
 export async function gatherSeason(tx: Tx, { officeId, farmId }: OfFarm, season: Season) {
   const since = addDays(season.from, -REACHES_BACK_DAYS);
   const { to } = season;
-  const of = (t: { officeId: typeof sites.officeId; farmId: typeof sites.farmId }) =>
-    and(eq(t.officeId, officeId), eq(t.farmId, farmId));
-  const dated = <T extends typeof applications | typeof waterings | typeof harvests | typeof works>(t: T) =>
+  const of = (t: OfFarmTable) => and(eq(t.officeId, officeId), eq(t.farmId, farmId));
+  const dated = (t: OfFarmTable & { onDay: PgColumn }) =>
     and(eq(t.officeId, officeId), eq(t.farmId, farmId), gte(t.onDay, since), lte(t.onDay, to));
   const sampled = (t: typeof soilTests | typeof waterTests) =>
     and(eq(t.officeId, officeId), eq(t.farmId, farmId), gte(t.sampledOn, since), lte(t.sampledOn, to));
@@ -50,30 +52,16 @@ export async function gatherSeason(tx: Tx, { officeId, farmId }: OfFarm, season:
     settings: (
       await tx.select({ settings: offices.settings }).from(offices).where(eq(offices.id, officeId))
     )[0]?.settings,
-    sites: await tx
-      .select()
-      .from(sites)
-      .where(of(sites as never))
-      .orderBy(asc(sites.name), asc(sites.id)),
-    valves: await tx
-      .select()
-      .from(valves)
-      .where(of(valves as never))
-      .orderBy(asc(valves.name)),
+    sites: await tx.select().from(sites).where(of(sites)).orderBy(asc(sites.name), asc(sites.id)),
+    valves: await tx.select().from(valves).where(of(valves)).orderBy(asc(valves.name)),
     beds: await listBeds(tx, { officeId, farmId }),
     plantings: await tx
       .select()
       .from(plantings)
-      .where(of(plantings as never))
+      .where(of(plantings))
       .orderBy(asc(plantings.sownOn), asc(plantings.id)),
-    materials: await tx
-      .select()
-      .from(materials)
-      .where(of(materials as never)),
-    deliveries: await tx
-      .select()
-      .from(materialLots)
-      .where(of(materialLots as never)),
+    materials: await tx.select().from(materials).where(of(materials)),
+    deliveries: await tx.select().from(materialLots).where(of(materialLots)),
     applications: await tx
       .select()
       .from(applications)

@@ -23,7 +23,7 @@ function applicationRow(
   a: SeasonFacts["applications"][number],
 ): SeasonRow<"applications"> {
   const material = at.material(a.materialId);
-  const bed = bedPart(at.bed(a.bedId) as never);
+  const bed = bedPart(at.bed(a.bedId));
   const croppedM2 = at.croppedM2(a.bedId);
   const rate = givenTo(bed, { ...a, on: a.onDay });
   const onBed = (kgPerHa: number) => (kgPerHa * croppedM2) / M2_PER_HA;

@@ -10,9 +10,14 @@ type Application = SeasonFacts["applications"][number];
 
 const MANURES: ReadonlySet<string | null> = new Set(["manure", "poultry-manure"]);
 
-/** Manure counts as raw until somebody says that it was composted to the rule. */
-export const isRawManure = ({ kind, composted }: Pick<Application, "kind" | "composted">): boolean =>
-  MANURES.has(kind) && composted !== true;
+/** Manure counts as raw until somebody says that it was composted to the rule; what the day's record does not say the shed may. */
+export function isRawManure({ materials }: SeasonFacts, a: Application): boolean {
+  const material = materials.find((m) => m.id === a.materialId);
+  return MANURES.has(a.kind ?? material?.kind ?? null) && compostedOf(material, a) !== true;
+}
+
+const compostedOf = (material: SeasonFacts["materials"][number] | undefined, a: Application) =>
+  a.composted ?? material?.analysis.composted ?? null;
 
 /**
  * Raw manure and sprays whose interval touches the season, each with whether what was picked after kept it. Fruit picked
@@ -30,20 +35,22 @@ function manureRows(facts: SeasonFacts, at: Places): Row[] {
   // Up to what it is about: the rest of the citation stands in the register.
   const [law] = (sources.get(key)?.cite ?? key).split(" (");
   const source = `${law} ${locator ?? ""}`.trim();
-  return facts.applications.filter(isRawManure).flatMap((a) => {
-    const bed = at.bed(a.bedId);
-    const touched = facts.plantings.filter(
-      (p) =>
-        p.bedId === a.bedId && (p.endedOn === null || p.endedOn >= a.onDay) && p.sownOn <= facts.season.to,
-    );
-    return touched.map((planting) => {
-      const { days } = rawManureInterval({ settings, bed, planting: planting as never });
-      const what = at.material(a.materialId).name || (materialWord(a.kind) ?? "");
-      const common = { bed: bed.name, planting: planting.varietyName, kind: "raw-manure" as const, what };
-      const picks = facts.harvests.filter((h) => h.plantingId === planting.id);
-      return { ...common, ...judge(a.onDay, days, picks), source, id: a.id };
+  return facts.applications
+    .filter((a) => isRawManure(facts, a))
+    .flatMap((a) => {
+      const bed = at.bed(a.bedId);
+      const touched = facts.plantings.filter(
+        (p) =>
+          p.bedId === a.bedId && (p.endedOn === null || p.endedOn >= a.onDay) && p.sownOn <= facts.season.to,
+      );
+      return touched.map((planting) => {
+        const { days } = rawManureInterval({ settings, bed, planting: planting });
+        const what = at.material(a.materialId).name || (materialWord(a.kind) ?? "");
+        const common = { bed: bed.name, planting: planting.varietyName, kind: "raw-manure" as const, what };
+        const picks = facts.harvests.filter((h) => h.plantingId === planting.id);
+        return { ...common, ...judge(a.onDay, days, picks), source, id: a.id };
+      });
     });
-  });
 }
 
 const sprayRows = (facts: SeasonFacts, at: Places): Row[] =>

@@ -85,7 +85,7 @@ function ofBeds(
 function ofGiven(facts: SeasonFacts, t: Tables, line: Line): Row[] {
   const certified = new Set(facts.beds.filter((b) => b.certification !== "none").map((b) => b.id));
   const raw = new Set(
-    facts.applications.filter((a) => isRawManure(a) && a.composted === null).map((a) => a.id),
+    facts.applications.filter((a) => isRawManure(facts, a) && a.composted === null).map((a) => a.id),
   );
   const rows: Row[] = [];
   for (const a of t.applications) {

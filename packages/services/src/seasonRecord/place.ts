@@ -28,7 +28,7 @@ export function placesOf(facts: SeasonFacts, people: ReadonlyMap<string, string>
     person: (id: string | null) => (id === null ? null : (people.get(id) ?? null)),
     /** The site's own day of an instant. */
     dayAtBed: (id: string, at: string) => localDay(at, site(bed(id).siteId).timeZone),
-    croppedM2: (id: string) => croppedAreaM2(bedPart(bed(id) as never)),
+    croppedM2: (id: string) => croppedAreaM2(bedPart(bed(id))),
     bedsOf: (valveId: string) => facts.beds.filter((b) => b.valveId === valveId),
   };
 }

@@ -7,6 +7,7 @@ import {
   type FarmSeasonState,
   type FirstPick,
   localDay,
+  type OwnWork,
   type PlantingState,
   type StructureState,
   type ValveState,
@@ -47,6 +48,7 @@ const MOST_SPRAYS = 500;
 const MOST_PICKED = 1000;
 const MOST_HISTORY = 200;
 const MOST_FIRST_PICKS = 50;
+const MOST_OWN_WORK = 500;
 /** Heat is reckoned ahead; the last weeks show what the nights were. */
 const STRUCTURE_WEATHER_DAYS = 30;
 /** As much as a state can hold. */
@@ -127,6 +129,7 @@ export function plantingState(facts: FarmFacts, planting: PlantingRow): Planting
         .map(({ onDay, kg, marketableKg }) => present({ on: onDay, kg, marketableKg })),
     ),
     history: some(historyOf(facts, bed.id)),
+    ownWork: some(ownWorkOf(facts, site.today)),
   }) as PlantingState;
 }
 
@@ -139,6 +142,7 @@ export function farmSeasonState(facts: FarmFacts, plantings: PlantingState[]): F
     season: Number(facts.asOf.slice(0, 4)),
     shed: facts.materials.map(materialPart),
     plantings,
+    ...givingMinutesOf(facts),
   };
 }
 
@@ -262,6 +266,22 @@ export function historyOf(facts: FarmFacts, bedId: string): BedHistory[] {
   const once = new Map(grown.map((h) => [h.season, h]));
   return [...said, ...once.values()].sort((a, b) => a.season - b.season).slice(-MOST_HISTORY);
 }
+
+/** What givings took, where somebody wrote it down. */
+function givingMinutesOf(facts: FarmFacts): Pick<FarmSeasonState, "givingMinutes"> {
+  const minutes = facts.applications.flatMap((a) => a.minutesOfLabour ?? []).slice(-MOST_OWN_WORK);
+  return minutes.length > 0 ? { givingMinutes: minutes } : {};
+}
+
+/** What covers took on this farm's beds, as its people wrote it down. */
+const ownWorkOf = (facts: FarmFacts, today: string): OwnWork[] =>
+  facts.works
+    .flatMap(({ bedId, onDay, task, minutesOfLabour }) => {
+      const bed = facts.beds.find((b) => b.id === bedId);
+      if (!bed || onDay > today || (task !== "covering" && task !== "airing")) return [];
+      return [{ task, minutes: minutesOfLabour, bedM2: bed.lengthM * bed.widthM }];
+    })
+    .slice(-MOST_OWN_WORK);
 
 /** When plantings of the same name were first picked on this farm before. */
 const firstPicksOf = (facts: FarmFacts, { varietyName }: PlantingRow): FirstPick[] => {

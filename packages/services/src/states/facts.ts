@@ -24,6 +24,7 @@ import {
   waterings,
   waterTests,
   weatherDays,
+  works,
 } from "@pith/db";
 import {
   addDays,
@@ -41,6 +42,7 @@ import { listMaterials } from "../farms/listMaterials.ts";
 import type { OfFarm } from "../farms/ofFarm.ts";
 import { ownGuides } from "../guides/ownGuides.ts";
 import { latestForecast } from "../weather/latestForecast.ts";
+import { addSensed } from "./addSensed.ts";
 import { forecastPart, weatherPart } from "./parts.ts";
 
 /** Weather further back than this no rule reads. */
@@ -104,7 +106,7 @@ export interface FarmFacts {
   /** Newest first. */
   waterTests: (typeof waterTests.$inferSelect)[];
   /** Oldest first, of the last {@link SOIL_WATER_DAYS} days. */
-  soilWater: (typeof soilWaterReadings.$inferSelect)[];
+  soilWater: Pick<typeof soilWaterReadings.$inferSelect, "bedId" | "at" | "kind" | "depthCm" | "value">[];
   temperatures: (typeof plantTemperatures.$inferSelect)[];
   /** Oldest first. */
   signs: (typeof signs.$inferSelect)[];
@@ -115,6 +117,7 @@ export interface FarmFacts {
   /** Oldest first, of plantings that stand. */
   harvests: (typeof harvests.$inferSelect)[];
   /** Oldest first. */
+  works: (typeof works.$inferSelect)[];
   bedHistory: (typeof bedHistory.$inferSelect)[];
   /** Plantings that were cleared, with the day of their first pick where one is known. */
   cleared: ClearedPlanting[];
@@ -141,7 +144,7 @@ export async function readFacts(tx: Tx, at: OfFarm, asOf: string): Promise<FarmF
     .orderBy(sql`${plantings.setOutOn} asc nulls last`, asc(plantings.sownOn), asc(plantings.id));
   const ids = standing.map((p) => p.id);
   const none = ids.length === 0;
-  return {
+  const told: FarmFacts = {
     farmId,
     asOf,
     settings: SettingsSchema.parse(office?.settings ?? {}),
@@ -268,6 +271,11 @@ export async function readFacts(tx: Tx, at: OfFarm, asOf: string): Promise<FarmF
           .from(harvests)
           .where(and(eq(harvests.officeId, officeId), inArray(harvests.plantingId, ids)))
           .orderBy(asc(harvests.onDay), asc(harvests.recordedAt), asc(harvests.id)),
+    works: await tx
+      .select()
+      .from(works)
+      .where(and(eq(works.officeId, officeId), eq(works.farmId, farmId)))
+      .orderBy(asc(works.onDay), asc(works.recordedAt), asc(works.id)),
     bedHistory: await tx
       .select()
       .from(bedHistory)
@@ -282,6 +290,7 @@ export async function readFacts(tx: Tx, at: OfFarm, asOf: string): Promise<FarmF
     ...(await readTrials(tx, at, addDays(asOf.slice(0, 10), -TRIAL_DAYS))),
     unanswered: await readUnanswered(tx, at, since),
   };
+  return addSensed(tx, at, told, since);
 }
 
 /** The first pick is a note of it, else the first harvest written down. */
@@ -407,7 +416,7 @@ async function readUnanswered(tx: Tx, { officeId, farmId }: OfFarm, since: strin
     )
     .orderBy(asc(advisories.ledgerSeq));
   return rows
-    .filter(({ status }) => status === "issued" || status === "read" || status === "superseded")
+    .filter(({ status }) => ["issued", "read", "superseded", "expired"].includes(status))
     .map(({ status: _, replacedAt, ...row }) => ({
       ...row,
       replacedAt: replacedAt === null ? null : new Date(replacedAt).toISOString(),

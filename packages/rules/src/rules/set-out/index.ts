@@ -11,7 +11,7 @@ import { weigh } from "./weigh.ts";
 /** When may these seedlings go out? */
 export const setOutRule: Rule<"planting"> = {
   id: "set-out",
-  version: 3,
+  version: 4,
   question: "When may these seedlings go out?",
   subject: "planting",
   needs: [
@@ -21,7 +21,7 @@ export const setOutRule: Rule<"planting"> = {
     "soil temperature at 10 cm",
     "leaf count and hardening",
     "covers and mulches with dates",
-    "days to maturity, yield goal, price and labour, to weigh waiting against protecting",
+    "days to maturity, yield goal, price, wage and the farm's own hours for covers, to weigh waiting against protecting",
   ],
   run: runSetOut,
 };

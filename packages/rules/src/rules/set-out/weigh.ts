@@ -8,6 +8,7 @@ import { type ClimatologyYears, sameDayIn } from "../../warmth/climatologyYears.
 import { coverOver } from "../../warmth/coverOver.ts";
 import type { Assessment } from "./assess.ts";
 import { ESTABLISHMENT_DAYS, FROST_C } from "./line.ts";
+import { type OwnHours, ownHours } from "./ownHours.ts";
 
 /**
  * Growth of pepper is counted from here where nobody gave the cultivar's own (cp; published 9.3 to 17.8 C). Not the choice
@@ -60,7 +61,9 @@ export interface Weighed {
   worth: number | null;
   /** Money of waiting. */
   waiting: number | null;
-  missing: ("days-to-maturity" | "yield-goal" | "price" | "labour" | "autumns")[];
+  /** What the farm itself measured of a cover's hours. */
+  own: OwnHours;
+  missing: ("days-to-maturity" | "yield-goal" | "price" | "labour" | "own-hours" | "autumns")[];
 }
 
 /** Weighs the wanted day, each way, against the earliest date; null where that is the wanted day. */
@@ -75,6 +78,7 @@ export function weigh(state: PlantingState, a: Assessment, years: ClimatologyYea
   const harvest = harvestLost(state, years, wantedDay, waitDays, standing);
   const worth = worthOf(state);
   const { labourPerHour } = state.settings;
+  const own = ownHours(state.ownWork);
   const heatWith = (liftC: number) =>
     heatFrom(years, wantedDay, waitDays, baseC, (day) => Math.max(standing(day), a.site.shiftC + liftC));
   return {
@@ -87,9 +91,10 @@ export function weigh(state: PlantingState, a: Assessment, years: ClimatologyYea
         id,
         within: a.protection !== null && offsetC >= a.protection.kind.offsetC,
         heatC: heatWith(offsetC),
-        cost: costOf(id, state, waitDays),
+        cost: costOf(id, state, waitDays, own),
       })),
     ],
+    own,
     harvest,
     worth,
     waiting: harvest && harvest.days > 0 && worth !== null ? worth * harvest.share : null,
@@ -102,6 +107,7 @@ export function weigh(state: PlantingState, a: Assessment, years: ClimatologyYea
       ...(state.planting.yieldGoalTPerHa === undefined ? (["yield-goal"] as const) : []),
       ...(state.planting.expectedPricePerKg === undefined ? (["price"] as const) : []),
       ...(labourPerHour === undefined ? (["labour"] as const) : []),
+      ...(own.hoursPer100M2 === null || own.hoursPerBedAndDay === null ? (["own-hours"] as const) : []),
     ],
   };
 }
@@ -178,12 +184,20 @@ function worthOf({ planting, bed }: PlantingState): number | null {
   return (yieldGoalTPerHa / 10) * bed.lengthM * bed.spacingM * expectedPricePerKg;
 }
 
-function costOf(id: Protection["id"], { bed, settings }: PlantingState, waitDays: number): ProtectionCost {
+/** Hours are the farm's own where it wrote them down, else common practice. */
+function costOf(
+  id: Protection["id"],
+  { bed, settings }: PlantingState,
+  waitDays: number,
+  own: OwnHours,
+): ProtectionCost {
   const row = PROTECTION_COSTS[id];
   const bedM2 = bed.lengthM * bed.widthM;
   const materials = row.perM2 * bedM2;
   const covered = Math.max(ESTABLISHMENT_DAYS, waitDays);
-  const hours = (row.hoursPer100M2 * bedM2) / 100 + row.hoursPerBedAndDay * covered;
+  const hours =
+    ((own.hoursPer100M2 ?? row.hoursPer100M2) * bedM2) / 100 +
+    (own.hoursPerBedAndDay ?? row.hoursPerBedAndDay) * covered;
   const { labourPerHour } = settings;
   return { materials, hours, money: labourPerHour === undefined ? null : materials + hours * labourPerHour };
 }

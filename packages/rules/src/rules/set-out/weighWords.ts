@@ -59,7 +59,8 @@ export const weighLacks = (weighed: Weighed | null): Message[] =>
 /** The calculation behind it. */
 export function weighLines(w: Working, weighed: Weighed | null, baseGiven: boolean): void {
   if (!weighed) return;
-  const { waitDays, opens, baseC, ways, harvest, worth, waiting } = weighed;
+  const { waitDays, opens, baseC, ways, own, harvest, worth, waiting } = weighed;
+  const allOwn = own.hoursPer100M2 !== null && own.hoursPerBedAndDay !== null;
   w.line(
     "wait",
     "days weighed",
@@ -108,17 +109,25 @@ export function weighLines(w: Working, weighed: Weighed | null, baseGiven: boole
     w.line(
       `h ${way.id}`,
       "hours to put up, open and close, and take off",
-      `${row.hoursPer100M2} h a 100 m2 + ${row.hoursPerBedAndDay} h a day, at least two weeks`,
+      `${ownOr(own.hoursPer100M2, own.covering, row.hoursPer100M2)} a 100 m2 + ${ownOr(own.hoursPerBedAndDay, own.airing, row.hoursPerBedAndDay)} a day, at least two weeks`,
       way.cost.hours,
       "h",
-      PROTECTION_COSTS_SOURCE,
+      allOwn ? null : PROTECTION_COSTS_SOURCE,
     );
     if (way.cost.money !== null) {
       w.line(`C ${way.id}`, "money of protecting", "materials + hours × labour", way.cost.money, "money");
     }
   }
-  w.estimate("cost of protecting", "materials and hours of common practice", PROTECTION_COSTS_SOURCE);
+  w.estimate(
+    "cost of protecting",
+    allOwn ? "materials of common practice" : "materials and hours of common practice",
+    PROTECTION_COSTS_SOURCE,
+  );
 }
+
+/** Hours as the farm's records have them, or as common practice. */
+const ownOr = (own: number | null, records: number, practice: number): string =>
+  own === null ? `${practice} h` : `${Number(own.toFixed(2))} h (median of ${records} records of this farm)`;
 
 /** Heat units that each way has won over waiting, day by day. */
 export const weighChart = (a: Assessment, weighed: Weighed): Chart => ({

@@ -8,6 +8,7 @@ import { solveShed } from "../../food/blend/solveShed.ts";
 import type { ShedState } from "../../states/states.ts";
 import { MATERIAL_FACTS } from "../../tables/materials.ts";
 import { type Message, measure, say } from "../../text/message.ts";
+import { labourLacks, labourLines, labourOf, labourSteps } from "./labour.ts";
 import { stepsOf } from "./steps.ts";
 import { bindingTable, chartsOf, conflictTables, sharesTable, suppliedTable, whyTable } from "./tables.ts";
 import { money, type Words, wordsFor } from "./words.ts";
@@ -19,13 +20,14 @@ const GAP_WORTH_SAYING = 1e-6;
 /** What to take from the shed and what to buy, for all plantings together? */
 export const shedRule: Rule<"shed"> = {
   id: "shed",
-  version: 1,
+  version: 2,
   question: "What to take from the shed, and what to buy, for all plantings together?",
   subject: "shed",
   needs: [
     "what each planting still needs and what may be used there",
     "what the shed holds, with labels",
     "prices and bag sizes of what can be bought",
+    "what givings took on this farm, and the wage",
   ],
   run,
 };
@@ -51,6 +53,8 @@ type Code = "buy" | "in-hand" | "cannot-be-met";
 function adviceFrom(state: ShedState, plan: ShedPlan, words: Words): AdviceBody {
   const w = new Working();
   workingOf(state, plan, w);
+  const labour = labourOf(state, plan);
+  labourLines(w, labour);
   for (const e of plan.estimated) w.estimate(e.input, e.how, e.source);
   const today = localDay(state.asOf, state.timeZone);
   const unpriced = plan.materials.some((m) => m.unpriced);
@@ -61,7 +65,7 @@ function adviceFrom(state: ShedState, plan: ShedPlan, words: Words): AdviceBody 
   return {
     kind: "advice",
     decision: { code, text: say(`shed.decision.${code}${unpriced ? "-unpriced" : ""}`, params) },
-    steps: stepsOf(state, plan, words),
+    steps: [...stepsOf(state, plan, words), ...labourSteps(labour, plan.cost)],
     window: { from: today, to: null, endsBy: say("shed.ends") },
     stakes: { harm: 0, reason: say("shed.stakes"), actBy: null },
     working: w.lines,
@@ -70,7 +74,7 @@ function adviceFrom(state: ShedState, plan: ShedPlan, words: Words): AdviceBody 
     grade: "practice",
     limits: limitsOf(plan),
     cautions: cautionsFor(...cautionIds(state, plan)),
-    wouldChange: changesOf(plan, words),
+    wouldChange: [...changesOf(plan, words), ...labourLacks(labour)],
     cases: [],
     expected: null,
     amounts: amountsOf(plan),

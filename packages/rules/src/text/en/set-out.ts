@@ -71,6 +71,8 @@ export const setOut: Record<string, string> = {
   "set-out.change.lacks-yield-goal": "A yield goal is missing, so waiting has no price.",
   "set-out.change.lacks-price": "An expected price is missing, so waiting has no price.",
   "set-out.change.lacks-labour": "The office has set no wage, so the hours have no price.",
+  "set-out.change.lacks-own-hours":
+    "The hours for covers are common practice. What putting one up and opening it takes here, once written down, is counted instead.",
   "set-out.step.fuel": "What heat would take instead of a cover, night-heat says for the house.",
 
   "set-out.limit.weighed":

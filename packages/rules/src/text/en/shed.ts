@@ -19,6 +19,13 @@ export const shed: Record<string, string> = {
   "shed.step.buy-bags":
     "Buy {bags, plural, one {# bag} other {# bags}} of {material} ({grade}), {bag} each: {cost}. {spare} of it stays over.",
   "shed.step.buy-loose": "Buy {kg} of {material} ({grade}): {cost}.",
+  "shed.step.hours":
+    "Giving it takes {givings, plural, one {# giving} other {# givings}} at least, about {hours} by what one took here.",
+  "shed.step.labour":
+    "Giving it takes {givings, plural, one {# giving} other {# givings}} at least, about {hours} by what one took here: {wages} at the office's wage, {sum} with the materials.",
+  "shed.change.lacks-hours":
+    "Nobody wrote down how long giving takes here, so the work is in no cost: minutes beside an application would say it.",
+  "shed.change.lacks-wage": "The office has set no wage, so the hours have no price.",
   "shed.step.unpriced":
     "{kg} more of {material} ({grade}) is needed than the shed holds. What that costs is not written down: write the price down.",
   "shed.step.uncounted":
@@ -83,7 +90,7 @@ export const shed: Record<string, string> = {
   "shed.stakes": "Money alone hangs on this; what a planting loses by going short its own feeding says.",
 
   "shed.limit.prices":
-    "The prices are those written down here. Freight, work, storing and what else a material does are not in them.",
+    "The prices are those written down here. Freight, storing and what else a material does are not in them, and the least cost is that of the materials: work is reckoned beside it.",
   "shed.limit.search":
     "Whole bags were searched through up to a set count: another plan may cost up to {gap} less. None costs less than {least}.",
   "shed.limit.weights":
