@@ -42,7 +42,6 @@ import { listMaterials } from "../farms/listMaterials.ts";
 import type { OfFarm } from "../farms/ofFarm.ts";
 import { ownGuides } from "../guides/ownGuides.ts";
 import { latestForecast } from "../weather/latestForecast.ts";
-import { addSensed } from "./addSensed.ts";
 import { forecastPart, weatherPart } from "./parts.ts";
 
 /** Weather further back than this no rule reads. */
@@ -106,7 +105,7 @@ export interface FarmFacts {
   /** Newest first. */
   waterTests: (typeof waterTests.$inferSelect)[];
   /** Oldest first, of the last {@link SOIL_WATER_DAYS} days. */
-  soilWater: Pick<typeof soilWaterReadings.$inferSelect, "bedId" | "at" | "kind" | "depthCm" | "value">[];
+  soilWater: (typeof soilWaterReadings.$inferSelect)[];
   temperatures: (typeof plantTemperatures.$inferSelect)[];
   /** Oldest first. */
   signs: (typeof signs.$inferSelect)[];
@@ -144,7 +143,7 @@ export async function readFacts(tx: Tx, at: OfFarm, asOf: string): Promise<FarmF
     .orderBy(sql`${plantings.setOutOn} asc nulls last`, asc(plantings.sownOn), asc(plantings.id));
   const ids = standing.map((p) => p.id);
   const none = ids.length === 0;
-  const told: FarmFacts = {
+  return {
     farmId,
     asOf,
     settings: SettingsSchema.parse(office?.settings ?? {}),
@@ -290,7 +289,6 @@ export async function readFacts(tx: Tx, at: OfFarm, asOf: string): Promise<FarmF
     ...(await readTrials(tx, at, addDays(asOf.slice(0, 10), -TRIAL_DAYS))),
     unanswered: await readUnanswered(tx, at, since),
   };
-  return addSensed(tx, at, told, since);
 }
 
 /** The first pick is a note of it, else the first harvest written down. */
@@ -416,7 +414,7 @@ async function readUnanswered(tx: Tx, { officeId, farmId }: OfFarm, since: strin
     )
     .orderBy(asc(advisories.ledgerSeq));
   return rows
-    .filter(({ status }) => ["issued", "read", "superseded", "expired"].includes(status))
+    .filter(({ status }) => status === "issued" || status === "read" || status === "superseded")
     .map(({ status: _, replacedAt, ...row }) => ({
       ...row,
       replacedAt: replacedAt === null ? null : new Date(replacedAt).toISOString(),
