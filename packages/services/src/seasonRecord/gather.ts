@@ -24,7 +24,7 @@ import type { OfFarm } from "../farms/ofFarm.ts";
 import type { Season } from "./season.ts";
 
 /** What was given or sprayed so long before a season can still bear on its harvests: the longest interval there is. */
-export const REACHES_BACK_DAYS = 366;
+const REACHES_BACK_DAYS = 366;
 /** Sites lie up to 14 hours ahead of Greenwich and 12 behind. */
 const OFFSET_DAYS = 1;
 

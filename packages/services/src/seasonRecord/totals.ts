@@ -11,7 +11,7 @@ const MINUTES_PER_HOUR = 60;
 const KG_PER_T = 1000;
 
 /** Sum of what is known; null where nothing is. */
-export function known(values: (number | null)[]): number | null {
+function known(values: (number | null)[]): number | null {
   const said = values.filter((value) => value !== null);
   return said.length === 0 ? null : said.reduce((sum, value) => sum + value, 0);
 }
@@ -93,7 +93,7 @@ function totalsOf(
 }
 
 /** What leaves with so much fresh fruit, by the published contents of fruit (see `uptakePerTonne`). */
-export function removedWith(pickedKg: number | null) {
+function removedWith(pickedKg: number | null) {
   const { nKgPerT, p2o5KgPerT, k2oKgPerT } = uptakePerTonne("fruit");
   const of = (kgPerT: number) => (pickedKg === null ? null : (pickedKg / KG_PER_T) * kgPerT);
   return {

@@ -9,7 +9,7 @@ import { money } from "./words.ts";
 const MINUTES_PER_HOUR = 60;
 
 /** What giving the plan takes. */
-export interface GivingLabour {
+interface GivingLabour {
   /** Each material at least once to each planting: feeding says how often. */
   givings: number;
   /** Null where nobody on this farm wrote down what a giving took. */
