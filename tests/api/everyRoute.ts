@@ -6,8 +6,10 @@ import {
   guideRoutes,
   importRoutes,
   openRoutes,
+  peopleRoutes,
   recordRoutes,
   seasonRecordRoutes,
+  signInRoutes,
   trialRoutes,
   weatherRoutes,
 } from "@pith/contract";
@@ -37,6 +39,8 @@ const routesIn = (value: unknown): Route[] => {
 
 export const everyRoute: Route[] = [
   openRoutes,
+  signInRoutes,
+  peopleRoutes,
   farmRoutes,
   guideRoutes,
   recordRoutes,

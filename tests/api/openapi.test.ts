@@ -187,14 +187,17 @@ describe("the sign-in", () => {
     });
     expect([wrong.status, unknown.status]).toEqual([401, 401]);
     expect(wrong.headers["content-type"]).toContain("application/problem+json");
-    expect(wrong.body).toMatchObject({ title: "Nobody is signed in", detail: "Invalid email or password" });
+    expect(wrong.body).toMatchObject({
+      title: "Nobody is signed in",
+      detail: "E-mail address or password is wrong, or the address is not confirmed yet.",
+    });
     expect(timeless(wrong.body)).toEqual(timeless(unknown.body));
     const { status } = await api.as(null).post("/v1/auth/sign-up/email", {
       email: "new@aldertarn.example",
       password: "another long password",
       name: "New",
     });
-    expect(status).toBe(400);
+    expect(status).toBe(404);
     const [{ n } = { n: -1 }] = await api.admin<{ n: number }[]>`
       select count(*)::int as n from auth."user" where email = 'new@aldertarn.example'`;
     expect(n).toBe(0);

@@ -2,6 +2,7 @@ import { randomUUID } from "node:crypto";
 import { readFileSync } from "node:fs";
 import { rules } from "@pith/rules";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { makeFarmer } from "../support/factories.ts";
 import { everyRoute, fill, keyOf } from "./everyRoute.ts";
 import { type Furnished, furnish, issue, openAdvice, preview } from "./furnish.ts";
 import { type Api, bodies, type Person, startApi, timeless } from "./support.ts";
@@ -259,17 +260,52 @@ const harvest = () => ({
   pricePerKg: 2,
 });
 
+const PASSWORD = "a long enough password";
+const signedInAgain = async (who: Person): Promise<Person> => {
+  const call = api.as(null).post("/v1/auth/sign-in/email", { email: who.email, password: PASSWORD });
+  const [cookie = ""] = (await call.expect(200)).headers["set-cookie"] as unknown as string[];
+  return { ...who, cookie: cookie.split(";")[0] ?? "" };
+};
+const memberOf = async (who: Person): Promise<string> => {
+  const { body } = await api.as(api.lead).get(`/v1/offices/${here.officeId}/people`).expect(200);
+  return body.people.find((p: { userId: string }) => p.userId === who.id).id;
+};
+let guests = 0;
+const invitation = () => ({
+  email: `guest-${guests++}@aldertarn.example`,
+  name: "Guest",
+  role: "reader",
+  farmIds: [here.farmId],
+});
+const asked = async (): Promise<string> =>
+  (await api.as(api.agent).post(`/v1/offices/${here.officeId}/invitations`, invitation()).expect(201)).body
+    .id;
+
+const checkpoint = async () =>
+  (await api.as(api.lead).post(`/v1/offices/${here.officeId}/ledger/checkpoints`).expect(201)).body;
+
 interface Row {
   agent: number;
   farmer: number;
+  /** Where a lead may what an agent may not. */
+  lead?: number;
   /** Without signing in, where that is not 401. */
   nobody?: number;
   /** What the call needs, made anew for each that may use it up. */
-  with?: (who: Person) => Promise<{ params?: Record<string, string>; body?: object; query?: string }>;
+  with?: (who: Person) => Promise<{
+    params?: Record<string, string>;
+    body?: object;
+    query?: string;
+    /** In another session or as somebody else, where the call ends what it comes from. */
+    as?: Person;
+  }>;
   says?: (body: never, who: Person) => void;
 }
 const both = (status: number) => ({ agent: status, farmer: status });
 const agentOnly = (status: number) => ({ agent: status, farmer: 403 });
+const leadOnly = (status: number) => ({ lead: status, agent: 403, farmer: 403 });
+/** What nobody gets in by, signed in or not. */
+const shut = (status: number) => ({ ...both(status), nobody: status });
 const open = { ...both(200), nobody: 200 };
 const id = (value: string, body?: object) => ({ params: { id: value }, ...(body && { body }) });
 const of = "/v1/offices/{officeId}";
@@ -305,16 +341,109 @@ const rows: Record<string, Row> = {
     ...both(200),
     says: (body, who) =>
       expect(body).toEqual({
-        user: { id: who.id, name: who.name, email: who.email },
+        user: { id: who.id, name: who.name, email: who.email, secondStep: false },
         memberships: [
           {
             officeId: here.officeId,
             officeName: "Office of Aldertarn County",
             role: who === api.agent ? "agent" : "farmer",
             farmIds: who === api.agent ? [] : [here.farmId],
+            needsSecondStep: false,
           },
         ],
       }),
+  },
+  "POST /v1/auth/sign-in/email": {
+    ...open,
+    with: async ({ email }) => ({ body: { email, password: PASSWORD } }),
+    says: (body) => expect(body).toEqual({ signedIn: true }),
+  },
+  "POST /v1/auth/sign-in/code": {
+    ...shut(401),
+    with: async () => ({ body: { code: "000000", kind: "app" } }),
+  },
+  "POST /v1/auth/sign-in/link": { ...open, with: async ({ email }) => ({ body: { email } }) },
+  "POST /v1/auth/sign-in/link/use": { ...shut(401), with: async () => ({ body: { token: "x" } }) },
+  "POST /v1/auth/sign-out": { ...open, with: async (who) => ({ as: await signedInAgain(who) }) },
+  "POST /v1/auth/password/forgotten": { ...open, with: async ({ email }) => ({ body: { email } }) },
+  "POST /v1/auth/password/reset": {
+    ...shut(401),
+    with: async () => ({ body: { token: "x", newPassword: PASSWORD } }),
+  },
+  "POST /v1/auth/email/confirm": { ...shut(401), with: async () => ({ body: { token: "x" } }) },
+  "POST /v1/invitations/read": { ...shut(404), with: async () => ({ body: { token: "x" } }) },
+  "POST /v1/invitations/accept": {
+    ...shut(404),
+    with: async () => ({ body: { token: "x", name: "Wren", password: PASSWORD } }),
+  },
+  "PATCH /v1/me": { ...both(200), with: async ({ name }) => ({ body: { name } }) },
+  "POST /v1/me/password": {
+    ...both(422),
+    with: async () => ({ body: { password: "not the password", newPassword: PASSWORD } }),
+  },
+  "POST /v1/me/second-step": {
+    ...both(200),
+    with: async () => ({ body: { password: PASSWORD } }),
+    says: (body) => expect(body).toMatchObject({ uri: expect.stringContaining("otpauth://totp/") }),
+  },
+  "POST /v1/me/second-step/confirm": { ...both(422), with: async () => ({ body: { code: "000000" } }) },
+  "POST /v1/me/second-step/codes": { ...both(409), with: async () => ({ body: { password: PASSWORD } }) },
+  "POST /v1/me/second-step/end": {
+    ...both(200),
+    with: async (who) => ({ as: await signedInAgain(who), body: { password: PASSWORD } }),
+  },
+  "GET /v1/me/sessions": {
+    ...both(200),
+    says: ({ sessions }: { sessions: { current: boolean }[] }) =>
+      expect(sessions.filter((s) => s.current)).toHaveLength(1),
+  },
+  "DELETE /v1/me/sessions/{id}": {
+    ...both(200),
+    with: async (who) => {
+      const { body } = await api.as(await signedInAgain(who)).get("/v1/me/sessions");
+      return id(body.sessions.find((s: { current: boolean }) => s.current).id);
+    },
+  },
+  "DELETE /v1/me/sessions": {
+    ...both(200),
+    says: (body) => expect(body).toEqual({ ended: expect.any(Number) }),
+  },
+  // Of an office one is not in; going for good is tested where people are.
+  "DELETE /v1/me/offices/{officeId}": { ...both(404), with: async () => ({ as: api.stranger }) },
+  [`GET ${of}/people`]: {
+    ...agentOnly(200),
+    says: ({ people }: { people: { name: string; role: string }[] }) =>
+      expect(people.map((p) => [p.name, p.role])).toContainEqual(["Hild", "lead"]),
+  },
+  [`PATCH ${of}/people/{id}`]: {
+    ...agentOnly(200),
+    with: async () => id(await memberOf(api.farmer), { role: "farmer", farmIds: [here.farmId] }),
+    says: (body) => expect(body).toMatchObject({ name: "Bram", farmIds: [here.farmId] }),
+  },
+  [`DELETE ${of}/people/{id}`]: {
+    ...agentOnly(200),
+    with: async () => {
+      const farm = { id: here.farmId, officeId: here.officeId } as Parameters<typeof makeFarmer>[1];
+      return id((await makeFarmer(api.db, farm, { role: "reader" })).id);
+    },
+  },
+  [`PUT ${of}/second-step`]: { ...leadOnly(200), with: async () => ({ body: { asked: false } }) },
+  [`GET ${of}/invitations`]: {
+    ...agentOnly(200),
+    says: (body) => expect(body).toEqual({ invitations: expect.any(Array) }),
+  },
+  [`POST ${of}/invitations`]: {
+    ...agentOnly(201),
+    with: async () => ({ body: invitation() }),
+    says: (body) => expect(body).toMatchObject({ role: "reader", expired: false, invitedBy: "Orla" }),
+  },
+  [`POST ${of}/invitations/{id}/resend`]: { ...agentOnly(200), with: async () => id(await asked()) },
+  [`DELETE ${of}/invitations/{id}`]: { ...agentOnly(200), with: async () => id(await asked()) },
+  [`GET ${of}/audit`]: {
+    ...leadOnly(200),
+    with: async () => ({ query: "?action=invitation" }),
+    says: ({ lines }: { lines: { action: string }[] }) =>
+      expect(lines.map((line) => line.action)).toContain("invitation.send"),
   },
   [`GET ${of}`]: {
     ...both(200),
@@ -887,9 +1016,9 @@ describe.each(everyRoute.map((route) => ({ route, key: keyOf(route) })))("$key",
   const method = route.method as "get" | "post" | "put" | "patch" | "delete";
   const ask = (
     who: Person | null,
-    { params, query = "", body }: Awaited<ReturnType<NonNullable<Row["with"]>>>,
+    { params, query = "", body, as }: Awaited<ReturnType<NonNullable<Row["with"]>>>,
     at: Record<string, string>,
-  ) => api.as(who)[method](fill(route.path, { ...params, ...at }) + query, body);
+  ) => api.as(who && (as ?? who))[method](fill(route.path, { ...params, ...at }) + query, body);
   const needs = async (who: Person) => (await row.with?.(who)) ?? {};
   const home = () => ({ officeId: here.officeId, farmId: here.farmId });
   const inner = [...route.path.matchAll(/\{(\w+)\}/g)]
@@ -903,6 +1032,7 @@ describe.each(everyRoute.map((route) => ({ route, key: keyOf(route) })))("$key",
     for (const [who, status] of [
       [api.farmer, row.farmer],
       [api.agent, row.agent],
+      ...(row.lead === undefined ? [] : [[api.lead, row.lead] as const]),
     ] as const) {
       const response = await ask(who, await needs(status < 300 ? who : api.agent), home());
       expect([who.name, response.status, response.status === status ? "" : response.body]).toEqual([

@@ -11,7 +11,7 @@ import {
   type Valve,
 } from "@pith/contract";
 import { authTables, type Db, openAuthDatabase, openDatabase } from "@pith/db";
-import { drizzleAdapter } from "better-auth/adapters/drizzle";
+import { postOf } from "@pith/services";
 import { hashPassword } from "better-auth/crypto";
 import postgres, { type Sql } from "postgres";
 import request from "supertest";
@@ -37,6 +37,7 @@ type Calls = Record<Method, (path: string, body?: object) => request.Test>;
 
 const PASSWORD = "a long enough password";
 const DASHBOARD = "http://dashboard.test";
+const SECRET = "only-for-this-test-only-for-this-test";
 
 export type Api = Awaited<ReturnType<typeof startApi>>;
 
@@ -57,17 +58,20 @@ export async function startApi(
 
   let app: ReturnType<typeof createApp> | undefined;
   const server = createServer(
-    getRequestListener((r) => app?.fetch(r) ?? new Response(null, { status: 503 })),
+    getRequestListener((r, env) => app?.fetch(r, env) ?? new Response(null, { status: 503 })),
   );
   const origin = await listen(server);
+  const post = postOf(authDb, DASHBOARD);
   const auth = createAuth({
-    database: drizzleAdapter(authDb.drizzle, { provider: "pg", schema: authTables }),
-    secret: "only-for-this-test-only-for-this-test",
+    authDb,
+    post,
+    secret: SECRET,
     baseUrl: origin,
     trustedOrigins: [DASHBOARD],
   });
   app = createApp({
-    connect: () => ({ db, auth }),
+    connect: () => ({ db, authDb, auth, post }),
+    secret: SECRET,
     now: () => clock.now,
     log: (line) => log.push(line),
     origins: [DASHBOARD],

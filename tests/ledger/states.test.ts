@@ -215,7 +215,13 @@ describe("a farmer", () => {
   test("is found with their office and farms", async () => {
     const { farmer, agent, office, farm } = await makeSeason(db);
     expect(await resolveMemberships(db, farmer.actor.userId)).toEqual([
-      { officeId: office.id, officeName: "Office of Aldertarn County", role: "farmer", farmIds: [farm.id] },
+      {
+        officeId: office.id,
+        officeName: "Office of Aldertarn County",
+        role: "farmer",
+        farmIds: [farm.id],
+        asksSecondStep: false,
+      },
     ]);
     expect(await resolveMemberships(db, agent.actor.userId)).toMatchObject([{ role: "agent", farmIds: [] }]);
     expect(await getOffice(farmer)).toMatchObject({ id: office.id, settings: {} });

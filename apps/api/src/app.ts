@@ -9,7 +9,8 @@ import type { App, AppDeps, AppEnv } from "./env.ts";
 import { connections } from "./middleware/connections.ts";
 import { knownOrigins, logged, requestIdOnEveryAnswer, storableText } from "./middleware/guards.ts";
 import { inOffice, signedIn } from "./middleware/person.ts";
-import { asProblem, problem, problemOf } from "./problems.ts";
+import { problem, problemOf } from "./problems.ts";
+import { accountRoutesOf } from "./routes/account.ts";
 import { adviceRoutesOf } from "./routes/advice.ts";
 import { bedPlanRoutesOf } from "./routes/bedPlans.ts";
 import { evidenceRoutesOf } from "./routes/evidence.ts";
@@ -18,8 +19,10 @@ import { guideRoutesOf } from "./routes/guides.ts";
 import { importRoutesOf } from "./routes/imports.ts";
 import { jobRoutesOf } from "./routes/jobs.ts";
 import { openRoutesOf } from "./routes/open.ts";
+import { peopleRoutesOf } from "./routes/people.ts";
 import { recordRoutesOf } from "./routes/records.ts";
 import { seasonRecordRoutesOf } from "./routes/seasonRecord.ts";
+import { signInRoutesOf } from "./routes/signIn.ts";
 import { trialRoutesOf } from "./routes/trials.ts";
 import { weatherRoutesOf } from "./routes/weather.ts";
 
@@ -57,13 +60,17 @@ export function createApp(deps: AppDeps): App {
   app.notFound((c) => problem(c, 404, "Nothing here under that address."));
 
   app.get("/healthz", (c) => c.json({ ok: true }));
-  app.use("/v1/auth/*", connections(deps.connect));
-  app.all("/v1/auth/*", async (c) => asProblem(c, await c.get("connections").auth.handler(c.req.raw)));
+  app.use("/v1/auth/*", connections(deps.connect), storableText);
+  app.use("/v1/invitations/*", connections(deps.connect), storableText);
   app.use("/v1/me", connections(deps.connect));
+  app.use("/v1/me/*", connections(deps.connect));
   app.use("/v1/offices/:officeId", connections(deps.connect), signedIn, inOffice(deps));
   app.use("/v1/offices/:officeId/*", connections(deps.connect), signedIn, inOffice(deps), storableText);
 
   openRoutesOf(app);
+  signInRoutesOf(app, deps);
+  accountRoutesOf(app, deps);
+  peopleRoutesOf(app);
   farmRoutesOf(app);
   recordRoutesOf(app);
   guideRoutesOf(app);

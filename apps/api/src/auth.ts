@@ -1,8 +1,23 @@
-import { type BetterAuthOptions, betterAuth } from "better-auth";
+import { type AuthDb, authTables } from "@pith/db";
+import {
+  accountOf,
+  CONFIRM_LASTS_HOURS,
+  confirmLetter,
+  LINK_LASTS_MINUTES,
+  linkTo,
+  type Post,
+  RESET_LASTS_MINUTES,
+  resetLetter,
+  signInLetter,
+} from "@pith/services";
+import { betterAuth } from "better-auth";
+import { drizzleAdapter } from "better-auth/adapters/drizzle";
+import { magicLink, twoFactor } from "better-auth/plugins";
 
 /** What the sign-in library needs to know; the entry file fills it. */
 export interface AuthDeps {
-  database: BetterAuthOptions["database"];
+  authDb: AuthDb;
+  post: Post;
   secret: string;
   /** Where this API answers, as its callers see it. */
   baseUrl: string;
@@ -10,34 +25,79 @@ export interface AuthDeps {
   trustedOrigins: string[];
 }
 
-/** E-mail and password, sessions in the database. Nobody signs themselves up: people are added by an office. */
-export function createAuth(deps: AuthDeps) {
+const MINUTE_S = 60;
+const DAY_S = 24 * 3600;
+
+/**
+ * E-mail and password, links by mail, a second step by codes that depend on the time (RFC 6238), sessions in the
+ * database. Nobody signs themselves up: people come by an office's invitation. None of this is reachable by itself: the
+ * routes of signIn.ts and account.ts hand on what they let through.
+ */
+export function createAuth({ authDb, post, secret, baseUrl, trustedOrigins }: AuthDeps) {
   return betterAuth({
     appName: "Pith",
     basePath: "/v1/auth",
-    baseURL: deps.baseUrl,
-    secret: deps.secret,
-    trustedOrigins: deps.trustedOrigins,
-    database: deps.database,
-    emailAndPassword: { enabled: true, disableSignUp: true, minPasswordLength: 10, maxPasswordLength: 200 },
-    session: { expiresIn: 60 * 60 * 24 * 30, updateAge: 60 * 60 * 24 },
+    baseURL: baseUrl,
+    secret,
+    trustedOrigins,
+    database: drizzleAdapter(authDb.drizzle, { provider: "pg", schema: authTables }),
+    emailAndPassword: {
+      enabled: true,
+      disableSignUp: true,
+      requireEmailVerification: true,
+      minPasswordLength: 10,
+      maxPasswordLength: 200,
+      resetPasswordTokenExpiresIn: RESET_LASTS_MINUTES * MINUTE_S,
+      revokeSessionsOnPasswordReset: true,
+      sendResetPassword: ({ user, token }) =>
+        post.queue(resetLetter(user.email, linkTo(post, "/sign-in/new-password", token))),
+    },
+    emailVerification: {
+      sendOnSignIn: true,
+      expiresIn: CONFIRM_LASTS_HOURS * 3600,
+      sendVerificationEmail: ({ user, token }) =>
+        post.queue(confirmLetter(user.email, linkTo(post, "/sign-in/confirm", token))),
+    },
+    verification: { storeIdentifier: "hashed" },
+    session: { expiresIn: 30 * DAY_S, updateAge: DAY_S },
     advanced: {
       cookiePrefix: "pith",
       database: { generateId: "uuid" },
       defaultCookieAttributes: { sameSite: "lax", httpOnly: true },
     },
-    // The dashboard signs people in from one address, so the limit is per address and generous; a person who guesses
-    // is slowed by the cost of each hash as well.
-    rateLimit: {
-      enabled: true,
-      window: 60,
-      max: 300,
-      customRules: { "/sign-in/email": { window: 60, max: 60 } },
-    },
+    // Attempts are counted by the routes: by network address and by e-mail address, with the standard headers.
+    rateLimit: { enabled: false },
+    plugins: [
+      magicLink({
+        disableSignUp: true,
+        expiresIn: LINK_LASTS_MINUTES * MINUTE_S,
+        sendMagicLink: async ({ email, token }) => {
+          const account = await accountOf(authDb, email);
+          if (account) await post.queue(signInLetter(account.email, linkTo(post, "/sign-in/link", token)));
+        },
+      }),
+      secondStepForLinksToo(
+        twoFactor({
+          issuer: "Pith",
+          allowPasswordless: true,
+          backupCodeOptions: { storeBackupCodes: "encrypted" },
+        }),
+      ),
+    ],
     // Its warnings say that somebody mistyped a password, which the line of the request says already.
     logger: { level: "error" },
     telemetry: { enabled: false },
   });
+}
+
+/** The library asks for the second step after a password alone; whoever reads a stolen mailbox shall meet it as well. */
+function secondStepForLinksToo<P extends ReturnType<typeof twoFactor>>(plugin: P): P {
+  const [asks] = plugin.hooks.after;
+  if (!asks || plugin.hooks.after.length !== 1)
+    throw new Error("the sign-in library asks for a second step elsewhere");
+  const { matcher } = asks;
+  asks.matcher = (context) => matcher(context) || context.path === "/magic-link/verify";
+  return plugin;
 }
 
 export type Auth = ReturnType<typeof createAuth>;

@@ -1,6 +1,5 @@
-import { authTables, openAuthDatabase, openDatabase } from "@pith/db";
-import { forecastSourcesOf } from "@pith/services";
-import { drizzleAdapter } from "better-auth/adapters/drizzle";
+import { openAuthDatabase, openDatabase } from "@pith/db";
+import { forecastSourcesOf, postOf } from "@pith/services";
 import { createApp } from "./app.ts";
 import { createAuth } from "./auth.ts";
 
@@ -28,14 +27,23 @@ function appFor(env: Bindings) {
     connect: () => {
       const db = openDatabase(env.DATABASE_URL_APP, { max: 1, prepare: false });
       const authDb = openAuthDatabase(env.DATABASE_URL_AUTH, { max: 1, prepare: false });
+      const post = postOf(authDb, env.DASHBOARD_ORIGIN);
       const auth = createAuth({
-        database: drizzleAdapter(authDb.drizzle, { provider: "pg", schema: authTables }),
+        authDb,
+        post,
         secret: env.AUTH_SECRET,
         baseUrl: env.API_ORIGIN,
         trustedOrigins: [env.DASHBOARD_ORIGIN],
       });
-      return { db, auth, close: async () => void (await Promise.all([db.close(), authDb.close()])) };
+      return {
+        db,
+        authDb,
+        auth,
+        post,
+        close: async () => void (await Promise.all([db.close(), authDb.close()])),
+      };
     },
+    secret: env.AUTH_SECRET,
     now: () => new Date(),
     log: (line) => console.log(JSON.stringify(line)),
     origins: [env.DASHBOARD_ORIGIN],

@@ -1,7 +1,6 @@
 import { createAdaptorServer } from "@hono/node-server";
-import { assertUnprivileged, authTables, openAuthDatabase, openDatabase } from "@pith/db";
-import { forecastSettings, forecastSourcesOf } from "@pith/services";
-import { drizzleAdapter } from "better-auth/adapters/drizzle";
+import { assertUnprivileged, openAuthDatabase, openDatabase } from "@pith/db";
+import { forecastSettings, forecastSourcesOf, postOf } from "@pith/services";
 import { pino } from "pino";
 import { z } from "zod";
 import { createApp } from "./app.ts";
@@ -21,6 +20,11 @@ const readConfig = (env: Record<string, string | undefined>) =>
       HOST: z.string().default("127.0.0.1"),
       PORT: z.coerce.number().int().min(0).max(65_535).default(8787),
       DASHBOARD_ORIGIN: z.url().default("http://localhost:3000"),
+      /** Network addresses of proxies in front that say truly for whom they call, with commas between. */
+      PITH_PROXIES: z
+        .string()
+        .default("")
+        .transform((said) => said.split(/[\s,]+/).filter((address) => address !== "")),
       LOG_LEVEL: z.enum(["debug", "info", "warn", "error", "silent"]).default("info"),
       PITH_FORECAST_CONTACT: forecastSettings.contact,
       PITH_FORECAST_URL: forecastSettings.url,
@@ -52,8 +56,10 @@ async function main(): Promise<void> {
   await assertUnprivileged(db).catch((error: unknown) => {
     throw new Error(reasonOf(error, new URL(config.DATABASE_URL_APP).host));
   });
+  const post = postOf(authDb, config.DASHBOARD_ORIGIN);
   const auth = createAuth({
-    database: drizzleAdapter(authDb.drizzle, { provider: "pg", schema: authTables }),
+    authDb,
+    post,
     secret: config.AUTH_SECRET,
     baseUrl: `http://${config.HOST}:${config.PORT}`,
     trustedOrigins: [config.DASHBOARD_ORIGIN],
@@ -63,7 +69,9 @@ async function main(): Promise<void> {
     level === "error" ? logger.error(line) : logger.info(line);
   const forecastSources = forecastSourcesOf(config);
   const app = createApp({
-    connect: () => ({ db, auth }),
+    connect: () => ({ db, authDb, auth, post }),
+    secret: config.AUTH_SECRET,
+    proxies: config.PITH_PROXIES,
     now,
     log,
     origins: [config.DASHBOARD_ORIGIN],

@@ -1,5 +1,6 @@
 import type { OpenAPIHono } from "@hono/zod-openapi";
-import type { Ctx, Memberships } from "@pith/services";
+import type { AuthDb } from "@pith/db";
+import type { Ctx, Memberships, Post } from "@pith/services";
 import type { Auth } from "./auth.ts";
 
 /** Who is signed in. */
@@ -7,12 +8,18 @@ export interface Person {
   id: string;
   name: string;
   email: string;
+  /** Whether their sign-in takes a second step. */
+  secondStep: boolean;
+  /** Of the session that asks. */
+  sessionId: string;
 }
 
-/** The two connections a request uses. On the edge they live as long as the request. */
+/** The two connections a request uses, and what stands on the second. On the edge they live as long as the request. */
 export interface Connections {
   db: Ctx["db"];
+  authDb: AuthDb;
   auth: Auth;
+  post: Post;
   close?: () => Promise<void>;
   /** Work that still uses them after the handler has returned. */
   until?: Promise<void>;
@@ -21,6 +28,10 @@ export interface Connections {
 /** What the app is given; tests pass other values. */
 export interface AppDeps {
   connect: () => Connections;
+  /** What attempts are counted under is hashed with this. */
+  secret: string;
+  /** Addresses of proxies that say truly for whom they call; this machine is believed as it is. */
+  proxies?: readonly string[];
   now: () => Date;
   log: (line: Record<string, unknown>) => void;
   /** Browser origins besides the API's own that may call it. */

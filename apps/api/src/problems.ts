@@ -39,16 +39,6 @@ export function problem(c: Context, status: number, detail?: string, errors?: Pr
   });
 }
 
-/** The sign-in library's refusals in the form of all others. */
-export async function asProblem(c: Context, answer: Response): Promise<Response> {
-  if (answer.status < 400) return answer;
-  const said = (await answer.json().catch(() => null)) as { message?: unknown } | null;
-  const refusal = problem(c, answer.status, typeof said?.message === "string" ? said.message : undefined);
-  const wait = answer.headers.get("x-retry-after");
-  if (wait) refusal.headers.set("retry-after", wait);
-  return refusal;
-}
-
 /** Known errors keep their message; any other is logged whole and answered with the request id only. */
 export function problemOf(
   error: unknown,
@@ -57,12 +47,15 @@ export function problemOf(
 ): Response {
   if (error instanceof DomainError) return problem(c, 422, error.message, error.problems);
   if (error instanceof ServiceError) return problem(c, STATUS[error.code], error.message, error.problems);
-  if (error instanceof HTTPException) return problem(c, error.status, error.message);
+  if (error instanceof HTTPException) return error.res ?? problem(c, error.status, error.message);
   log({
     level: "error",
     requestId: c.get("requestId"),
-    message: error instanceof Error ? error.message : String(error),
-    stack: error instanceof Error ? error.stack : undefined,
+    message: error instanceof Error ? withoutValues(error.message) : String(error),
+    stack: error instanceof Error ? withoutValues(error.stack ?? "") : undefined,
   });
   return problem(c, 500);
 }
+
+/** A failed statement quotes what it was given: addresses, names, hashes. */
+const withoutValues = (said: string): string => said.replace(/^params: [\s\S]*?(?=^ {4}at |(?![\s\S]))/m, "");

@@ -31,6 +31,8 @@ export { CheckpointSchema } from "./routes/ledger.ts";
 export * as ledgerRoutes from "./routes/ledger.ts";
 export type { Claim, Me, Role, Source } from "./routes/open.ts";
 export * as openRoutes from "./routes/open.ts";
+export type { AuditLine, Invitation, PersonOfOffice, Session } from "./routes/people.ts";
+export * as peopleRoutes from "./routes/people.ts";
 export type {
   Application,
   BedHistory,
@@ -58,6 +60,7 @@ export {
   type SeasonTable,
 } from "./routes/seasonRecord.ts";
 export * as seasonRecordRoutes from "./routes/seasonRecord.ts";
+export * as signInRoutes from "./routes/signIn.ts";
 export type { PlotValue, Trial, TrialDetail } from "./routes/trials.ts";
 export * as trialRoutes from "./routes/trials.ts";
 export type { Alarm } from "./routes/weather.ts";

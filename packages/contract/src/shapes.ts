@@ -33,6 +33,11 @@ export const problems = {
   422: problem("Read, but a field is outside what is accepted"),
 } satisfies Responses;
 
+/** What is also answered where attempts are counted. */
+export const tooMany = {
+  429: problem("Too many attempts; `retry-after` says when to try again"),
+} satisfies Responses;
+
 /** A JSON answer. */
 export const json = <S extends z.ZodType>(schema: S, description: string) => ({
   description,

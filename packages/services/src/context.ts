@@ -43,6 +43,8 @@ export type Memberships = {
   role: Role;
   /** Empty for lead and agent, who see every farm of the office. */
   farmIds: string[];
+  /** The office asks its staff, and this person is of it, for a second step at sign-in. */
+  asksSecondStep: boolean;
 }[];
 
 /** In which offices a person is, and as what. */
@@ -54,9 +56,18 @@ export async function resolveMemberships(db: Db, userId: string): Promise<Member
     mine.map(async ({ officeId, role, farmIds }) => {
       const acting: Acting = { officeId, userId, role, farmIds, readOnly: true };
       const [office] = await withOffice(db, acting, (tx) =>
-        tx.select({ name: offices.name }).from(offices).where(eq(offices.id, officeId)),
+        tx
+          .select({ name: offices.name, secondStepForStaff: offices.secondStepForStaff })
+          .from(offices)
+          .where(eq(offices.id, officeId)),
       );
-      return { officeId, officeName: office?.name ?? "", role, farmIds: isStaff(role) ? [] : farmIds };
+      return {
+        officeId,
+        officeName: office?.name ?? "",
+        role,
+        farmIds: isStaff(role) ? [] : farmIds,
+        asksSecondStep: isStaff(role) && office?.secondStepForStaff === true,
+      };
     }),
   );
 }

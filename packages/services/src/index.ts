@@ -15,7 +15,7 @@ export {
   serverItself,
 } from "./context.ts";
 export { adviseAgain } from "./drafts/adviseAgain.ts";
-export { type ErrorCode, ServiceError } from "./errors.ts";
+export { type ErrorCode, notFound, ServiceError } from "./errors.ts";
 export { addOwnEvidence, listOwnEvidence, retireOwnEvidence } from "./evidence/ownEvidence.ts";
 export { getWorthMeasuring } from "./evidence/worthMeasuring.ts";
 export { type Erased, erasePerson, listErasable } from "./erasure/erasePerson.ts";
@@ -61,6 +61,29 @@ export { type Mail, MailSchema } from "./mail/mail.ts";
 export { queueMail } from "./mail/queueMail.ts";
 export { computeQuantity, listQuantities } from "./numbers/quantities.ts";
 export { adviseOnState, listRules } from "./numbers/rules.ts";
+export { acceptInvitation, readInvitation } from "./people/acceptInvitation.ts";
+export {
+  accountOf,
+  endOtherSessionsOf,
+  endSessionOf,
+  renameAccount,
+  sessionsOf,
+} from "./people/accounts.ts";
+export { countAttempt, forgetAttempts, type Limit, type Standing } from "./people/attempts.ts";
+export { invite, listInvitations, resendInvitation, revokeInvitation } from "./people/invitations.ts";
+export {
+  CONFIRM_LASTS_HOURS,
+  confirmLetter,
+  LINK_LASTS_MINUTES,
+  RESET_LASTS_MINUTES,
+  resetLetter,
+  signInLetter,
+} from "./people/letters.ts";
+export { listAudit } from "./people/listAudit.ts";
+export { askForSecondStep, changePerson, leaveOffice, listPeople, removePerson } from "./people/people.ts";
+export { type PersonEvent, recordPersonEvent, renameInOffices } from "./people/personAudit.ts";
+export { linkTo, type Post, postOf } from "./people/post.ts";
+export type { Visitor } from "./people/visitor.ts";
 export { addApplication, removeApplication } from "./records/applications.ts";
 export { addBedHistory, removeBedHistory } from "./records/bedHistory.ts";
 export { addDelivery, removeDelivery } from "./records/deliveries.ts";

@@ -8,8 +8,9 @@ export const signedIn = createMiddleware<AppEnv>(async (c, next) => {
   const { auth, db } = c.get("connections");
   const session = await auth.api.getSession({ headers: c.req.raw.headers });
   if (!session) return problem(c, 401, "Sign in first.");
-  const { id, name, email } = session.user;
-  c.set("person", { id, name, email });
+  const { id, name, email, twoFactorEnabled } = session.user;
+  const secondStep = twoFactorEnabled === true;
+  c.set("person", { id, name, email, secondStep, sessionId: session.session.id });
   c.set("memberships", await resolveMemberships(db, id));
   await next();
   // What a person may see is theirs: nothing between may keep it for the next one.
@@ -26,6 +27,9 @@ export const inOffice = ({ now, forecastSources, ledger }: Pick<AppDeps, "now" |
       throw new ServiceError("forbidden", "You may read here and change nothing.");
     }
     const person = c.get("person");
+    if (membership.asksSecondStep && !person.secondStep) {
+      throw new ServiceError("forbidden", "This office asks for a second step at sign-in. Set yours up first.");
+    }
     c.set("ctx", {
       db: c.get("connections").db,
       officeId,

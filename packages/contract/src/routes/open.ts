@@ -129,7 +129,13 @@ export type Role = z.infer<typeof RoleSchema>;
 
 export const MeSchema = z
   .object({
-    user: z.object({ id: Id, name: z.string(), email: z.string() }),
+    user: z.object({
+      id: Id,
+      name: z.string(),
+      email: z.string(),
+      /** Whether signing in takes a second step. */
+      secondStep: z.boolean(),
+    }),
     memberships: z.array(
       z.object({
         officeId: Id,
@@ -137,6 +143,8 @@ export const MeSchema = z
         role: RoleSchema,
         /** Empty for lead and agent, who see every farm of the office. */
         farmIds: z.array(Id),
+        /** The office asks its staff for a second step and this person has none: until then nothing there is theirs to see. */
+        needsSecondStep: z.boolean(),
       }),
     ),
   })

@@ -1,4 +1,15 @@
-import { bedPlans, beds, farms, memberships, plantings, structures, type Tx, trials, valves } from "@pith/db";
+import {
+  bedPlans,
+  beds,
+  farms,
+  formerPeople,
+  memberships,
+  plantings,
+  structures,
+  type Tx,
+  trials,
+  valves,
+} from "@pith/db";
 import type { Reader } from "@pith/rules";
 import { and, eq, inArray } from "drizzle-orm";
 import { type Ctx, forOffice } from "../context.ts";
@@ -78,18 +89,26 @@ export async function readNames(tx: Tx, officeId: string, farmIds?: string[]): P
   };
 }
 
-/**
- * What the people of an office are called. A farmer may not read its list of members, but may know who advised them:
- * names alone come back.
- */
-export async function readPeople(ctx: Ctx, userIds: readonly string[]): Promise<Map<string, string>> {
+/** What the people of an office are called, for whoever may read its members. */
+export async function peopleIn(
+  tx: Tx,
+  officeId: string,
+  userIds: readonly string[],
+): Promise<Map<string, string>> {
   const wanted = [...new Set(userIds)];
   if (wanted.length === 0) return new Map();
-  const rows = await forOffice(ctx, (tx) =>
+  const namedIn = (table: typeof memberships | typeof formerPeople) =>
     tx
-      .select({ userId: memberships.userId, name: memberships.name })
-      .from(memberships)
-      .where(and(eq(memberships.officeId, ctx.officeId), inArray(memberships.userId, wanted))),
-  );
+      .select({ userId: table.userId, name: table.name })
+      .from(table)
+      .where(and(eq(table.officeId, officeId), inArray(table.userId, wanted)));
+  // Those too who have left: what they issued still says by whom.
+  const rows = [...(await namedIn(formerPeople)), ...(await namedIn(memberships))];
   return new Map(rows.map((r) => [r.userId, r.name]));
 }
+
+/** The same for anybody: a farmer may not read the list of members, but may know who advised them. Names alone come back. */
+export const readPeople = (ctx: Ctx, userIds: readonly string[]): Promise<Map<string, string>> =>
+  userIds.length === 0
+    ? Promise.resolve(new Map())
+    : forOffice(ctx, (tx) => peopleIn(tx, ctx.officeId, userIds));
