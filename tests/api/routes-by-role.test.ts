@@ -301,6 +301,17 @@ interface Row {
   }>;
   says?: (body: never, who: Person) => void;
 }
+/** Wanted, and done by nobody: no worker runs here. */
+const wantedRun = async () =>
+  (await api.as(api.agent).post(`/v1/offices/${here.officeId}/runs`, { task: "advise-office" }).expect(202))
+    .body.id as string;
+const failedRun = async () => {
+  const runId = await wantedRun();
+  await api.admin`update runs set status = 'failed' where id = ${runId}`;
+  await api.admin`update jobs._private_jobs set attempts = max_attempts
+    where id = (select job_id from runs where id = ${runId})`;
+  return runId;
+};
 const both = (status: number) => ({ agent: status, farmer: status });
 const agentOnly = (status: number) => ({ agent: status, farmer: 403 });
 const leadOnly = (status: number) => ({ lead: status, agent: 403, farmer: 403 });
@@ -925,6 +936,25 @@ const rows: Record<string, Row> = {
     says: (body) => expect(body).toEqual({ sites: [] }),
   },
   [`POST ${of}/advise`]: { ...agentOnly(200), with: async () => ({ body: { farmId: here.farmId } }) },
+  [`GET ${of}/runs`]: {
+    ...agentOnly(200),
+    with: async () => {
+      await wantedRun();
+      return {};
+    },
+    says: ({ runs }: { runs: { task: string }[] }) => expect(runs[0]?.task).toBe("advise-office"),
+  },
+  [`POST ${of}/runs`]: {
+    ...agentOnly(202),
+    with: async () => ({ body: { task: "advise-office" } }),
+    says: (body) => expect(body).toMatchObject({ status: "waiting", farmId: null }),
+  },
+  [`GET ${of}/runs/{id}`]: { ...agentOnly(200), with: async () => id(await wantedRun()) },
+  [`POST ${of}/runs/{id}/retry`]: {
+    ...leadOnly(202),
+    with: async () => id(await failedRun()),
+    says: (body) => expect(body).toMatchObject({ status: "waiting", attempts: 0 }),
+  },
   [`GET ${of}/drafts/{draftId}`]: {
     ...agentOnly(200),
     with: async () => ({ params: { draftId: await draft() } }),
