@@ -49,7 +49,7 @@ export function openLives(jobsUrl: string, onBroken: (jobs: Broken[]) => Promise
           officeId ? [{ id: Number(id), officeId, givenUp }] : [],
         ),
       );
-      await tx`select jobs.force_unlock_workers(${[workerId]}::text[])`;
+      await tx`select jobs.force_unlock_workers(array[${workerId}])`;
     });
 
   return {
