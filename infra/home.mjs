@@ -1,5 +1,5 @@
 // @ts-check
-import { generateKeyPairSync, randomBytes } from "node:crypto";
+import { createECDH, generateKeyPairSync, randomBytes } from "node:crypto";
 import { chmodSync, existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
@@ -21,7 +21,7 @@ export function openHome() {
 
 /**
  * What the parts of one installation know each other by.
- * @typedef {{ appPassword: string, authPassword: string, jobsPassword: string, authSecret: string, ledgerKey: string }} Secrets
+ * @typedef {{ appPassword: string, authPassword: string, jobsPassword: string, authSecret: string, ledgerKey: string, sealKey: string, vapid: { publicKey: string, privateKey: string } }} Secrets
  */
 
 /** @returns {Secrets} */
@@ -34,8 +34,20 @@ export const newSecrets = () => {
     authSecret: secret(),
     // Beside the database and never in it: what it signs is what shows that the database was rewritten.
     ledgerKey: JSON.stringify(generateKeyPairSync("ed25519").privateKey.export({ format: "jwk" })),
+    // What webhooks' secrets are sealed with, so that the database alone does not sign for an office.
+    sealKey: secret(),
+    vapid: newVapidKeys(),
   };
 };
+
+/** A key of its own for web push, as RFC 8292 writes it: the point, and the number, each in base64url. */
+function newVapidKeys() {
+  const ecdh = createECDH("prime256v1");
+  ecdh.generateKeys();
+  // A number that begins with zeros is written with them.
+  const number = Buffer.concat([Buffer.alloc(32), ecdh.getPrivateKey()]).subarray(-32);
+  return { publicKey: ecdh.getPublicKey("base64url"), privateKey: number.toString("base64url") };
+}
 
 /**
  * Reads the secrets of this installation; they are made once, and only their owner may read them.

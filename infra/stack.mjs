@@ -72,6 +72,12 @@ export async function startStack({
     PITH_RULES_BUNDLES: bundle.folder,
     DASHBOARD_ORIGIN: dashboardUrl,
     PITH_MAIL_FOLDER: mailFolder,
+    PITH_SEAL_KEY: secrets.sealKey,
+    VAPID_PUBLIC_KEY: secrets.vapid.publicKey,
+    VAPID_PRIVATE_KEY: secrets.vapid.privateKey,
+    // Beside the letters: here nothing leaves the machine.
+    PITH_TEXTS_FILE: join(mailFolder, "..", "texts.jsonl"),
+    PITH_LOCAL_HOOKS: "yes",
   };
   const forAdmin = {
     ...forApp,

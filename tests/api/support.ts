@@ -47,7 +47,7 @@ export type Api = Awaited<ReturnType<typeof startApi>>;
  */
 export async function startApi(
   startAt = "2026-05-10T12:00:00Z",
-  { forecastSources }: Pick<AppDeps, "forecastSources"> = {},
+  { forecastSources, delivery }: Pick<AppDeps, "forecastSources" | "delivery"> = {},
 ) {
   const database = await freshDatabase();
   const db = openDatabase(database.appUrl, { max: 5 });
@@ -76,6 +76,7 @@ export async function startApi(
     log: (line) => log.push(line),
     origins: [DASHBOARD],
     forecastSources,
+    delivery,
   });
 
   const office = await makeOffice(db);

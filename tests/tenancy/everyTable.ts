@@ -245,6 +245,56 @@ async function fillFarm(
     await tx.insert(schema.readingDays).values({ ...ofSeries, day: onDay, hours: 1, ...sums });
     await tx.insert(schema.readingsStale).values({ ...ofSeries, utcDay: onDay });
     await tx.insert(schema.officeSources).values({ officeId, source: { id: `own-${farm.id}` } });
+    await tx.insert(schema.deliveryPreferences).values({ officeId, userId }).onConflictDoNothing();
+    await tx.insert(schema.pushSubscriptions).values({
+      officeId,
+      userId,
+      endpoint: `https://push.example/${seq}`,
+      endpointSha256: hash,
+      p256dh: "B".repeat(87),
+      auth: "A".repeat(22),
+    });
+    await tx.insert(schema.deliveries).values({
+      ...mine,
+      advisoryId,
+      userId,
+      channel: "mail",
+      about: "advice",
+      dueAt: "2026-06-01T12:00:00Z",
+    });
+    await tx.insert(schema.warnings).values({
+      ...mine,
+      advisoryId,
+      actBy: "2026-06-01T18:00:00Z",
+      callFrom: "2026-06-01T16:00:00Z",
+      frost: false,
+    });
+    await tx
+      .insert(schema.privateLinks)
+      .values({ ...mine, userId, kind: "calendar", secretSha256: hash });
+    const [endpointId, messageId, sendId] = [randomUUID(), randomUUID(), randomUUID()];
+    await tx.insert(schema.webhookEndpoints).values({
+      officeId,
+      id: endpointId,
+      url: "https://systems.example/told",
+      events: ["advisory.issued"],
+      secretSealed: "sealed",
+    });
+    await tx
+      .insert(schema.webhookMessages)
+      .values({ ...mine, id: messageId, event: "advisory.issued", body: "{}" });
+    await tx
+      .insert(schema.webhookSends)
+      .values({ officeId, id: sendId, endpointId, messageId, nextAt: "2026-06-01T12:00:00Z" });
+    await tx.insert(schema.webhookAttempts).values({
+      officeId,
+      sendId,
+      endpointId,
+      at: "2026-06-01T12:00:00Z",
+      status: 200,
+      outcome: "taken",
+      tookMs: 12,
+    });
     await tx.insert(schema.officeGuides).values({ officeId, guide: { id: `own-${farm.id}` } });
     await tx.insert(schema.invitations).values({
       officeId,

@@ -13,6 +13,8 @@ import { problem, problemOf } from "./problems.ts";
 import { accountRoutesOf } from "./routes/account.ts";
 import { adviceRoutesOf } from "./routes/advice.ts";
 import { bedPlanRoutesOf } from "./routes/bedPlans.ts";
+import { calendarRoutesOf } from "./routes/calendar.ts";
+import { deliveryRoutesOf } from "./routes/delivery.ts";
 import { evidenceRoutesOf } from "./routes/evidence.ts";
 import { farmRoutesOf } from "./routes/farms.ts";
 import { guideRoutesOf } from "./routes/guides.ts";
@@ -25,6 +27,7 @@ import { seasonRecordRoutesOf } from "./routes/seasonRecord.ts";
 import { signInRoutesOf } from "./routes/signIn.ts";
 import { trialRoutesOf } from "./routes/trials.ts";
 import { weatherRoutesOf } from "./routes/weather.ts";
+import { webhookRoutesOf } from "./routes/webhooks.ts";
 
 const MAX_BODY_BYTES = 6_000_000;
 /** A station's record of a century, with each quote of it escaped. */
@@ -64,6 +67,7 @@ export function createApp(deps: AppDeps): App {
   app.use("/v1/invitations/*", connections(deps.connect), storableText);
   app.use("/v1/me", connections(deps.connect));
   app.use("/v1/me/*", connections(deps.connect));
+  for (const open of ["/v1/calendars/*", "/v1/stop-mail/*"]) app.use(open, connections(deps.connect));
   app.use("/v1/offices/:officeId", connections(deps.connect), signedIn, inOffice(deps));
   app.use("/v1/offices/:officeId/*", connections(deps.connect), signedIn, inOffice(deps), storableText);
 
@@ -81,6 +85,9 @@ export function createApp(deps: AppDeps): App {
   trialRoutesOf(app);
   seasonRecordRoutesOf(app);
   evidenceRoutesOf(app);
+  deliveryRoutesOf(app, deps);
+  calendarRoutesOf(app, deps);
+  webhookRoutesOf(app);
   jobRoutesOf(app);
 
   app.openAPIRegistry.registerComponent("securitySchemes", "session", {

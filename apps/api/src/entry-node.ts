@@ -5,6 +5,7 @@ import { pino } from "pino";
 import { z } from "zod";
 import { createApp } from "./app.ts";
 import { createAuth } from "./auth.ts";
+import { deliveryMeansOf, deliverySettings } from "./worker/deliveryMeans.ts";
 import { openMail } from "./worker/openMail.ts";
 import { pullsUnnamed, saysWhoAsks, workerSettings } from "./worker/settings.ts";
 import { startWorker } from "./worker/startWorker.ts";
@@ -19,7 +20,6 @@ const readConfig = (env: Record<string, string | undefined>) =>
       AUTH_SECRET: z.string().min(32),
       HOST: z.string().default("127.0.0.1"),
       PORT: z.coerce.number().int().min(0).max(65_535).default(8787),
-      DASHBOARD_ORIGIN: z.url().default("http://localhost:3000"),
       /** Network addresses of proxies in front that say truly for whom they call, with commas between. */
       PITH_PROXIES: z
         .string()
@@ -31,6 +31,7 @@ const readConfig = (env: Record<string, string | undefined>) =>
       /** Where it is set, this process does the jobs as well; else a worker alone does. */
       DATABASE_URL_JOBS: z.url().optional(),
       ...workerSettings,
+      ...deliverySettings,
     })
     .refine(saysWhoAsks, pullsUnnamed)
     .parse(env);
@@ -68,6 +69,7 @@ async function main(): Promise<void> {
   const log = ({ level, ...line }: Record<string, unknown>) =>
     level === "error" ? logger.error(line) : logger.info(line);
   const forecastSources = forecastSourcesOf(config);
+  const delivery = deliveryMeansOf(config);
   const app = createApp({
     connect: () => ({ db, authDb, auth, post }),
     secret: config.AUTH_SECRET,
@@ -76,6 +78,7 @@ async function main(): Promise<void> {
     log,
     origins: [config.DASHBOARD_ORIGIN],
     forecastSources,
+    delivery,
   });
   const server = createAdaptorServer({ fetch: app.fetch });
   server.on("error", (error: NodeJS.ErrnoException) => {
@@ -85,7 +88,7 @@ async function main(): Promise<void> {
   const worker = config.DATABASE_URL_JOBS
     ? startWorker({
         jobsUrl: config.DATABASE_URL_JOBS,
-        deps: { db, now, forecastSources },
+        deps: { db, now, forecastSources, delivery },
         mail: openMail(config),
         pullFor: config.PITH_PULL_FORECASTS,
         log,

@@ -2,6 +2,7 @@ import { assertUnprivileged, openDatabase } from "@pith/db";
 import { forecastSettings, forecastSourcesOf } from "@pith/services";
 import { pino } from "pino";
 import { z } from "zod";
+import { deliveryMeansOf, deliverySettings } from "./worker/deliveryMeans.ts";
 import { openMail } from "./worker/openMail.ts";
 import { pullsUnnamed, saysWhoAsks, workerSettings } from "./worker/settings.ts";
 import { startWorker } from "./worker/startWorker.ts";
@@ -18,6 +19,7 @@ const readConfig = (env: Record<string, string | undefined>) =>
       PITH_FORECAST_URL: forecastSettings.url,
       PITH_JOBS_AT_ONCE: z.coerce.number().int().min(1).max(50).default(4),
       ...workerSettings,
+      ...deliverySettings,
     })
     .refine(saysWhoAsks, pullsUnnamed)
     .parse(env);
@@ -40,6 +42,7 @@ async function main(): Promise<void> {
       db,
       now: () => new Date(),
       forecastSources: forecastSourcesOf(config),
+      delivery: deliveryMeansOf(config),
     },
     mail: openMail(config),
     pullFor: config.PITH_PULL_FORECASTS,

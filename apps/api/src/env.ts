@@ -38,6 +38,8 @@ export interface AppDeps {
   origins: string[];
   /** Services that forecasts can be pulled from; none unless said. */
   forecastSources?: Ctx["forecastSources"];
+  /** What people and other systems are reached with; nothing is offered unless said. */
+  delivery?: Ctx["delivery"];
   /** What the ledger is signed with and replayed by; none unless said. */
   ledger?: Ctx["ledger"];
 }

@@ -5,6 +5,9 @@ export type { Actual, Advisory, AdvisoryDetail, Draft, DraftDetail, LedgerEntry 
 export * as adviceRoutes from "./routes/advice.ts";
 export type { BedPlan, PlanBlock } from "./routes/bedPlans.ts";
 export * as bedPlanRoutes from "./routes/bedPlans.ts";
+export * as calendarRoutes from "./routes/calendar.ts";
+export type { Call, Channel, DeliverySettings, Wishes } from "./routes/delivery.ts";
+export * as deliveryRoutes from "./routes/delivery.ts";
 export type { OwnSource, WorthMeasuring } from "./routes/evidence.ts";
 export * as evidenceRoutes from "./routes/evidence.ts";
 export * as exportRoutes from "./routes/exports.ts";
@@ -65,3 +68,5 @@ export type { PlotValue, Trial, TrialDetail } from "./routes/trials.ts";
 export * as trialRoutes from "./routes/trials.ts";
 export type { Alarm } from "./routes/weather.ts";
 export * as weatherRoutes from "./routes/weather.ts";
+export type { Webhook, WebhookAttempt, WebhookEvent } from "./routes/webhooks.ts";
+export * as webhookRoutes from "./routes/webhooks.ts";

@@ -1,6 +1,7 @@
 import type { Role } from "@pith/contract";
 import { type Acting, type Db, memberships, offices, type Tx, withOffice, withUser } from "@pith/db";
 import { eq } from "drizzle-orm";
+import type { DeliveryMeans } from "./delivery/means.ts";
 import { notFound, ServiceError } from "./errors.ts";
 import type { Mail } from "./mail/mail.ts";
 import type { LedgerTools } from "./ledger/tools.ts";
@@ -25,8 +26,10 @@ export interface Ctx {
   forecastSources?: readonly ForecastSource[];
   /** What the ledger is signed with and replayed by; none where the server is not set up for it. */
   ledger?: LedgerTools;
-  /** Sends a letter. Only where the worker runs: a request wants a job that does. */
-  mail?: (mail: Mail) => Promise<void>;
+  /** Sends a letter; under the same id it is the same letter. Only where the worker runs: a request wants a job that does. */
+  mail?: (mail: Mail, id?: string) => Promise<void>;
+  /** What there is here to reach people and other systems with. */
+  delivery?: DeliveryMeans;
 }
 
 /** The server itself, at work for an office: what it does stands in the audit under this id, which is nobody's. */

@@ -5,6 +5,8 @@ export { getDraft, getRound, setDraftAside } from "./advice/drafts.ts";
 export { issueDraft } from "./advice/issueDraft.ts";
 export { withdrawAdvisory } from "./advice/withdrawAdvisory.ts";
 export { adoptBedPlan, getBedPlan, keepBedPlan } from "./bedPlans/bedPlans.ts";
+export { readCalendar } from "./calendar/feed.ts";
+export { getCalendarLink, makeCalendarLink, revokeCalendarLink } from "./calendar/link.ts";
 export {
   type Actor,
   type Ctx,
@@ -14,6 +16,10 @@ export {
   resolveMemberships,
   serverItself,
 } from "./context.ts";
+export { listCalls, markCalled } from "./delivery/calls.ts";
+export type { DeliveryMeans } from "./delivery/means.ts";
+export { addBrowser, changeDelivery, getDelivery, removeBrowser } from "./delivery/settings.ts";
+export { stopMail } from "./delivery/stopMail.ts";
 export { adviseAgain } from "./drafts/adviseAgain.ts";
 export { type ErrorCode, notFound, ServiceError } from "./errors.ts";
 export { addOwnEvidence, listOwnEvidence, retireOwnEvidence } from "./evidence/ownEvidence.ts";
@@ -105,6 +111,15 @@ export { getSeasonRecord, getSeasonTable } from "./seasonRecord/verbs.ts";
 export { trialAsEvidence } from "./trials/trialAsEvidence.ts";
 export { addTrial, changeTrial, getTrial, keepPlotValues, listTrials, removeTrial } from "./trials/trials.ts";
 export { forecastsAreDue } from "./weather/forecastsAreDue.ts";
+export {
+  addWebhook,
+  changeWebhook,
+  listWebhookAttempts,
+  listWebhooks,
+  removeWebhook,
+  rotateWebhookSecret,
+  testWebhook,
+} from "./webhooks/endpoints.ts";
 export { metNorway } from "./weather/metNorway.ts";
 export { pullForecasts } from "./weather/pullForecasts.ts";
 export { forecastSettings, forecastSourcesOf } from "./weather/settings.ts";

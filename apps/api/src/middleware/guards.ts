@@ -36,6 +36,9 @@ export const requestIdOnEveryAnswer = createMiddleware<AppEnv>(async (c, next) =
   c.header("x-request-id", c.get("requestId"));
 });
 
+/** An address that lets in whoever has it is a secret itself. */
+const withoutSecret = (path: string): string => path.replace(/^(\/v1\/(?:calendars|stop-mail)\/).*$/, "$1***");
+
 /** One line a request, without query, body, cookie or anybody's name. */
 export const logged = (log: AppDeps["log"], now: AppDeps["now"]) =>
   createMiddleware<AppEnv>(async (c, next) => {
@@ -45,7 +48,7 @@ export const logged = (log: AppDeps["log"], now: AppDeps["now"]) =>
       level: "info",
       requestId: c.get("requestId"),
       method: c.req.method,
-      path: c.req.path,
+      path: withoutSecret(c.req.path),
       status: c.res.status,
       ms: now().getTime() - from,
     });

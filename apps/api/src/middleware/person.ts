@@ -18,12 +18,15 @@ export const signedIn = createMiddleware<AppEnv>(async (c, next) => {
 });
 
 /** The person's place in the office of the path. An office one is not in and one that is not there look the same. */
-export const inOffice = ({ now, forecastSources, ledger }: Pick<AppDeps, "now" | "forecastSources" | "ledger">) =>
+export const inOffice = (
+  { now, forecastSources, ledger, delivery }: Pick<AppDeps, "now" | "forecastSources" | "ledger" | "delivery">,
+  { own = false } = {},
+) =>
   createMiddleware<AppEnv>(async (c, next) => {
     const officeId = c.req.param("officeId") ?? "";
     const membership = c.get("memberships").find((m) => m.officeId === officeId);
     if (!membership) throw new ServiceError("not-found", "Nothing here under that address.");
-    if (membership.role === "reader" && c.req.method !== "GET") {
+    if (!own && membership.role === "reader" && c.req.method !== "GET") {
       throw new ServiceError("forbidden", "You may read here and change nothing.");
     }
     const person = c.get("person");
@@ -43,6 +46,7 @@ export const inOffice = ({ now, forecastSources, ledger }: Pick<AppDeps, "now" |
       now,
       forecastSources,
       ledger,
+      delivery,
     });
     await next();
   });

@@ -54,7 +54,7 @@ async function work(
   signal: AbortSignal,
   begun: (runner: Runner) => void,
 ): Promise<void> {
-  const deps: WorkerDeps = { ...given, mail: (letter) => mail.send(letter) };
+  const deps: WorkerDeps = { ...given, mail: (letter, id) => mail.send(letter, id) };
   const lives = openLives(jobsUrl, (jobs) => keepBroken(deps, jobs));
   const seek = () =>
     lives.freeBroken().catch((error: unknown) => {

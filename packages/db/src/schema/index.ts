@@ -1,5 +1,6 @@
 export * from "./advice.ts";
 export * from "./auth.ts";
+export * from "./delivery.ts";
 export * from "./farms.ts";
 export * from "./issuing.ts";
 export * from "./jobs.ts";

@@ -15,6 +15,12 @@ export const OFFICE_TASKS = {
   "pull-forecasts": { attempts: 5 },
   /** Walk the ledger and sign where it stands. */
   "sign-ledger": { attempts: 5 },
+  /** All that is due to one person, by every way they want. */
+  deliver: { attempts: 12 },
+  /** A warning whose hour to be read by has come. */
+  "unread-warning": { attempts: 8 },
+  /** One attempt to hand a message to one webhook; further ones are wanted each by itself. */
+  "send-webhook": { attempts: 8 },
 } as const;
 export type TaskName = keyof typeof OFFICE_TASKS;
 

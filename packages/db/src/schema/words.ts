@@ -45,6 +45,11 @@ export const WORK_TASKS = [
 ] as const;
 export const PHOTO_TYPES = ["image/jpeg", "image/png", "image/webp"] as const;
 export const MISSING_REASONS = ["plants-lost", "not-measured", "mixed-up", "spoiled"] as const;
+/** How a person is told, and when. */
+export const CHANNELS = ["mail", "push", "text"] as const;
+export const TIMINGS = ["off", "at-once", "daily"] as const;
+export const DELIVERED = ["waiting", "sent", "dropped", "failed"] as const;
+export const LINK_KINDS = ["calendar", "stop-mail"] as const;
 export const ANSWER_KINDS = ["advice", "needs-more", "does-not-apply", "refused"] as const;
 export const FARMER_ANSWERS = ["done", "not-done", "cannot"] as const;
 export const ADVISORY_STATUSES = [

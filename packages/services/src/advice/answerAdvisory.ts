@@ -3,6 +3,7 @@ import { advisories, answers, type Tx } from "@pith/db";
 import { refuse } from "@pith/rules";
 import { recordAudit } from "../audit.ts";
 import { type Ctx, forOffice } from "../context.ts";
+import { tellWebhooks } from "../webhooks/tell.ts";
 import { adviseFarm } from "../drafts/adviseFarm.ts";
 import { ServiceError } from "../errors.ts";
 import { belongsHere } from "../farms/belongsHere.ts";
@@ -45,6 +46,8 @@ export async function answerAdvisory(ctx: Ctx, advisoryId: string, raw: unknown)
       entityId: advisoryId,
       detail: { kind },
     });
+    const ruleId = advisory.ruleId;
+    await tellWebhooks(tx, ctx, "advisory.answered", { farmId, advisoryId, ruleId, answer: kind });
     await adviseFarm(tx, ctx, farmId);
     const id = globalThis.crypto.randomUUID();
     await append(

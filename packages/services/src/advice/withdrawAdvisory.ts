@@ -2,6 +2,7 @@ import { type Advisory, adviceRoutes, type Expected } from "@pith/contract";
 import { advisories } from "@pith/db";
 import { recordAudit } from "../audit.ts";
 import { type Ctx, inOffice, nowOf, requireAgent } from "../context.ts";
+import { tellWebhooks } from "../webhooks/tell.ts";
 import { adviseFarm } from "../drafts/adviseFarm.ts";
 import { ServiceError } from "../errors.ts";
 import { lockFarm } from "../farms/requireFarm.ts";
@@ -35,6 +36,7 @@ export async function withdrawAdvisory(ctx: Ctx, advisoryId: string, raw: unknow
       })
       .where(thisAdvisory(ctx, advisoryId));
     await recordAudit(tx, ctx, { action: "advice.withdraw", entity: "advisories", entityId: advisoryId });
+    await tellWebhooks(tx, ctx, "advisory.withdrawn", { farmId, advisoryId, ruleId: advisory.ruleId });
     await adviseFarm(tx, ctx, farmId);
     await append(
       tx,

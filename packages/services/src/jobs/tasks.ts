@@ -1,9 +1,12 @@
 import type { TaskName } from "@pith/db";
 import { type Ctx, inOffice } from "../context.ts";
+import { deliver } from "../delivery/deliver.ts";
+import { unreadWarning } from "../delivery/unread.ts";
 import { liveFarmIds } from "../drafts/adviseAgain.ts";
 import { adviseFarm } from "../drafts/adviseFarm.ts";
 import { signChain } from "../ledger/checkpoints.ts";
 import { pullForecasts } from "../weather/pullForecasts.ts";
+import { sendWebhook } from "../webhooks/send.ts";
 import { adviseOffice } from "./adviseOffice.ts";
 import type { About } from "./wantJob.ts";
 
@@ -20,6 +23,9 @@ export const tasks: Record<TaskName, Task> = {
   "pull-forecasts": async (ctx) => {
     await pullForecasts(ctx, {});
   },
+  deliver,
+  "unread-warning": unreadWarning,
+  "send-webhook": sendWebhook,
   "sign-ledger": async (ctx) => {
     if (ctx.ledger?.signer) await signChain(ctx);
   },

@@ -1,0 +1,4 @@
+/** What reaches outwards, for the Node worker alone: an edge runtime has neither sockets to guard nor long errands. */
+export { guardedPost } from "./guardedPost.ts";
+export { recordingTexts } from "./recordingTexts.ts";
+export { webPush } from "./webPush.ts";
