@@ -1031,6 +1031,47 @@ const rows: Record<string, Row> = {
     with: async () => ({ params: { seq: "1" } }),
     says: (body) => expect(body).toMatchObject({ identical: true, cannot: null, differences: [] }),
   },
+  "GET /v1/ledger-key": {
+    ...open,
+    says: (body) =>
+      expect(body).toMatchObject({ keyId: expect.stringMatching(/^[\w-]{43}$/), publicKey: { kty: "OKP" } }),
+  },
+  [`GET ${of}/ledger/checkpoints`]: {
+    ...both(200),
+    says: ({ checkpoints }: { checkpoints: object[] }) => expect(Array.isArray(checkpoints)).toBe(true),
+  },
+  // A lead's alone; tests/api/ledger.test.ts does it.
+  [`POST ${of}/ledger/checkpoints`]: both(403),
+  [`POST ${of}/ledger/checkpoints/check`]: {
+    ...agentOnly(200),
+    with: async () => ({ body: (await checkpoint()).checkpoint }),
+    says: (body) => expect(body).toMatchObject({ holds: true, why: null }),
+  },
+  [`GET ${of}/ledger/checkpoints/{checkpointId}`]: {
+    ...both(200),
+    with: async () => ({ params: { checkpointId: (await checkpoint()).id } }),
+    says: (body) => expect(body).toMatchObject({ kind: "pith-ledger-checkpoint", office: here.officeId }),
+  },
+  [`GET ${of}/histories`]: { ...both(200), says: (body) => expect(body).toEqual({ histories: [] }) },
+  // No farm moved here; tests/api/ledger.test.ts moves one.
+  [`GET ${of}/histories/{historyId}`]: {
+    ...both(404),
+    with: async () => ({ params: { historyId: randomUUID() } }),
+  },
+  [`POST ${of}/histories/{historyId}/verify`]: {
+    ...both(404),
+    with: async () => ({ params: { historyId: randomUUID() } }),
+  },
+  [`GET ${of}/export`]: both(403),
+  [`GET ${of}/export.zip`]: both(403),
+  [`POST ${of}/import`]: both(403),
+  [`GET ${ofFarm}/export`]: both(403),
+  [`POST ${of}/moves`]: both(403),
+  [`GET ${of}/erasures`]: both(403),
+  [`POST ${of}/erasures`]: {
+    ...both(403),
+    with: async () => ({ body: { userId: randomUUID(), name: "Oda" } }),
+  },
 };
 
 /** Places in a path that hold no id. */

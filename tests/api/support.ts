@@ -11,13 +11,14 @@ import {
   type Valve,
 } from "@pith/contract";
 import { authTables, type Db, openAuthDatabase, openDatabase } from "@pith/db";
-import { postOf } from "@pith/services";
+import { openLedgerTools, postOf } from "@pith/services";
 import { hashPassword } from "better-auth/crypto";
 import postgres, { type Sql } from "postgres";
 import request from "supertest";
 import { createApp } from "../../apps/api/src/app.ts";
 import { createAuth } from "../../apps/api/src/auth.ts";
 import type { AppDeps } from "../../apps/api/src/env.ts";
+import { newSecrets } from "../../infra/home.mjs";
 import { freshDatabase } from "../support/database.ts";
 import { makeAgent, makeFarm, makeFarmer, makeOffice } from "../support/factories.ts";
 

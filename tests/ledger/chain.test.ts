@@ -64,7 +64,7 @@ describe("issuing, answering and withdrawing", () => {
       expect(entry.prevHash).toBe(before);
       // Recomputed here by other code than the one that wrote it.
       expect(sha256(entry.body)).toBe(entry.hash);
-      expect(JSON.parse(entry.body)).toMatchObject({ prev: before, seq: entry.seq, v: 1 });
+      expect(JSON.parse(entry.body)).toMatchObject({ prev: before, seq: entry.seq, v: 2 });
       before = entry.hash;
     }
     const [head] = await asOffice(db, season.office.id, (tx) => tx.select().from(ledgerHeads));
@@ -153,7 +153,7 @@ describe("issuing, answering and withdrawing", () => {
       expect(differences[0]?.now).toBe(1);
       rules[at] = { ...rule, version: rule.version + 1 };
       expect((await replayEntry(season.agent, 1)).cannot).toBe(
-        `It was computed by version ${rule.version} of irrigate; this program has version ${rule.version + 1}.`,
+        `It was computed by version ${rule.version} of irrigate; this program has version ${rule.version + 1}. The entry names no kept rules.`,
       );
     } finally {
       rules[at] = rule;

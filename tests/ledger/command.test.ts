@@ -1,9 +1,14 @@
 import { spawn } from "node:child_process";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { type Db, openDatabase } from "@pith/db";
+import { exportOffice, makeCheckpoint } from "@pith/services";
 import postgres from "postgres";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { freshDatabase, type TestDatabase } from "../support/database.ts";
+import { asLead, fileOf, someKey } from "./lead.ts";
 import { issue, makeSeason, type Season } from "./season.ts";
 
 /** `npm run ledger` as a person runs it: what it prints and how it exits. */
@@ -76,6 +81,37 @@ test("one changed byte: verify names the entry and replay refuses, both with exi
   });
   expect(replayed.code).toBe(1);
   expect(replayed.out).toMatch(/Entry 1 cannot be computed again: .*it was changed/);
+});
+
+test("an export and a checkpoint are verified from their files alone, with no database to reach", async () => {
+  const folder = mkdtempSync(join(tmpdir(), "pith-export-"));
+  const file = (name: string) => join(folder, name);
+  const ledger = await someKey();
+  const lead = asLead(season.agent, ledger);
+  const text = await fileOf((put) => exportOffice(lead, put));
+  writeFileSync(file("office.ndjson"), text);
+  const { checkpoint } = await makeCheckpoint(lead);
+  writeFileSync(file("held.json"), JSON.stringify(checkpoint));
+  writeFileSync(file("later.json"), JSON.stringify({ ...checkpoint, seq: 9 }));
+  const nowhere = "postgres://pith_app:x@127.0.0.1:9/pith";
+  try {
+    const held = ["--checkpoint", file("held.json")];
+    const whole = await run(["verify", file("office.ndjson"), ...held], nowhere);
+    expect(whole).toMatchObject({ code: 0, err: "" });
+    expect(whole.out).toMatch(/every byte is the one that was signed/);
+    expect(whole.out).toContain(`signed with the key ${ledger.signer?.keyId}`);
+    expect(whole.out).toMatch(/Its ledger is whole: 1 entry\.\n/);
+    expect(whole.out).toMatch(/over 1 entry \(key .*\) holds\.\n/);
+    const later = await run(["verify", file("office.ndjson"), "--checkpoint", file("later.json")], nowhere);
+    expect(later.code).toBe(1);
+    expect(later.out).toMatch(/over 9 entries .* does not hold: the chain ends before it\.\n/);
+    writeFileSync(file("changed.ndjson"), text.replace("Low Fell", "Low Fall"));
+    const changed = await run(["verify", file("changed.ndjson")], nowhere);
+    expect(changed).toMatchObject({ code: 2, out: "" });
+    expect(changed.err).toMatch(/its bytes do not give the SHA-256 in its last line/);
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
 });
 
 test("what is not understood, not there or not reached exits 2 with one sentence", async () => {

@@ -22,6 +22,8 @@ import fc from "fast-check";
 import { strFromU8, unzipSync } from "fflate";
 import postgres, { type Sql } from "postgres";
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { signedOf } from "../../packages/services/src/exports/format.ts";
+import { canonicalText } from "../../packages/services/src/ledger/canonical.ts";
 import { freshDatabase, type TestDatabase } from "../support/database.ts";
 import { makeFarm } from "../support/factories.ts";
 import { soak } from "../support/soak.ts";
@@ -92,6 +94,27 @@ test("whatever byte of it is changed, it is not taken in", async () => {
     await expect(importOffice(into, cut)).rejects.toMatchObject({ code: "invalid" });
   }
   await expect(importOffice(into, farm)).rejects.toThrow(/it is the export of a farm/);
+  const [farms] = await owner`select count(*)::int as n from farms where office_id = ${into.officeId}`;
+  expect(farms?.n).toBe(0);
+});
+
+test("a row that does not fit is refused in words, and nothing of the file is kept, however well it is signed", async () => {
+  const into = await emptyOffice(db, ledger, now);
+  const lines = office.split("\n").slice(0, -2);
+  const bad = lines.map((line) => line.replace('"kind":"ground"', '"kind":"cloud"'));
+  const before = `${bad.join("\n")}\n`;
+  const sha256 = createHash("sha256").update(before).digest("hex");
+  const { kind, office: of, farm: one, at } = JSON.parse(lines[0] ?? "");
+  const signed = canonicalText(signedOf({ kind, office: of, farm: one, at }, sha256));
+  const end = {
+    ...JSON.parse(office.split("\n").at(-2) ?? ""),
+    sha256,
+    signature: await ledger.signer?.sign(signed),
+  };
+  await expect(importOffice(into, `${before}${JSON.stringify(end)}\n`)).rejects.toMatchObject({
+    code: "invalid",
+    message: expect.stringMatching(/the database does not take one of its rows: .*beds_kind_check/),
+  });
   const [farms] = await owner`select count(*)::int as n from farms where office_id = ${into.officeId}`;
   expect(farms?.n).toBe(0);
 });

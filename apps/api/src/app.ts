@@ -20,6 +20,7 @@ import { farmRoutesOf } from "./routes/farms.ts";
 import { guideRoutesOf } from "./routes/guides.ts";
 import { importRoutesOf } from "./routes/imports.ts";
 import { jobRoutesOf } from "./routes/jobs.ts";
+import { ledgerRoutesOf } from "./routes/ledger.ts";
 import { openRoutesOf } from "./routes/open.ts";
 import { peopleRoutesOf } from "./routes/people.ts";
 import { recordRoutesOf } from "./routes/records.ts";
@@ -30,9 +31,9 @@ import { weatherRoutesOf } from "./routes/weather.ts";
 import { webhookRoutesOf } from "./routes/webhooks.ts";
 
 const MAX_BODY_BYTES = 6_000_000;
-/** A station's record of a century, with each quote of it escaped. */
+/** A station's record of a century, with each quote of it escaped; an office of some size. */
 const MAX_IMPORT_BYTES = 36_000_000;
-const IMPORTS = /^\/v1\/offices\/[^/]+\/farms\/[^/]+\/imports$/;
+const IMPORTS = /^\/v1\/offices\/[^/]+\/(farms\/[^/]+\/imports|import|moves)$/;
 /** Better-auth's session cookie; named so that the document says how a call is signed in. */
 const COOKIE = "pith.session_token";
 
@@ -80,6 +81,7 @@ export function createApp(deps: AppDeps): App {
   guideRoutesOf(app);
   importRoutesOf(app, deps.log);
   adviceRoutesOf(app);
+  ledgerRoutesOf(app, deps);
   weatherRoutesOf(app);
   bedPlanRoutesOf(app);
   trialRoutesOf(app);

@@ -1,5 +1,5 @@
 import { openAuthDatabase, openDatabase } from "@pith/db";
-import { forecastSourcesOf, postOf } from "@pith/services";
+import { forecastSourcesOf, openLedgerTools, postOf } from "@pith/services";
 import { createApp } from "./app.ts";
 import { createAuth } from "./auth.ts";
 
@@ -14,16 +14,25 @@ interface Bindings {
   /** As `forecastSettings` says. There is no clock here: something outside calls the route. */
   PITH_FORECAST_CONTACT?: string;
   PITH_FORECAST_URL?: string;
+  /** Private JWK, Ed25519, that checkpoints and exports are signed with. */
+  LEDGER_SIGNING_KEY?: string;
+  /** SHA-256 of the bundle of the rules in this worker. Kept rules of older releases are run by a worker on Node. */
+  PITH_RULES_BUNDLE?: string;
 }
 
 /**
  * The API on an edge runtime. A connection belongs to the request that opened it there, so each request opens its own
  * and closes it after the answer. The routes are built once a worker.
  */
-let app: ReturnType<typeof createApp> | undefined;
+let app: Promise<ReturnType<typeof createApp>> | undefined;
 
 function appFor(env: Bindings) {
-  app ??= createApp({
+  app ??= openApp(env);
+  return app;
+}
+
+async function openApp(env: Bindings) {
+  return createApp({
     connect: () => {
       const db = openDatabase(env.DATABASE_URL_APP, { max: 1, prepare: false });
       const authDb = openAuthDatabase(env.DATABASE_URL_AUTH, { max: 1, prepare: false });
@@ -48,14 +57,14 @@ function appFor(env: Bindings) {
     log: (line) => console.log(JSON.stringify(line)),
     origins: [env.DASHBOARD_ORIGIN],
     forecastSources: forecastSourcesOf(env),
+    ledger: await openLedgerTools(env),
   });
-  return app;
 }
 
 export default {
-  fetch: (
+  fetch: async (
     request: Request,
     env: Bindings,
     ctx: { waitUntil(p: Promise<unknown>): void; passThroughOnException(): void },
-  ) => appFor(env).fetch(request, env, ctx as never),
+  ) => (await appFor(env)).fetch(request, env, ctx as never),
 };

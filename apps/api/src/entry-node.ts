@@ -1,11 +1,12 @@
 import { createAdaptorServer } from "@hono/node-server";
 import { assertUnprivileged, openAuthDatabase, openDatabase } from "@pith/db";
-import { forecastSettings, forecastSourcesOf, postOf } from "@pith/services";
+import { forecastSettings, forecastSourcesOf, openLedgerTools, postOf } from "@pith/services";
 import { pino } from "pino";
 import { z } from "zod";
 import { createApp } from "./app.ts";
 import { createAuth } from "./auth.ts";
 import { deliveryMeansOf, deliverySettings } from "./worker/deliveryMeans.ts";
+import { ledgerSettings, readBundleIn } from "./keptRules.ts";
 import { openMail } from "./worker/openMail.ts";
 import { pullsUnnamed, saysWhoAsks, workerSettings } from "./worker/settings.ts";
 import { startWorker } from "./worker/startWorker.ts";
@@ -28,6 +29,7 @@ const readConfig = (env: Record<string, string | undefined>) =>
       LOG_LEVEL: z.enum(["debug", "info", "warn", "error", "silent"]).default("info"),
       PITH_FORECAST_CONTACT: forecastSettings.contact,
       PITH_FORECAST_URL: forecastSettings.url,
+      ...ledgerSettings,
       /** Where it is set, this process does the jobs as well; else a worker alone does. */
       DATABASE_URL_JOBS: z.url().optional(),
       ...workerSettings,
@@ -69,6 +71,7 @@ async function main(): Promise<void> {
   const log = ({ level, ...line }: Record<string, unknown>) =>
     level === "error" ? logger.error(line) : logger.info(line);
   const forecastSources = forecastSourcesOf(config);
+  const ledger = await openLedgerTools(config, readBundleIn(config.PITH_RULES_BUNDLES));
   const delivery = deliveryMeansOf(config);
   const app = createApp({
     connect: () => ({ db, authDb, auth, post }),

@@ -1,8 +1,9 @@
 import { assertUnprivileged, openDatabase } from "@pith/db";
-import { forecastSettings, forecastSourcesOf } from "@pith/services";
+import { forecastSettings, forecastSourcesOf, openLedgerTools } from "@pith/services";
 import { pino } from "pino";
 import { z } from "zod";
 import { deliveryMeansOf, deliverySettings } from "./worker/deliveryMeans.ts";
+import { ledgerSettings, readBundleIn } from "./keptRules.ts";
 import { openMail } from "./worker/openMail.ts";
 import { pullsUnnamed, saysWhoAsks, workerSettings } from "./worker/settings.ts";
 import { startWorker } from "./worker/startWorker.ts";
@@ -17,6 +18,7 @@ const readConfig = (env: Record<string, string | undefined>) =>
       LOG_LEVEL: z.enum(["debug", "info", "warn", "error", "silent"]).default("info"),
       PITH_FORECAST_CONTACT: forecastSettings.contact,
       PITH_FORECAST_URL: forecastSettings.url,
+      ...ledgerSettings,
       PITH_JOBS_AT_ONCE: z.coerce.number().int().min(1).max(50).default(4),
       ...workerSettings,
       ...deliverySettings,
@@ -42,6 +44,7 @@ async function main(): Promise<void> {
       db,
       now: () => new Date(),
       forecastSources: forecastSourcesOf(config),
+      ledger: await openLedgerTools(config, readBundleIn(config.PITH_RULES_BUNDLES)),
       delivery: deliveryMeansOf(config),
     },
     mail: openMail(config),

@@ -1,5 +1,4 @@
 import type { Context } from "hono";
-import { stream } from "hono/streaming";
 import type { AppDeps, AppEnv } from "./env.ts";
 
 export interface Out {

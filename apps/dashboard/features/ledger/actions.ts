@@ -12,8 +12,20 @@ export async function verify(): Promise<Finding> {
   const [{ officeId }, t] = await Promise.all([agentSeat(), getTranslations("ledger")]);
   const walked = await attempt((client) => client.call(adviceRoutes.verifyLedger, { params: { officeId } }));
   if (!walked.done) return failed(walked.problem);
-  const { whole, entries, head, firstBroken } = walked.value;
-  if (whole) return { good: true, text: t("whole", { entries }), details: head ? [t("head", { head })] : [] };
+  const { whole, entries, head, firstBroken, checkpoints } = walked.value;
+  if (whole) {
+    const fallen = checkpoints.filter((checkpoint) => !checkpoint.holds);
+    const held = checkpoints.length - fallen.length;
+    return {
+      good: fallen.length === 0,
+      text: t("whole", { entries }),
+      details: [
+        ...(head ? [t("head", { head })] : []),
+        ...(held > 0 ? [t("checkpointsHold", { held })] : []),
+        ...fallen.map(({ seq, why }) => t("checkpointFallen", { seq, why: why ?? "" })),
+      ],
+    };
+  }
   const broken = firstBroken ? t("broken", { seq: firstBroken.seq }) : t("brokenSomewhere");
   return { good: false, text: broken, details: firstBroken ? [firstBroken.why] : [] };
 }

@@ -15,7 +15,18 @@ export const whileImporting = <T>(ctx: Ctx, work: (tx: Tx) => Promise<T>): Promi
     ctx.db,
     { officeId: ctx.officeId, userId: ctx.actor.userId, role: "lead", farmIds: "*", importing: true },
     work,
-  );
+  ).catch((error: unknown) => {
+    const misfit = misfitIn(error);
+    if (misfit) refuse(`the database does not take one of its rows: ${misfit}`);
+    throw error;
+  });
+
+/** What of a row does not fit (SQLSTATE classes 22 and 23), where that is what went wrong. */
+function misfitIn(error: unknown): string | undefined {
+  const cause = error instanceof Error && error.cause instanceof Error ? error.cause : error;
+  if (!(cause instanceof Error) || !("code" in cause)) return undefined;
+  return /^2[23]/.test(String(cause.code)) ? cause.message : undefined;
+}
 
 /** The tables that are to come, in order, or the reason why this program does not know what to do with what is in a file. */
 export async function knownTables(

@@ -38,12 +38,12 @@ export function typed<T extends keyof typeof ledgerTables>(
   return (rows.get(table) ?? []).map((text) => {
     const row = JSON.parse(text) as Record<string, unknown>;
     return Object.fromEntries(
-      columns.map(([name, column, type]) => [name, valueOf(row[column] ?? null, type)]),
+      columns.map(([name, column, type]) => [name, cellValue(row[column] ?? null, type)]),
     ) as (typeof ledgerTables)[T]["$inferSelect"];
   });
 }
 
-function valueOf(value: unknown, type: string): unknown {
+function cellValue(value: unknown, type: string): unknown {
   if (typeof value !== "string") return value;
   if (type === "timestamp with time zone") return new Date(value).toISOString();
   if (type !== "bytea") return value;

@@ -2,8 +2,10 @@ import { adviceRoutes } from "@pith/contract";
 import type { Metadata } from "next";
 import Link from "next/link";
 import { getTranslations } from "next-intl/server";
+import { signNow } from "../../../features/keeping/actions.ts";
 import { replay, verify } from "../../../features/ledger/actions.ts";
 import { Check } from "../../../features/ledger/Check.tsx";
+import { Checkpoints } from "../../../features/ledger/Checkpoints.tsx";
 import { instantText } from "../../../format/dates.ts";
 import { call } from "../../../server/api.ts";
 import { agentSeat } from "../../../server/seat.ts";
@@ -19,11 +21,12 @@ export async function generateMetadata(): Promise<Metadata> {
 
 /** Everything that was issued and what became of it, in a chain anybody may check. */
 export default async function LedgerPage({ searchParams }: { searchParams: Promise<{ before?: string }> }) {
-  const [{ officeId }, { before }, zone, t] = await Promise.all([
+  const [{ officeId, lead }, { before }, zone, t, keeping] = await Promise.all([
     agentSeat(),
     searchParams,
     readerZone(),
     getTranslations("ledger"),
+    getTranslations("keeping"),
   ]);
   const { entries } = await call(adviceRoutes.listLedger, {
     params: { officeId },
@@ -36,6 +39,11 @@ export default async function LedgerPage({ searchParams }: { searchParams: Promi
         <h1>{t("title")}</h1>
         <p className="decision-under">{t("lead")}</p>
         <Check action={verify} label={t("verify")} busy={t("verifying")} />
+      </Row>
+      <Row side={<h2>{keeping("checkpoints")}</h2>} notes={<p>{keeping("checkpointNotes")}</p>}>
+        <p>{keeping("checkpointWhat")}</p>
+        {!before && <Checkpoints officeId={officeId} />}
+        {lead && <Check action={signNow} label={keeping("signNow")} busy={keeping("signing")} />}
       </Row>
       {entries.length === 0 && (
         <Row>

@@ -2,6 +2,7 @@ import { farmRoutes, recordRoutes } from "@pith/contract";
 import type { Metadata } from "next";
 import Link from "next/link";
 import { getTranslations } from "next-intl/server";
+import { Checkpoints } from "../../../features/ledger/Checkpoints.tsx";
 import { ClosedNotice } from "../../../features/records/ClosedNotice.tsx";
 import { RecordLinks } from "../../../features/records/RecordLinks.tsx";
 import { RecordsList } from "../../../features/records/RecordsList.tsx";
@@ -22,10 +23,11 @@ export default async function RecordHome({
 }: {
   searchParams: Promise<Record<string, string>>;
 }) {
-  const [{ officeId, mayWrite }, asked, t] = await Promise.all([
+  const [{ officeId, mayWrite }, asked, t, keeping] = await Promise.all([
     farmerSeat(),
     searchParams,
     getTranslations("records"),
+    getTranslations("keeping"),
   ]);
   const { farms } = await call(farmRoutes.listFarms, { params: { officeId } });
   const books = await Promise.all(
@@ -54,6 +56,10 @@ export default async function RecordHome({
           <RecordsList records={records} detail={detail} back="/record" who="farmer" mayWrite={mayWrite} />
         </Row>
       ))}
+      <Row side={<h2>{keeping("recordCheckpoint")}</h2>}>
+        <p>{keeping("recordCheckpointWhat")}</p>
+        <Checkpoints officeId={officeId} most={1} />
+      </Row>
     </>
   );
 }
