@@ -77,6 +77,7 @@ export async function startApi(
     log: (line) => log.push(line),
     origins: [DASHBOARD],
     forecastSources,
+    ledger: await openLedgerTools({ LEDGER_SIGNING_KEY: newSecrets().ledgerKey }),
     delivery,
   });
 

@@ -81,6 +81,7 @@ async function main(): Promise<void> {
     log,
     origins: [config.DASHBOARD_ORIGIN],
     forecastSources,
+    ledger,
     delivery,
   });
   const server = createAdaptorServer({ fetch: app.fetch });
@@ -91,7 +92,7 @@ async function main(): Promise<void> {
   const worker = config.DATABASE_URL_JOBS
     ? startWorker({
         jobsUrl: config.DATABASE_URL_JOBS,
-        deps: { db, now, forecastSources, delivery },
+        deps: { db, now, forecastSources, ledger, delivery },
         mail: openMail(config),
         pullFor: config.PITH_PULL_FORECASTS,
         log,
