@@ -5,6 +5,8 @@ export interface Screen {
   name: string;
   role?: Role;
   path: string;
+  /** Parts of a long page of which each is like the next: of these the checks that look at every letter take a few. */
+  alike?: string;
 }
 
 const hrefOf = async (page: Page, selector: string): Promise<string> => {
@@ -112,7 +114,7 @@ export async function findScreens(): Promise<Screen[]> {
     mine("shed-sheet", `${farm}/shed-sheet`),
     mine("season-record", `/season-record/${farmId}`),
     mine("issued", issued),
-    mine("evidence", "/evidence"),
+    { ...mine("evidence", "/evidence"), alike: '[id^="rule-"], #sources li' },
     mine("ledger", "/ledger"),
     mine("settings", "/settings"),
     mine("not-found", "/farms/nothing"),
