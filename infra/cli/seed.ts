@@ -6,6 +6,7 @@ import { FARMS } from "../seed/county/index.ts";
 import type { STATIONS } from "../seed/county/stations.ts";
 import { addFarmer, addOffice, ensurePerson, isForDemo, passwordFor, type SignIn } from "../seed/people.ts";
 import { answerOne, countyAt, importWeather, issueSome, plantFarm } from "../seed/plant.ts";
+import { runDemoMast } from "../seed/sensors.ts";
 import { layDemoTrial } from "../seed/trial.ts";
 
 /**
@@ -80,6 +81,7 @@ try {
   }
 
   const farmId = farmIds.get(FARMS[0]?.name ?? "") ?? "";
+  await runDemoMast(client, origin, { officeId, farmId });
   const farmerId = await ensurePerson(authUrl, farmer);
   const farmerClient = await signedIn(farmer);
   if (!(await officeOf(farmerClient))) {

@@ -284,6 +284,25 @@ const asked = async (): Promise<string> =>
 const checkpoint = async () =>
   (await api.as(api.lead).post(`/v1/offices/${here.officeId}/ledger/checkpoints`).expect(201)).body;
 
+let sensors = 0;
+const series = () => ({
+  siteId: here.siteId,
+  bedId: null,
+  cover: null,
+  name: `mast:${sensors++}`,
+  label: "Air at the mast",
+  quantity: "air-temperature",
+  unit: "Cel",
+  depthCm: null,
+  heightM: 2,
+  expectedEveryS: 600,
+  silentAfterS: 7200,
+  keepMonths: 14,
+});
+const addedSeries = () => added(api.agent, "series", series());
+const sensorKey = async () => ({ name: "Mast", seriesIds: [await addedSeries()], endsAt: null });
+const keyParams = async () => ({ keyId: await added(api.agent, "sensor-keys", await sensorKey()) });
+
 interface Row {
   agent: number;
   farmer: number;
@@ -1072,6 +1091,77 @@ const rows: Record<string, Row> = {
     ...both(403),
     with: async () => ({ body: { userId: randomUUID(), name: "Oda" } }),
   },
+  [`GET ${ofFarm}/series`]: {
+    ...both(200),
+    says: ({ series }: { series: { keptIn: string }[] }) =>
+      expect(new Set(series.map((s) => s.keptIn))).toEqual(new Set(series.length > 0 ? ["Cel"] : [])),
+  },
+  [`POST ${ofFarm}/series`]: {
+    ...agentOnly(201),
+    with: async () => ({ body: series() }),
+    says: (body) =>
+      expect(body).toMatchObject({
+        label: "Air at the mast",
+        last: null,
+        retiredAt: null,
+        silentSince: null,
+      }),
+  },
+  [`PATCH ${ofFarm}/series/{seriesId}`]: {
+    ...agentOnly(200),
+    with: async () => ({ params: { seriesId: await addedSeries() }, body: { label: "By the gate" } }),
+    says: (body) => expect(body).toMatchObject({ label: "By the gate", quantity: "air-temperature" }),
+  },
+  [`GET ${ofFarm}/series/{seriesId}/readings`]: {
+    ...both(200),
+    with: async () => ({
+      params: { seriesId: await addedSeries() },
+      query: "?from=2026-05-09T00:00:00Z&to=2026-05-10T00:00:00Z",
+    }),
+    says: (body) => expect(body).toEqual({ unit: "Cel", readings: [], next: null }),
+  },
+  [`GET ${ofFarm}/series/{seriesId}/hours`]: {
+    ...both(200),
+    with: async () => ({
+      params: { seriesId: await addedSeries() },
+      query: "?from=2026-05-09T00:00:00Z&to=2026-05-10T00:00:00Z",
+    }),
+    says: (body) => expect(body).toEqual({ unit: "Cel", hours: [] }),
+  },
+  [`GET ${ofFarm}/series/{seriesId}/days`]: {
+    ...both(200),
+    with: async () => ({
+      params: { seriesId: await addedSeries() },
+      query: "?from=2026-05-09&to=2026-05-10",
+    }),
+    says: (body) => expect(body).toEqual({ unit: "Cel", days: [] }),
+  },
+  [`GET ${ofFarm}/sensor-keys`]: {
+    ...agentOnly(200),
+    says: ({ keys }: { keys: object[] }) => expect(JSON.stringify(keys)).not.toContain("secret"),
+  },
+  [`POST ${ofFarm}/sensor-keys`]: {
+    ...agentOnly(201),
+    with: async () => ({ body: await sensorKey() }),
+    says: (body) => expect(body).toMatchObject({ name: "Mast", replaces: null, revokedAt: null }),
+  },
+  [`PATCH ${ofFarm}/sensor-keys/{keyId}`]: {
+    ...agentOnly(200),
+    with: async () => ({ params: await keyParams(), body: { name: "Old mast" } }),
+    says: (body) => expect(body).toMatchObject({ name: "Old mast" }),
+  },
+  [`POST ${ofFarm}/sensor-keys/{keyId}/rotate`]: {
+    ...agentOnly(201),
+    with: async () => ({ params: await keyParams(), body: { overlapHours: 1 } }),
+    says: (body) => expect(body).toMatchObject({ name: "Mast", replaces: expect.any(String) }),
+  },
+  [`POST ${ofFarm}/sensor-keys/{keyId}/revoke`]: {
+    ...agentOnly(200),
+    with: async () => ({ params: await keyParams(), body: {} }),
+    says: (body) => expect(body).toMatchObject({ revokedAt: expect.any(String) }),
+  },
+  // A person's session opens nothing here; tests/api/sensors.test.ts tries it with keys.
+  "POST /v1/readings": { ...both(401), with: async () => ({ body: { readings: [] } }) },
 };
 
 /** Places in a path that hold no id. */

@@ -23,7 +23,9 @@ import { jobRoutesOf } from "./routes/jobs.ts";
 import { ledgerRoutesOf } from "./routes/ledger.ts";
 import { openRoutesOf } from "./routes/open.ts";
 import { peopleRoutesOf } from "./routes/people.ts";
+import { readingRoutesOf } from "./routes/readings.ts";
 import { recordRoutesOf } from "./routes/records.ts";
+import { sensorRoutesOf } from "./routes/sensors.ts";
 import { seasonRecordRoutesOf } from "./routes/seasonRecord.ts";
 import { signInRoutesOf } from "./routes/signIn.ts";
 import { trialRoutesOf } from "./routes/trials.ts";
@@ -83,6 +85,8 @@ export function createApp(deps: AppDeps): App {
   adviceRoutesOf(app);
   ledgerRoutesOf(app, deps);
   weatherRoutesOf(app);
+  sensorRoutesOf(app);
+  readingRoutesOf(app, deps);
   bedPlanRoutesOf(app);
   trialRoutesOf(app);
   seasonRecordRoutesOf(app);

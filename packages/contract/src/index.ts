@@ -64,9 +64,19 @@ export {
 } from "./routes/seasonRecord.ts";
 export * as seasonRecordRoutes from "./routes/seasonRecord.ts";
 export * as signInRoutes from "./routes/signIn.ts";
+export type { Receipt, SensorKey, Series } from "./routes/sensors.ts";
+export * as sensorRoutes from "./routes/sensors.ts";
 export type { PlotValue, Trial, TrialDetail } from "./routes/trials.ts";
 export * as trialRoutes from "./routes/trials.ts";
 export type { Alarm } from "./routes/weather.ts";
 export * as weatherRoutes from "./routes/weather.ts";
+export {
+  QUANTITIES,
+  type Quantity,
+  READING_FLAGS,
+  type ReadingFlag,
+  SENSOR_UNITS,
+  SOIL_QUANTITIES,
+} from "./sensorWords.ts";
 export type { Webhook, WebhookAttempt, WebhookEvent } from "./routes/webhooks.ts";
 export * as webhookRoutes from "./routes/webhooks.ts";

@@ -107,6 +107,23 @@ export { addWatering, removeWatering } from "./records/waterings.ts";
 export { addWaterTest, removeWaterTest } from "./records/waterTests.ts";
 export { addWork, removeWork } from "./records/works.ts";
 export { sayAnswer } from "./saying/sayAnswer.ts";
+export { appendReadings } from "./sensors/appendReadings.ts";
+export { csvOf } from "./sensors/csvOf.ts";
+export { keepReadings } from "./sensors/keep.ts";
+export {
+  addSensorKey,
+  changeSensorKey,
+  listSensorKeys,
+  revokeSensorKey,
+  rotateSensorKey,
+} from "./sensors/keys.ts";
+export { readPlain } from "./sensors/plain.ts";
+export { getReadingDays, getReadingHours, getReadings } from "./sensors/readBack.ts";
+export { resolveSenml } from "./sensors/senml.ts";
+export { addSeries, changeSeries, listSeries } from "./sensors/series.ts";
+export { settleFarm } from "./sensors/settle.ts";
+export { type VerifiedKey, verifySensorKey } from "./sensors/verifyKey.ts";
+export { wantSettling } from "./sensors/wantSettling.ts";
 export { getSeasonRecord, getSeasonTable } from "./seasonRecord/verbs.ts";
 export { trialAsEvidence } from "./trials/trialAsEvidence.ts";
 export { addTrial, changeTrial, getTrial, keepPlotValues, listTrials, removeTrial } from "./trials/trials.ts";

@@ -4,7 +4,7 @@ import { getTranslations } from "next-intl/server";
 import { instantText } from "../../format/dates.ts";
 import { Row } from "../../ui/Row.tsx";
 
-/** What is wrong with the weather that comes in, before anything that rests on it. Each ends by itself with its cause. */
+/** What is wrong with weather and sensors that come in, before anything that rests on them. Each ends by itself with its cause. */
 export async function Alarms({ alarms, zone }: { alarms: Alarm[]; zone: string }) {
   const t = await getTranslations("round.alarms");
   if (alarms.length === 0) return null;
@@ -12,9 +12,12 @@ export async function Alarms({ alarms, zone }: { alarms: Alarm[]; zone: string }
     <Row className="alarms" side={<h2 className="label">{t("title")}</h2>}>
       <ul className="plain">
         {alarms.map(({ siteId, siteName, farmId, farmName, kind, since, message }) => (
-          <li key={siteId} className="alarm">
+          <li key={`${siteId} ${kind} ${message}`} className="alarm">
             <p>
-              <strong>{t(kind)}</strong> {siteName} · <Link href={`/farms/${farmId}#sites`}>{farmName}</Link>
+              <strong>{t(kind)}</strong> {siteName} ·{" "}
+              <Link href={kind === "silent" ? `/sensors/${farmId}` : `/farms/${farmId}#sites`}>
+                {farmName}
+              </Link>
             </p>
             <p>{message}</p>
             {since !== null && (

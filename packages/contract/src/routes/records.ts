@@ -267,6 +267,8 @@ export const WeatherDaySchema = z
     rhMeanPct: z.number().nullable(),
     windMPerS: z.number().nullable(),
     rsMjPerM2Day: z.number().nullable(),
+    /** Those that no station gave and a sensor of the site measured. */
+    fromSensors: z.array(z.string()).optional(),
   })
   .openapi("WeatherDay");
 

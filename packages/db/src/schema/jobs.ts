@@ -13,6 +13,10 @@ export const OFFICE_TASKS = {
   "advise-office": { attempts: 5 },
   /** The newest forecasts of the sites that are switched on. */
   "pull-forecasts": { attempts: 5 },
+  /** Flags and sums of a farm's readings, late ones included. */
+  "settle-readings": { attempts: 5 },
+  /** Partitions to come, and readings that nobody keeps longer. */
+  "keep-readings": { attempts: 5 },
   /** Walk the ledger and sign where it stands. */
   "sign-ledger": { attempts: 5 },
   /** All that is due to one person, by every way they want. */

@@ -9,6 +9,7 @@ import { type Summary, saySummary } from "../drafts/summary.ts";
 import { found } from "../errors.ts";
 import { requireFarm } from "../farms/requireFarm.ts";
 import { sayAnswer } from "../saying/sayAnswer.ts";
+import { readSilence } from "../sensors/silence.ts";
 import { readAlarms } from "../weather/alarms.ts";
 import { bodyOf, queryOf } from "../wellFormed.ts";
 import { type Names, readNames } from "./names.ts";
@@ -17,7 +18,7 @@ import { type Names, readNames } from "./names.ts";
 const { answer: _, ...listed } = getTableColumns(drafts);
 type ListedRow = Omit<typeof drafts.$inferSelect, "answer">;
 
-/** Open drafts over all farms, most urgent first, and before them what is wrong with the weather that comes in. */
+/** Open drafts over all farms, most urgent first, and before them what is wrong with what comes in. */
 export async function getRound(ctx: Ctx, rawQuery: unknown): Promise<{ alarms: Alarm[]; drafts: Draft[] }> {
   requireAgent(ctx);
   const { farmId, plantingId, all, setAside } = queryOf(adviceRoutes.getRound, rawQuery);
@@ -40,7 +41,7 @@ export async function getRound(ctx: Ctx, rawQuery: unknown): Promise<{ alarms: A
       .orderBy(asc(drafts.orderKey), asc(drafts.id));
     const names = await readNames(tx, ctx.officeId, farmId === undefined ? undefined : [farmId]);
     return {
-      alarms: await readAlarms(tx, ctx, farmId),
+      alarms: [...(await readAlarms(tx, ctx, farmId)), ...(await readSilence(tx, ctx, farmId))],
       drafts: rows.map((row) => wireDraft(row, names, ctx.now())),
     };
   });

@@ -9,6 +9,8 @@ const NIGHT_HOUR = 3;
 
 /** What is wanted each night: once for each farm, or once for the office. */
 export const nightlyTasks: readonly { task: TaskName; per: "farm" | "office" }[] = [
+  { task: "settle-readings", per: "farm" },
+  { task: "keep-readings", per: "office" },
   { task: "advise-farm", per: "farm" },
   { task: "sign-ledger", per: "office" },
 ];

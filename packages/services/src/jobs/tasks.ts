@@ -5,6 +5,8 @@ import { unreadWarning } from "../delivery/unread.ts";
 import { liveFarmIds } from "../drafts/adviseAgain.ts";
 import { adviseFarm } from "../drafts/adviseFarm.ts";
 import { signChain } from "../ledger/checkpoints.ts";
+import { keepReadings } from "../sensors/keep.ts";
+import { settleReadings } from "../sensors/wantSettling.ts";
 import { pullForecasts } from "../weather/pullForecasts.ts";
 import { sendWebhook } from "../webhooks/send.ts";
 import { adviseOffice } from "./adviseOffice.ts";
@@ -23,6 +25,8 @@ export const tasks: Record<TaskName, Task> = {
   "pull-forecasts": async (ctx) => {
     await pullForecasts(ctx, {});
   },
+  "settle-readings": settleReadings,
+  "keep-readings": keepReadings,
   deliver,
   "unread-warning": unreadWarning,
   "send-webhook": sendWebhook,

@@ -1,9 +1,12 @@
 import { recordRoutes, type WeatherDay } from "@pith/contract";
 import { forecasts, sites, weatherDays } from "@pith/db";
+import { localDay } from "@pith/rules";
 import { and, asc, desc, eq, gte, lte } from "drizzle-orm";
-import { type Ctx, inOffice } from "../context.ts";
+import { type Ctx, inOffice, nowOf } from "../context.ts";
 import { found } from "../errors.ts";
 import { requireFarm } from "../farms/requireFarm.ts";
+import { withSensed } from "../sensors/sensed.ts";
+import { settleFarm } from "../sensors/settle.ts";
 import { forecastPart, weatherPart } from "../states/parts.ts";
 import { attributionOf } from "../weather/known.ts";
 import { queryOf } from "../wellFormed.ts";
@@ -20,13 +23,14 @@ export async function getWeather(
 }> {
   const { from, to } = queryOf(recordRoutes.getWeather, rawQuery);
   const { officeId } = ctx;
+  await inOffice(ctx, (tx) => requireFarm(tx, ctx, farmId));
+  await settleFarm(ctx.db, { officeId, farmId });
   return inOffice(ctx, async (tx) => {
-    await requireFarm(tx, ctx, farmId);
     const [site] = await tx
-      .select({ id: sites.id })
+      .select({ timeZone: sites.timeZone })
       .from(sites)
       .where(and(eq(sites.officeId, officeId), eq(sites.farmId, farmId), eq(sites.id, siteId)));
-    found(site, "site");
+    const today = localDay(nowOf(ctx), found(site, "site").timeZone);
     const days = await tx
       .select()
       .from(weatherDays)
@@ -45,8 +49,16 @@ export async function getWeather(
       .where(and(eq(forecasts.officeId, officeId), eq(forecasts.siteId, siteId)))
       .orderBy(desc(forecasts.issuedAt))
       .limit(1);
+    const all = await withSensed(tx, { officeId, farmId, siteId }, days.map(weatherPart), {
+      from,
+      to,
+      today,
+    });
     return {
-      days: days.map((row) => wire(weatherPart(row))),
+      days: all.map(({ day, fromSensors }) => ({
+        ...wire(day),
+        ...(fromSensors.length > 0 && { fromSensors }),
+      })),
       forecast: forecast
         ? {
             issuedAt: forecast.issuedAt,

@@ -42,6 +42,7 @@ import { listMaterials } from "../farms/listMaterials.ts";
 import type { OfFarm } from "../farms/ofFarm.ts";
 import { ownGuides } from "../guides/ownGuides.ts";
 import { latestForecast } from "../weather/latestForecast.ts";
+import { addSensed } from "./addSensed.ts";
 import { forecastPart, weatherPart } from "./parts.ts";
 
 /** Weather further back than this no rule reads. */
@@ -105,7 +106,7 @@ export interface FarmFacts {
   /** Newest first. */
   waterTests: (typeof waterTests.$inferSelect)[];
   /** Oldest first, of the last {@link SOIL_WATER_DAYS} days. */
-  soilWater: (typeof soilWaterReadings.$inferSelect)[];
+  soilWater: Pick<typeof soilWaterReadings.$inferSelect, "bedId" | "at" | "kind" | "depthCm" | "value">[];
   temperatures: (typeof plantTemperatures.$inferSelect)[];
   /** Oldest first. */
   signs: (typeof signs.$inferSelect)[];
@@ -143,7 +144,7 @@ export async function readFacts(tx: Tx, at: OfFarm, asOf: string): Promise<FarmF
     .orderBy(sql`${plantings.setOutOn} asc nulls last`, asc(plantings.sownOn), asc(plantings.id));
   const ids = standing.map((p) => p.id);
   const none = ids.length === 0;
-  return {
+  const told: FarmFacts = {
     farmId,
     asOf,
     settings: SettingsSchema.parse(office?.settings ?? {}),
@@ -289,6 +290,7 @@ export async function readFacts(tx: Tx, at: OfFarm, asOf: string): Promise<FarmF
     ...(await readTrials(tx, at, addDays(asOf.slice(0, 10), -TRIAL_DAYS))),
     unanswered: await readUnanswered(tx, at, since),
   };
+  return addSensed(tx, at, told, since);
 }
 
 /** The first pick is a note of it, else the first harvest written down. */

@@ -283,7 +283,12 @@ export const soilWaterPart = ({
   kind,
   depthCm,
   value,
-}: typeof soilWaterReadings.$inferSelect): SoilWaterReading => ({ at, kind, depthCm, value });
+}: Pick<typeof soilWaterReadings.$inferSelect, "at" | "kind" | "depthCm" | "value">): SoilWaterReading => ({
+  at,
+  kind,
+  depthCm,
+  value,
+});
 
 /** The result column holds the measured part as the rules read it; laboratory and reference are not read. */
 export const soilTestPart = (row: Row<typeof soilTests>): SoilTest => {

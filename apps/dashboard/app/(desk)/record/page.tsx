@@ -50,6 +50,9 @@ export default async function RecordHome({
             <Link className="tap" href={`/season-record/${detail.farm.id}`} prefetch={false}>
               {t("seasonRecord")}
             </Link>
+            <Link className="tap" href={`/sensors/${detail.farm.id}`} prefetch={false}>
+              {t("sensors")}
+            </Link>
           </p>
           {mayWrite && <RecordLinks base={`/record/${detail.farm.id}`} />}
           {mayWrite && <TrialLinks officeId={officeId} farmId={detail.farm.id} />}

@@ -46,7 +46,7 @@ export default async function FarmPage({ params, searchParams }: Props) {
   const where = { officeId, farmId };
   const [detail, { drafts }, records, { advisories }, { imports }] = await Promise.all([
     call(farmRoutes.getFarm, { params: where }),
-    call(adviceRoutes.getRound, { params: { officeId }, query: { farmId, all: "yes" } }),
+    call(adviceRoutes.getRound, { params: { officeId }, query: { farmId, all: "yes", limit: 1000 } }),
     call(recordRoutes.getRecords, { params: where, query: {} }),
     call(adviceRoutes.listAdvisories, { params: { officeId }, query: { farmId, limit: 20 } }),
     call(importRoutes.listImports, { params: where }),
@@ -146,7 +146,12 @@ export default async function FarmPage({ params, searchParams }: Props) {
       </Row>
       <Row id="sites" side={<h2>{t("sites")}</h2>} wide>
         <SitesTable detail={detail} />
-        {add("sites", t("addSite"))}
+        <p className="actions">
+          {add("sites", t("addSite"))}
+          <Link className="tap" href={`/sensors/${farmId}`} prefetch={false}>
+            {t("sensors")}
+          </Link>
+        </p>
       </Row>
       <Row id="materials" side={<h2>{t("shed")}</h2>} wide>
         <MaterialsTable detail={detail} records={records} />
