@@ -1,4 +1,5 @@
 // @ts-check
+import { join } from "node:path";
 import { buildDashboard, dashboardIsBuilt } from "./build.mjs";
 import { openHome, openSecrets } from "./home.mjs";
 import { installPackages, packagesAreInstalled } from "./install.mjs";
