@@ -1,5 +1,6 @@
 import { randomUUID } from "node:crypto";
 import { verifyExport } from "@pith/services";
+import type { Response } from "supertest";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { makeAgent, makeOffice } from "../support/factories.ts";
 import { type Furnished, furnish, issue, openAdvice } from "./furnish.ts";
@@ -22,10 +23,12 @@ const download = async (who: Person, rest: string, officeId = here.officeId) => 
   const answer = await api.as(who).get(path(rest, officeId)).buffer(true).parse(asBytes).expect(200);
   return { headers: answer.headers, bytes: answer.body as Buffer };
 };
-const asBytes = (from: NodeJS.ReadableStream, done: (error: Error | null, body: Buffer) => void) => {
+const asBytes = (from: Response, done: (error: Error | null, body: Buffer) => void) => {
   const pieces: Buffer[] = [];
-  from.on("data", (piece) => pieces.push(piece));
-  from.on("end", () => done(null, Buffer.concat(pieces)));
+  // An answer that is being read is a stream as well, which its type does not say.
+  const stream = from as unknown as NodeJS.ReadableStream;
+  stream.on("data", (piece) => pieces.push(piece));
+  stream.on("end", () => done(null, Buffer.concat(pieces)));
 };
 /** An office with nothing in it, led by the lead of the first: who moves house. */
 const another = async () => {

@@ -18,7 +18,7 @@ export async function asFile(
   log: AppDeps["log"],
   { type, name }: { type: string; name: string },
   write: (out: Out) => Promise<void>,
-): Promise<Response & never> {
+) {
   const pipe = new TransformStream<Uint8Array, Uint8Array>();
   const writer = pipe.writable.getWriter();
   const encoder = new TextEncoder();

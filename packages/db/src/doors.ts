@@ -98,7 +98,8 @@ export const transactionWith = <T>(
       if (connectionIsGone(error)) return new Promise<never>(() => {});
       throw error;
     }
-  }, config);
+    // Drizzle would send an empty "set transaction", which is no SQL.
+  }, config && Object.keys(config).length > 0 ? config : undefined);
 
 const GONE = ["CONNECTION_CLOSED", "CONNECTION_DESTROYED", "ECONNRESET", "EPIPE"];
 

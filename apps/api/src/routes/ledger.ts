@@ -13,18 +13,18 @@ import {
   listHistories,
   makeCheckpoint,
   removeAccount,
+  ServiceError,
   takeInFarm,
   verifyKeptHistory,
 } from "@pith/services";
 import type { App, AppDeps } from "../env.ts";
 import { asFile } from "../file.ts";
-import { problem } from "../problems.ts";
 
 /** What vouches for a ledger from outside, everything an office owns as a file, and people out of the record. */
 export function ledgerRoutesOf(app: App, deps: Pick<AppDeps, "ledger" | "log">) {
   const { signer } = deps.ledger ?? {};
   app.openapi(ledgerRoutes.getLedgerKey, (c) => {
-    if (!signer) return problem(c, 404, "This server has no key to sign with.");
+    if (!signer) throw new ServiceError("not-found", "This server has no key to sign with.");
     return c.json({ keyId: signer.keyId, publicKey: signer.publicKey }, 200);
   });
   app.openapi(ledgerRoutes.listCheckpoints, async (c) =>
