@@ -62,8 +62,6 @@ async function applyMissing(sql: Sql): Promise<void> {
   }
 }
 
-export { QUEUE_SCHEMA } from "./queue.ts";
-
 /** The address at which services log in, from the owner's. */
 export const appUrl = (adminUrl: string, password: string): string => as(adminUrl, appRole, password);
 

@@ -2,14 +2,11 @@ import { Logger, runMigrations } from "graphile-worker";
 import postgres from "postgres";
 import { OFFICE_TASKS } from "./schema/jobs.ts";
 
-/** Where the queue's tables are; a schema of the worker's own role. */
-export const QUEUE_SCHEMA = "jobs";
-
 /** Brings the queue's own tables up to date, as its own role, and says there what an office may want. */
 export async function createQueue(jobsUrl: string): Promise<void> {
   await runMigrations({
     connectionString: jobsUrl,
-    schema: QUEUE_SCHEMA,
+    schema: "jobs",
     logger: new Logger(() => () => {}),
   });
   const sql = postgres(jobsUrl, { max: 1, onnotice: () => {}, fetch_types: false });

@@ -1,4 +1,3 @@
-import { QUEUE_SCHEMA } from "@pith/db/migrate";
 import { keepBroken, type WorkerDeps } from "@pith/services";
 import { Logger, parseCronItems, type Runner, run } from "graphile-worker";
 import { type ClockOptions, clockTasks, crontab } from "./clock.ts";
@@ -66,7 +65,7 @@ async function work(
     if (signal.aborted) return;
     const runner = await run({
       connectionString: jobsUrl,
-      schema: QUEUE_SCHEMA,
+      schema: "jobs",
       concurrency,
       noHandleSignals: true,
       taskList: {
