@@ -68,6 +68,7 @@ export async function findScreens(): Promise<Screen[]> {
     mine("round", `/round?farm=${farmId}`),
     mine("round-all", `/round?show=all&farm=${farmId}`),
     mine("office", "/office"),
+    mine("work", "/office/work"),
     mine("keeping", "/office/keeping"),
     mine("farms", "/farms"),
     mine("farm-new", "/farms/new"),
