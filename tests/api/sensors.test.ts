@@ -482,14 +482,15 @@ describe("hours and days", () => {
       secret,
     ).expect(200);
     const path = `${farm()}/series/${id}/readings?from=${from}&to=2026-05-10T00:00:00Z&limit=3`;
+    type Page = { readings: { value: number }[]; next: string | null };
     const seen: number[] = [];
     let next: string | null = null;
     do {
-      const { body } = await api
+      const { body }: { body: Page } = await api
         .as(api.farmer)
         .get(next ? `${path}&after=${next}` : path)
         .expect(200);
-      seen.push(...body.readings.map((r: { value: number }) => r.value));
+      seen.push(...body.readings.map((r) => r.value));
       next = body.next;
     } while (next);
     expect(seen).toEqual([0, 1, 2, 3, 4, 5, 6]);

@@ -95,7 +95,7 @@ async function withOwner<T>(work: (sql: Sql) => Promise<T>): Promise<T> {
 
 async function startApi(port = 0) {
   const child = fork(script, [appUrl(server.adminUrl, PASSWORDS.appPassword), String(port)], {
-    stdio: ["ignore", "ignore", "inherit", "ipc"],
+    stdio: ["ignore", "ignore", "ignore", "ipc"],
     execArgv: [],
   });
   const [listening] = (await once(child, "message")) as [number];
@@ -201,8 +201,10 @@ test.each(KILLS)(
 
 const pause = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
 
+/** The driver may end the API when its database is ended under it; then it is started again, as whoever runs it does. */
 async function sendUntilTaken(batch: Batch) {
   for (;;) {
+    if (api.child.exitCode !== null || api.child.signalCode !== null) api = await startApi();
     const receipt = await send(batch);
     if (receipt) return receipt;
     await pause(20);
