@@ -415,6 +415,7 @@ describe("text messages", () => {
   test("fit one message, say where the cautions are read, and never cut a decision", async () => {
     await want({ mail: "off", text: "at-once", textTo: "+12185550100" });
     const id = await issueThis(api, { decision: "Water valve 1 for 40 minutes – 12 °C." });
+    at("2026-05-10T12:00:01Z");
     const long =
       "Do not water before Thursday, because the soil of this bed still holds what it got on Sunday and more.";
     const second = await issueThis(api, { decision: long, actBy: "2026-05-10T23:00:00Z" });

@@ -18,6 +18,9 @@ interface Bindings {
   LEDGER_SIGNING_KEY?: string;
   /** SHA-256 of the bundle of the rules in this worker. Kept rules of older releases are run by a worker on Node. */
   PITH_RULES_BUNDLE?: string;
+  /** What browsers subscribe with, and what webhooks' secrets are sealed with. A worker on Node does the sending. */
+  VAPID_PUBLIC_KEY?: string;
+  PITH_SEAL_KEY?: string;
 }
 
 /**
@@ -58,6 +61,12 @@ async function openApp(env: Bindings) {
     origins: [env.DASHBOARD_ORIGIN],
     forecastSources: forecastSourcesOf(env),
     ledger: await openLedgerTools(env),
+    delivery: {
+      dashboardUrl: env.DASHBOARD_ORIGIN.replace(/\/$/, ""),
+      mail: true,
+      ...(env.VAPID_PUBLIC_KEY && { push: { publicKey: env.VAPID_PUBLIC_KEY } }),
+      ...(env.PITH_SEAL_KEY && { sealKey: env.PITH_SEAL_KEY }),
+    },
   });
 }
 

@@ -15,7 +15,9 @@ import { inOffice } from "../middleware/person.ts";
 export function deliveryRoutesOf(app: App, deps: AppDeps) {
   const { now } = deps;
   // A person's own things in an office: a reader, who changes nothing there, changes these.
-  app.use("/v1/me/offices/:officeId/*", inOffice(deps, { own: true }));
+  for (const own of ["delivery", "browsers/*", "farms/*"]) {
+    app.use(`/v1/me/offices/:officeId/${own}`, inOffice(deps, { own: true }));
+  }
   app.openapi(deliveryRoutes.getDelivery, async (c) =>
     c.json(await getDelivery(c.get("ctx"), c.get("person").email), 200),
   );

@@ -3,7 +3,7 @@ import { type Tx, webhookAttempts, webhookEndpoints, webhookMessages, webhookSen
 import { refuse } from "@pith/rules";
 import { and, asc, desc, eq, isNull } from "drizzle-orm";
 import { recordAudit } from "../audit.ts";
-import { type Ctx, inOffice, nowOf, requireLead } from "../context.ts";
+import { type Ctx, inOffice, nowOf, requireAgent, requireLead } from "../context.ts";
 import { outwardProblem } from "../delivery/outward.ts";
 import { newWebhookSecret, seal } from "../delivery/secrets.ts";
 import { found, ServiceError } from "../errors.ts";
@@ -62,7 +62,7 @@ export async function addWebhook(ctx: Ctx, raw: unknown): Promise<{ webhook: Web
 
 /** Other events; or on again, whatever it was turned off for. */
 export async function changeWebhook(ctx: Ctx, id: string, raw: unknown): Promise<Webhook> {
-  requireLead(ctx);
+  await requireLeadOf(ctx, id);
   const { events, on } = bodyOf(webhookRoutes.changeWebhook, raw);
   if (events === undefined && on === undefined) refuse("events", "or `on` must be given", "a change", null);
   return inOffice(ctx, async (tx) => {
@@ -83,7 +83,7 @@ export async function changeWebhook(ctx: Ctx, id: string, raw: unknown): Promise
 
 /** It stays as a row, for its attempts; nothing is sent there any more, and its secrets are gone. */
 export async function removeWebhook(ctx: Ctx, id: string): Promise<{ done: true }> {
-  requireLead(ctx);
+  await requireLeadOf(ctx, id);
   await inOffice(ctx, async (tx) => {
     const [row] = await tx
       .update(webhookEndpoints)
@@ -100,7 +100,7 @@ export async function rotateWebhookSecret(
   ctx: Ctx,
   id: string,
 ): Promise<{ webhook: Webhook; secret: string }> {
-  requireLead(ctx);
+  await requireLeadOf(ctx, id);
   const { secret, sealed } = await newSecret(ctx, id);
   const until = new Date(ctx.now().getTime() + OVERLAP_MS).toISOString();
   const row = await inOffice(ctx, async (tx) => {
@@ -122,7 +122,7 @@ export async function rotateWebhookSecret(
 
 /** Sends a test to this one address, by the same way as everything else. */
 export async function testWebhook(ctx: Ctx, id: string): Promise<{ messageId: string }> {
-  requireLead(ctx);
+  await requireLeadOf(ctx, id);
   return inOffice(ctx, async (tx) => {
     const [row] = await tx.select().from(webhookEndpoints).where(thisEndpoint(ctx, id));
     if (found(row, "webhook").disabledAt !== null) {
@@ -134,7 +134,7 @@ export async function testWebhook(ctx: Ctx, id: string): Promise<{ messageId: st
 }
 
 export async function listWebhookAttempts(ctx: Ctx, id: string): Promise<{ attempts: WebhookAttempt[] }> {
-  requireLead(ctx);
+  await requireLeadOf(ctx, id);
   return inOffice(ctx, async (tx) => {
     const [row] = await tx.select().from(webhookEndpoints).where(thisEndpoint(ctx, id));
     found(row, "webhook");
@@ -164,6 +164,16 @@ export async function listWebhookAttempts(ctx: Ctx, id: string): Promise<{ attem
       .limit(ATTEMPTS_SHOWN);
     return { attempts };
   });
+}
+
+/** One that is not there looks the same to any agent; one that is there is a lead's. */
+async function requireLeadOf(ctx: Ctx, id: string): Promise<void> {
+  requireAgent(ctx);
+  const [row] = await inOffice(ctx, (tx) =>
+    tx.select({ id: webhookEndpoints.id }).from(webhookEndpoints).where(thisEndpoint(ctx, id)),
+  );
+  found(row, "webhook");
+  requireLead(ctx);
 }
 
 const standing = (tx: Tx, ctx: Ctx): Promise<Row[]> =>
