@@ -14,6 +14,7 @@ import {
   sensorRoutes,
   seasonRecordRoutes,
   signInRoutes,
+  standingOrderRoutes,
   trialRoutes,
   weatherRoutes,
 } from "@pith/contract";
@@ -52,6 +53,7 @@ export const everyRoute: Route[] = [
   importRoutes,
   jobRoutes,
   adviceRoutes,
+  standingOrderRoutes,
   ledgerRoutes,
   exportRoutes,
   weatherRoutes,

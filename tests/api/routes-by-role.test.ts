@@ -303,6 +303,48 @@ const addedSeries = () => added(api.agent, "series", series());
 const sensorKey = async () => ({ name: "Mast", seriesIds: [await addedSeries()], endsAt: null });
 const keyParams = async () => ({ keyId: await added(api.agent, "sensor-keys", await sensorKey()) });
 
+/** A draft that nobody waits for a second agent on. */
+const unasked = async () => {
+  const draftId = await draft();
+  const path = `/v1/offices/${here.officeId}/drafts/${draftId}`;
+  // Who asked takes it back without a reason; of whoever did not, nothing is taken.
+  for (const who of [api.lead, api.agent])
+    await api.as(who).post(`${path}/second/send-back`, { reason: null });
+  const { stateSha256 } = (await api.as(api.agent).get(path)).body;
+  return { params: { draftId }, body: { stateSha256, note: null } };
+};
+const askedByLead = async () => {
+  const { params, body } = await unasked();
+  await api
+    .as(api.lead)
+    .post(`/v1/offices/${here.officeId}/drafts/${params.draftId}/second`, body)
+    .expect(201);
+  return { params, body: { stateSha256: body.stateSha256 } };
+};
+const terms = {
+  decisionCodes: ["water-now"],
+  mostPerWeek: 2,
+  leastGrade: null,
+  measuredOnly: false,
+  hours: null,
+  mostAmounts: {},
+  endsOn: "2026-09-30",
+};
+let signed = 0;
+/** An order of a rule that none stands for yet. */
+const order = async () => {
+  const path = `/v1/offices/${here.officeId}/standing-orders`;
+  const ruleId = rules[signed++ % rules.length]?.id;
+  const { orders } = (await api.as(api.lead).get(path)).body;
+  const there = orders.find((one: { ruleId: string }) => one.ruleId === ruleId);
+  if (there) await api.as(api.lead).post(`${path}/${there.id}/revoke`).expect(200);
+  return { ruleId, terms };
+};
+const signedByLead = async () => {
+  const response = await api.as(api.lead).post(`${farmPath()}/standing-orders`, await order());
+  return { params: { orderId: response.body.id as string } };
+};
+
 interface Row {
   agent: number;
   farmer: number;
@@ -998,6 +1040,61 @@ const rows: Record<string, Row> = {
         note: "Ring me first.",
         answer: null,
       }),
+  },
+  [`POST ${of}/drafts/{draftId}/second`]: {
+    ...agentOnly(201),
+    with: unasked,
+    says: (body) => expect(body).toMatchObject({ second: { askedBy: "Orla", mine: true, sentBack: null } }),
+  },
+  [`POST ${of}/drafts/{draftId}/second/confirm`]: {
+    ...agentOnly(201),
+    with: askedByLead,
+    says: (body) => expect(body).toMatchObject({ issuedBy: "Hild", confirmedBy: "Orla", status: "issued" }),
+  },
+  [`POST ${of}/drafts/{draftId}/second/send-back`]: {
+    ...agentOnly(200),
+    with: async () => ({ ...(await askedByLead()), body: { reason: "Ask again tomorrow" } }),
+    says: (body) =>
+      expect(body).toMatchObject({ second: { sentBack: { by: "Orla", reason: "Ask again tomorrow" } } }),
+  },
+  [`GET ${of}/standing-orders`]: {
+    ...agentOnly(200),
+    with: signedByLead,
+    says: ({ orders }: { orders: object[] }) => expect(orders[0]).toMatchObject({ signedBy: "Hild" }),
+  },
+  [`POST ${ofFarm}/standing-orders`]: {
+    ...agentOnly(201),
+    with: async () => ({ body: await order() }),
+    says: (body) => expect(body).toMatchObject({ version: 1, signedBy: "Orla", state: "in-force" }),
+  },
+  [`POST ${of}/standing-orders/{orderId}/versions`]: {
+    ...agentOnly(201),
+    with: async () => ({ ...(await signedByLead()), body: { terms } }),
+    says: (body) => expect(body).toMatchObject({ version: 2, signedBy: "Orla" }),
+  },
+  [`POST ${of}/standing-orders/{orderId}/confirm`]: {
+    ...agentOnly(200),
+    with: async () => ({ ...(await signedByLead()), body: { version: 1 } }),
+    says: (body) => expect(body).toMatchObject({ signedBy: "Hild", confirmedBy: "Orla" }),
+  },
+  [`POST ${of}/standing-orders/{orderId}/pause`]: {
+    ...agentOnly(200),
+    with: async () => ({ ...(await signedByLead()), body: { paused: true } }),
+    says: (body) => expect(body).toMatchObject({ state: "paused" }),
+  },
+  [`POST ${of}/standing-orders/{orderId}/revoke`]: {
+    ...agentOnly(200),
+    with: signedByLead,
+    says: (body) => expect(body).toMatchObject({ state: "ended" }),
+  },
+  [`GET ${of}/issuing-settings`]: {
+    ...agentOnly(200),
+    says: (body) => expect(body).toEqual({ secondReader: "never", ruleIds: [] }),
+  },
+  // A lead's alone: an agent could lift the check on themselves.
+  [`PUT ${of}/issuing-settings`]: {
+    ...both(403),
+    with: async () => ({ body: { secondReader: "never", ruleIds: [] } }),
   },
   [`GET ${of}/advisories`]: {
     ...both(200),

@@ -160,7 +160,7 @@ describe("in the database", () => {
     expect((await round(season.agent)).map((d) => d.ruleId)).toContain("irrigate");
   });
 
-  test("a new issue of the same rule and subject supersedes the one that waits", async () => {
+  test("a new issue of the same rule and subject stands beside one whose time went by before", async () => {
     const season = await makeSeason(db);
     const first = await issue(season, "irrigate");
     await goOnTo(season, "2026-07-09");
@@ -168,7 +168,7 @@ describe("in the database", () => {
     const { advisories } = await listAdvisories(season.farmer, {});
     expect(advisories.map(({ id, status }) => ({ id, status }))).toEqual([
       { id: second.id, status: "issued" },
-      { id: first.id, status: "superseded" },
+      { id: first.id, status: "expired" },
     ]);
   });
 

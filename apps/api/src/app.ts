@@ -28,6 +28,7 @@ import { recordRoutesOf } from "./routes/records.ts";
 import { sensorRoutesOf } from "./routes/sensors.ts";
 import { seasonRecordRoutesOf } from "./routes/seasonRecord.ts";
 import { signInRoutesOf } from "./routes/signIn.ts";
+import { standingOrderRoutesOf } from "./routes/standingOrders.ts";
 import { trialRoutesOf } from "./routes/trials.ts";
 import { weatherRoutesOf } from "./routes/weather.ts";
 import { webhookRoutesOf } from "./routes/webhooks.ts";
@@ -83,6 +84,7 @@ export function createApp(deps: AppDeps): App {
   guideRoutesOf(app);
   importRoutesOf(app, deps.log);
   adviceRoutesOf(app);
+  standingOrderRoutesOf(app);
   ledgerRoutesOf(app, deps);
   weatherRoutesOf(app);
   sensorRoutesOf(app);

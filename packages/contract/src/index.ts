@@ -56,6 +56,8 @@ export type {
   Work,
 } from "./routes/records.ts";
 export * as recordRoutes from "./routes/records.ts";
+export type { IssuingSettings, StandingOrder, StandingOrderTerms } from "./routes/standingOrders.ts";
+export * as standingOrderRoutes from "./routes/standingOrders.ts";
 export {
   SEASON_TABLES,
   type SeasonRecord,

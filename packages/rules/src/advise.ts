@@ -75,23 +75,26 @@ export function shedStateOf(farm: FarmSeasonState): ShedState {
 
 const shedStates = new WeakMap<FarmSeasonState, ShedState>();
 
+/** A farm's season, planting by planting in the order given, each with the state it was answered on. */
+export const adviseEachPlanting = (farm: FarmSeasonState): { state: PlantingState; answers: Answer[] }[] =>
+  eachPlanting(farm).map((state) => ({ state, answers: adviseState(state) }));
+
 /**
- * A farm's season, planting by planting in the order given. The shed is shared out once over all of them, so no bag is spent twice;
- * each comes with the state it was answered on, its share in it, so that one answer can be computed again alone.
+ * The state of each planting of a farm's season, in the order given. The shed is shared out once over all of them, so no bag is
+ * spent twice; each has its share in it, so that one answer can be computed alone.
  */
-export function adviseEachPlanting(farm: FarmSeasonState): { state: PlantingState; answers: Answer[] }[] {
+export function eachPlanting(farm: FarmSeasonState): PlantingState[] {
   const shares = new Map(
     solveShed(shedStateOf(farm)).plantings.map(({ plantingId, allotment }) => [plantingId, allotment]),
   );
   return farm.plantings.map((planting) => {
     const allotted = shares.get(planting.planting.id);
-    const state: PlantingState = {
+    return {
       ...planting,
       asOf: farm.asOf,
       settings: farm.settings,
       shed: farm.shed,
       feeding: allotted ? { ...planting.feeding, allotted } : planting.feeding,
     };
-    return { state, answers: adviseState(state) };
   });
 }

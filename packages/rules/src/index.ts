@@ -67,6 +67,7 @@ export {
   type Param,
   say,
 } from "./text/message.ts";
+export { decisionsOf } from "./text/decisions.ts";
 export { type Reader, render, renderWord } from "./text/render.ts";
 export { formatMeasure, shownUnit, type UnitSystem } from "./text/units.ts";
 export { blocksNeeded } from "./trials/blocksNeeded.ts";

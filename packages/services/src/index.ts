@@ -2,7 +2,10 @@
 export { getAdvisory, listAdvisories, markRead } from "./advice/advisories.ts";
 export { answerAdvisory } from "./advice/answerAdvisory.ts";
 export { getDraft, getRound, setDraftAside } from "./advice/drafts.ts";
+export { expireAdvice } from "./advice/expireAdvice.ts";
 export { issueDraft } from "./advice/issueDraft.ts";
+export { changeIssuingSettings, getIssuingSettings } from "./advice/issuingSettings.ts";
+export { askSecond, confirmSecond, sendBackSecond } from "./advice/secondReading.ts";
 export { withdrawAdvisory } from "./advice/withdrawAdvisory.ts";
 export { adoptBedPlan, getBedPlan, keepBedPlan } from "./bedPlans/bedPlans.ts";
 export { readCalendar } from "./calendar/feed.ts";
@@ -107,6 +110,14 @@ export { addWatering, removeWatering } from "./records/waterings.ts";
 export { addWaterTest, removeWaterTest } from "./records/waterTests.ts";
 export { addWork, removeWork } from "./records/works.ts";
 export { sayAnswer } from "./saying/sayAnswer.ts";
+export { issueByOrders } from "./standingOrders/issueByOrders.ts";
+export {
+  confirmStandingOrder,
+  listStandingOrders,
+  pauseStandingOrder,
+  revokeStandingOrder,
+} from "./standingOrders/keep.ts";
+export { signAnewStandingOrder, signStandingOrder } from "./standingOrders/sign.ts";
 export { appendReadings } from "./sensors/appendReadings.ts";
 export { csvOf } from "./sensors/csvOf.ts";
 export { keepReadings } from "./sensors/keep.ts";

@@ -2,6 +2,8 @@ import { adviceRoutes } from "@pith/contract";
 import {
   adviseAgain,
   answerAdvisory,
+  askSecond,
+  confirmSecond,
   getAdvisory,
   getDraft,
   getRound,
@@ -10,6 +12,7 @@ import {
   listLedger,
   markRead,
   replayEntry,
+  sendBackSecond,
   setDraftAside,
   verifyLedger,
   withdrawAdvisory,
@@ -32,6 +35,16 @@ export function adviceRoutesOf(app: App) {
   );
   app.openapi(adviceRoutes.issueDraft, async (c) =>
     c.json(await issueDraft(c.get("ctx"), c.req.valid("param").draftId, c.req.valid("json")), 201),
+  );
+
+  app.openapi(adviceRoutes.askSecond, async (c) =>
+    c.json(await askSecond(c.get("ctx"), c.req.valid("param").draftId, c.req.valid("json")), 201),
+  );
+  app.openapi(adviceRoutes.confirmSecond, async (c) =>
+    c.json(await confirmSecond(c.get("ctx"), c.req.valid("param").draftId, c.req.valid("json")), 201),
+  );
+  app.openapi(adviceRoutes.sendBackSecond, async (c) =>
+    c.json(await sendBackSecond(c.get("ctx"), c.req.valid("param").draftId, c.req.valid("json")), 200),
   );
 
   app.openapi(adviceRoutes.listAdvisories, async (c) =>

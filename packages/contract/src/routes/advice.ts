@@ -25,6 +25,19 @@ export const DraftSchema = z
     reason: z.string(),
     madeAt: Instant,
     setAsideUntil: Day.nullable(),
+    /** Where another agent was asked to read it too. */
+    second: z
+      .object({
+        askedBy: z.string(),
+        askedAt: Instant,
+        /** Asked by the reader, who cannot confirm it. */
+        mine: z.boolean(),
+        note: z.string().nullable(),
+        /** It says something else since: to be read and asked again. */
+        changed: z.boolean(),
+        sentBack: z.object({ by: z.string(), at: Instant, reason: z.string().nullable() }).nullable(),
+      })
+      .nullable(),
   })
   .openapi("Draft");
 export type Draft = z.infer<typeof DraftSchema>;
@@ -34,6 +47,8 @@ export const DraftDetailSchema = DraftSchema.extend({
   said: SaidSchema,
   /** Hash of the state it was computed from; issuing names it, so that nobody issues what they have not read. */
   stateSha256: z.string(),
+  /** The office wants a second pair of eyes on it before it goes out. */
+  needsSecond: z.boolean(),
 }).openapi("DraftDetail");
 export type DraftDetail = z.infer<typeof DraftDetailSchema>;
 
@@ -85,8 +100,17 @@ export const AdvisorySchema = z
     ruleId: z.string(),
     ruleVersion: z.number().int(),
     issuedAt: Instant,
+    /** Under whose name; where a standing order issued it, who signed that. */
     issuedBy: z.string(),
+    /** The second agent, where two were wanted. */
+    confirmedBy: z.string().nullable(),
+    /** Nobody issued it by hand: the permission it went out on. */
+    standingOrder: z.object({ id: Id, version: z.number().int() }).nullable(),
+    /** As it is now: lapsed once its window has gone by unanswered. */
     status: AdvisoryStatusSchema,
+    expiresAt: Instant.nullable(),
+    /** The later advice that took its place. */
+    supersededBy: Id.nullable(),
     /** The one immutable rendering, cautions inside. */
     said: SaidSchema,
     note: z.string().nullable(),
@@ -184,6 +208,45 @@ export const issueDraft = createRoute({
   responses: { 201: json(AdvisorySchema, "What was issued"), ...problems },
 });
 
+export const askSecond = createRoute({
+  method: "post",
+  path: `${office}/drafts/{draftId}/second`,
+  tags,
+  summary: "Send what was read to a second agent, with the words that shall go with it",
+  request: {
+    params: draftPath,
+    body: body(
+      z.object({
+        stateSha256: z.string().length(64),
+        note: z.string().trim().max(2000).nullable(),
+      }),
+    ),
+  },
+  responses: { 201: json(DraftSchema, "The draft, waiting for a second"), ...problems },
+});
+
+export const confirmSecond = createRoute({
+  method: "post",
+  path: `${office}/drafts/{draftId}/second/confirm`,
+  tags,
+  summary:
+    "The second yes: issues it under the first agent's name; never by the same person, nor where it has changed",
+  request: { params: draftPath, body: body(z.object({ stateSha256: z.string().length(64) })) },
+  responses: { 201: json(AdvisorySchema, "What was issued"), ...problems },
+});
+
+export const sendBackSecond = createRoute({
+  method: "post",
+  path: `${office}/drafts/{draftId}/second/send-back`,
+  tags,
+  summary: "No, with a reason; without one, who asked takes it back",
+  request: {
+    params: draftPath,
+    body: body(z.object({ reason: z.string().trim().min(1).max(2000).nullable() })),
+  },
+  responses: { 200: json(DraftSchema, "The draft"), ...problems },
+});
+
 export const listAdvisories = createRoute({
   method: "get",
   path: `${office}/advisories`,
@@ -195,6 +258,9 @@ export const listAdvisories = createRoute({
       farmId: Id.optional(),
       plantingId: Id.optional(),
       open: z.enum(["yes", "no"]).optional(),
+      /** Only what standing orders issued, or what this one did. */
+      automatic: z.literal("yes").optional(),
+      standingOrderId: Id.optional(),
       before: Instant.optional(),
       limit: z.coerce.number().int().min(1).max(200).optional(),
     }),

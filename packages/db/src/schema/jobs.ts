@@ -17,6 +17,8 @@ export const OFFICE_TASKS = {
   "settle-readings": { attempts: 5 },
   /** Partitions to come, and readings that nobody keeps longer. */
   "keep-readings": { attempts: 5 },
+  /** What lapsed unanswered is written down as such. */
+  "expire-advice": { attempts: 5 },
   /** Walk the ledger and sign where it stands. */
   "sign-ledger": { attempts: 5 },
   /** All that is due to one person, by every way they want. */

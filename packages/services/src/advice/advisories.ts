@@ -1,7 +1,7 @@
 import { type Actual, type Advisory, type AdvisoryDetail, adviceRoutes, type Expected } from "@pith/contract";
-import { advisories, answers, type Tx } from "@pith/db";
+import { advisories, answers, standingOrders, type Tx } from "@pith/db";
 import type { Answer } from "@pith/rules";
-import { and, arrayContains, desc, eq, getTableColumns, inArray, lt, sql } from "drizzle-orm";
+import { and, arrayContains, desc, eq, getTableColumns, inArray, isNotNull, lt, sql } from "drizzle-orm";
 import { type Ctx, inOffice } from "../context.ts";
 import { found, notFound } from "../errors.ts";
 import { requireFarm } from "../farms/requireFarm.ts";
@@ -9,6 +9,7 @@ import { saidIn } from "../ledger/rendered.ts";
 import { readTexts } from "../texts.ts";
 import { queryOf } from "../wellFormed.ts";
 import { readNames, readPeople } from "./names.ts";
+import { standsOpen, standsOpenNoMore, statusAt } from "./standing.ts";
 
 /** What is listed of an advisory: of the answer, which is large, the window alone. */
 const { answer: theAnswer, ...rest } = getTableColumns(advisories);
@@ -19,7 +20,8 @@ type ListedRow = Omit<typeof advisories.$inferSelect, "answer"> & {
 
 /** What was issued, newest first; a farmer sees their farms'. */
 export async function listAdvisories(ctx: Ctx, rawQuery: unknown): Promise<{ advisories: Advisory[] }> {
-  const { farmId, plantingId, open, before, limit = 100 } = queryOf(adviceRoutes.listAdvisories, rawQuery);
+  const query = queryOf(adviceRoutes.listAdvisories, rawQuery);
+  const { farmId, plantingId, open, automatic, standingOrderId, before, limit = 100 } = query;
   const rows = await inOffice(ctx, async (tx) => {
     if (farmId !== undefined) await requireFarm(tx, ctx, farmId);
     return tx
@@ -30,10 +32,10 @@ export async function listAdvisories(ctx: Ctx, rawQuery: unknown): Promise<{ adv
           eq(advisories.officeId, ctx.officeId),
           farmId === undefined ? undefined : eq(advisories.farmId, farmId),
           plantingId === undefined ? undefined : arrayContains(advisories.plantingIds, [plantingId]),
-          open === "yes" ? inArray(advisories.status, ["issued", "read"]) : undefined,
-          open === "no"
-            ? inArray(advisories.status, ["done", "not-done", "cannot", "withdrawn", "superseded"])
-            : undefined,
+          open === "yes" ? standsOpen(ctx) : undefined,
+          open === "no" ? standsOpenNoMore(ctx) : undefined,
+          automatic === undefined ? undefined : isNotNull(advisories.standingOrderId),
+          standingOrderId === undefined ? undefined : eq(advisories.standingOrderId, standingOrderId),
           before === undefined ? undefined : lt(advisories.issuedAt, before),
         ),
       )
@@ -84,7 +86,7 @@ export async function requireAdvisory(tx: Tx, ctx: Ctx, advisoryId: string): Pro
 
 async function wireAdvisories(ctx: Ctx, rows: ListedRow[]): Promise<Advisory[]> {
   if (rows.length === 0) return [];
-  const { names, given, words } = await inOffice(ctx, async (tx) => {
+  const { names, given, words, orders } = await inOffice(ctx, async (tx) => {
     const given = await tx
       .select()
       .from(answers)
@@ -106,9 +108,16 @@ async function wireAdvisories(ctx: Ctx, rows: ListedRow[]): Promise<Advisory[]> 
       names: await readNames(tx, ctx.officeId, [...new Set(rows.map((r) => r.farmId))]),
       given,
       words: await readTexts(tx, ctx.officeId, textIds),
+      orders: await readSigners(tx, ctx, rows),
     };
   });
-  const people = await readPeople(ctx, [...rows.map((r) => r.issuedBy), ...given.map((a) => a.answeredBy)]);
+  /** A standing order issues in the name of who signed it. */
+  const nameIn = ({ issuedBy, standingOrderId, standingOrderVersion }: ListedRow) =>
+    orders.find((o) => o.id === standingOrderId && o.version === standingOrderVersion)?.signedBy ?? issuedBy;
+  const people = await readPeople(ctx, [
+    ...rows.flatMap((r) => [nameIn(r), r.confirmedBy ?? []].flat()),
+    ...given.map((a) => a.answeredBy),
+  ]);
   const nameOf = (userId: string) => people.get(userId) ?? "a former member";
   const text = (id: string | null) => (id === null ? null : (words.get(id) ?? null));
 
@@ -126,8 +135,15 @@ async function wireAdvisories(ctx: Ctx, rows: ListedRow[]): Promise<Advisory[]> 
       ruleId: row.ruleId,
       ruleVersion: row.ruleVersion,
       issuedAt: row.issuedAt,
-      issuedBy: nameOf(row.issuedBy),
-      status: row.status,
+      issuedBy: nameOf(nameIn(row)),
+      confirmedBy: row.confirmedBy === null ? null : nameOf(row.confirmedBy),
+      standingOrder:
+        row.standingOrderId === null || row.standingOrderVersion === null
+          ? null
+          : { id: row.standingOrderId, version: row.standingOrderVersion },
+      status: statusAt(row, ctx.now()),
+      expiresAt: row.expiresAt,
+      supersededBy: row.supersededBy,
       said,
       note: text(row.noteTextId),
       windowFrom: row.window.from,
@@ -147,4 +163,14 @@ async function wireAdvisories(ctx: Ctx, rows: ListedRow[]): Promise<Advisory[]> 
       ledgerSeq: row.ledgerSeq,
     };
   });
+}
+
+/** Who signed the orders that issued these, version by version. */
+async function readSigners(tx: Tx, { officeId }: Ctx, rows: ListedRow[]) {
+  const ids = [...new Set(rows.flatMap((r) => r.standingOrderId ?? []))];
+  if (ids.length === 0) return [];
+  return tx
+    .select({ id: standingOrders.id, version: standingOrders.version, signedBy: standingOrders.signedBy })
+    .from(standingOrders)
+    .where(and(eq(standingOrders.officeId, officeId), inArray(standingOrders.id, ids)));
 }

@@ -1,5 +1,5 @@
 import { type Alarm, adviceRoutes, type Draft, type DraftDetail } from "@pith/contract";
-import { drafts } from "@pith/db";
+import { drafts, secondReadings, type Tx } from "@pith/db";
 import type { Answer } from "@pith/rules";
 import { and, arrayContains, asc, eq, getTableColumns, isNull, lte, or } from "drizzle-orm";
 import { recordAudit } from "../audit.ts";
@@ -10,9 +10,11 @@ import { found } from "../errors.ts";
 import { requireFarm } from "../farms/requireFarm.ts";
 import { sayAnswer } from "../saying/sayAnswer.ts";
 import { readSilence } from "../sensors/silence.ts";
+import { readTexts } from "../texts.ts";
 import { readAlarms } from "../weather/alarms.ts";
 import { bodyOf, queryOf } from "../wellFormed.ts";
-import { type Names, readNames } from "./names.ts";
+import { readIssuingSettings, wantsSecond } from "./issuingSettings.ts";
+import { type Names, peopleIn, readNames } from "./names.ts";
 
 /** What the round lists of a draft: everything but the answer itself. */
 const { answer: _, ...listed } = getTableColumns(drafts);
@@ -42,7 +44,7 @@ export async function getRound(ctx: Ctx, rawQuery: unknown): Promise<{ alarms: A
     const names = await readNames(tx, ctx.officeId, farmId === undefined ? undefined : [farmId]);
     return {
       alarms: [...(await readAlarms(tx, ctx, farmId)), ...(await readSilence(tx, ctx, farmId))],
-      drafts: rows.map((row) => wireDraft(row, names, ctx.now())),
+      drafts: await wireDrafts(tx, ctx, rows, names),
     };
   });
 }
@@ -57,10 +59,11 @@ export async function getDraft(ctx: Ctx, draftId: string): Promise<DraftDetail> 
     const names = await readNames(tx, ctx.officeId, [draft.farmId]);
     const answer = draft.answer as unknown as Answer;
     return {
-      ...wireDraft(draft, names, ctx.now()),
+      ...found((await wireDrafts(tx, ctx, [draft], names))[0], "draft"),
       answer,
       said: sayAnswer(answer, names.farm(draft.farmId).reader),
       stateSha256: draft.stateSha256,
+      needsSecond: wantsSecond(await readIssuingSettings(tx, ctx.officeId), answer),
     };
   });
 }
@@ -82,14 +85,64 @@ export async function setDraftAside(ctx: Ctx, draftId: string, raw: unknown): Pr
       entityId: draftId,
       detail: { ruleId: draft.ruleId, subjectId: draft.subjectId, until },
     });
-    return wireDraft(draft, await readNames(tx, ctx.officeId, [draft.farmId]), ctx.now());
+    const names = await readNames(tx, ctx.officeId, [draft.farmId]);
+    return found((await wireDrafts(tx, ctx, [draft], names))[0], "draft");
   });
 }
+
+/** One draft as it is listed. */
+export const readDraft = (ctx: Ctx, draftId: string): Promise<Draft> =>
+  inOffice(ctx, async (tx) => {
+    const [row] = await tx.select(listed).from(drafts).where(thisDraft(ctx, draftId));
+    const draft = found(row, "draft");
+    const names = await readNames(tx, ctx.officeId, [draft.farmId]);
+    return found((await wireDrafts(tx, ctx, [draft], names))[0], "draft");
+  });
 
 export const thisDraft = (ctx: Ctx, draftId: string) =>
   and(eq(drafts.officeId, ctx.officeId), eq(drafts.id, draftId));
 
-function wireDraft(row: ListedRow, names: Names, now: Date): Draft {
+async function wireDrafts(tx: Tx, ctx: Ctx, rows: ListedRow[], names: Names): Promise<Draft[]> {
+  const seconds = await readSeconds(tx, ctx, rows);
+  return rows.map((row) => ({ ...wireDraft(row, names, ctx.now()), second: seconds.get(row.id) ?? null }));
+}
+
+/** Which of these another agent was asked to read too. Few are, so all that wait are read. */
+async function readSeconds(tx: Tx, ctx: Ctx, rows: ListedRow[]): Promise<Map<string, Draft["second"]>> {
+  if (rows.length === 0) return new Map();
+  const asked = await tx.select().from(secondReadings).where(eq(secondReadings.officeId, ctx.officeId));
+  if (asked.length === 0) return new Map();
+  const words = await readTexts(
+    tx,
+    ctx.officeId,
+    asked.flatMap((a) => [a.noteTextId, a.sentBackTextId]),
+  );
+  const people = await peopleIn(
+    tx,
+    ctx.officeId,
+    asked.flatMap((a) => [a.askedBy, a.sentBackBy ?? []].flat()),
+  );
+  const nameOf = (userId: string) => people.get(userId) ?? "a former member";
+  const text = (id: string | null) => (id === null ? null : (words.get(id) ?? null));
+  return new Map(
+    rows.flatMap(({ id, stateSha256 }) => {
+      const one = asked.find((a) => a.draftId === id);
+      if (!one) return [];
+      const { sentBackBy: by, sentBackAt: at } = one;
+      const second: Draft["second"] = {
+        askedBy: nameOf(one.askedBy),
+        askedAt: one.askedAt,
+        mine: one.askedBy === ctx.actor.userId,
+        note: text(one.noteTextId),
+        changed: one.stateSha256 !== stateSha256,
+        sentBack: by && at ? { by: nameOf(by), at, reason: text(one.sentBackTextId) } : null,
+      };
+      return [[id, second] as const];
+    }),
+  );
+}
+
+function wireDraft(row: ListedRow, names: Names, now: Date): Omit<Draft, "second"> {
   const farm = names.farm(row.farmId);
   const overdue = row.actBy !== null && Date.parse(row.actBy) < now.getTime();
   return {

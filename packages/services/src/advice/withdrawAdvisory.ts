@@ -25,6 +25,9 @@ export async function withdrawAdvisory(ctx: Ctx, advisoryId: string, raw: unknow
     if (["done", "not-done", "cannot"].includes(advisory.status)) {
       throw new ServiceError("conflict", "This advice was answered already, so it cannot be taken back.");
     }
+    if (advisory.status === "superseded") {
+      throw new ServiceError("conflict", "Later advice has taken the place of this one already.");
+    }
     const text = await keepText(tx, ctx, farmId, reason);
     await tx
       .update(advisories)

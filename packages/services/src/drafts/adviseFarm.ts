@@ -1,6 +1,7 @@
 import { advisories, drafts, type Tx } from "@pith/db";
 import type { Answer } from "@pith/rules";
-import { and, desc, eq, inArray, notInArray, sql } from "drizzle-orm";
+import { and, desc, eq, inArray, notInArray, or, sql } from "drizzle-orm";
+import { standsOpen } from "../advice/standing.ts";
 import { type Ctx, nowOf } from "../context.ts";
 import { lockFarm } from "../farms/requireFarm.ts";
 import { canonicalText, sha256Hex } from "../ledger/canonical.ts";
@@ -65,7 +66,8 @@ export const keyOf = (answer: Pick<Answer, "rule" | "subject">): string =>
   `${answer.rule.id} ${answer.subject.kind} ${answer.subject.id}`;
 
 /** The drafts and the last issued advice of a farm. Charts and working are not compared, so they are not read. */
-async function readKnown(tx: Tx, { officeId }: Ctx, farmId: string) {
+async function readKnown(tx: Tx, ctx: Ctx, farmId: string) {
+  const { officeId } = ctx;
   const slim = (answer: typeof drafts.answer | typeof advisories.answer) =>
     sql<Answer>`${answer} - 'charts' - 'working'`;
   const open = await tx
@@ -79,7 +81,8 @@ async function readKnown(tx: Tx, { officeId }: Ctx, farmId: string) {
       and(
         eq(advisories.officeId, officeId),
         eq(advisories.farmId, farmId),
-        inArray(advisories.status, ["issued", "read", "done", "not-done", "cannot"]),
+        // What lapsed unanswered does not stand any more, even where it would say the same again.
+        or(standsOpen(ctx), inArray(advisories.status, ["done", "not-done", "cannot"])),
       ),
     )
     .orderBy(advisories.ruleId, advisories.subjectId, desc(advisories.issuedAt), desc(advisories.ledgerSeq));

@@ -1,6 +1,7 @@
 import { type Farm, type FarmDetail, farmRoutes } from "@pith/contract";
 import { advisories, drafts, farms, plantings, type Tx } from "@pith/db";
-import { and, asc, eq, inArray, isNull, sql } from "drizzle-orm";
+import { and, asc, eq, isNull, sql } from "drizzle-orm";
+import { standsOpen } from "../advice/standing.ts";
 import { recordAudit } from "../audit.ts";
 import { type Ctx, inOffice, requireAgent } from "../context.ts";
 import { found } from "../errors.ts";
@@ -70,7 +71,8 @@ export async function changeFarm(ctx: Ctx, farmId: string, raw: unknown): Promis
 const readFarm = async (tx: Tx, ctx: Ctx, farmId: string): Promise<Farm> =>
   found((await readFarms(tx, ctx, farmId))[0], "farm");
 
-async function readFarms(tx: Tx, { officeId }: Ctx, farmId?: string): Promise<Farm[]> {
+async function readFarms(tx: Tx, ctx: Ctx, farmId?: string): Promise<Farm[]> {
+  const { officeId } = ctx;
   const rows = await tx
     .select()
     .from(farms)
@@ -93,7 +95,7 @@ async function readFarms(tx: Tx, { officeId }: Ctx, farmId?: string): Promise<Fa
   const unanswered = await tx
     .select({ farmId: advisories.farmId, count })
     .from(advisories)
-    .where(and(eq(advisories.officeId, officeId), inArray(advisories.status, ["issued", "read"])))
+    .where(and(eq(advisories.officeId, officeId), standsOpen(ctx)))
     .groupBy(advisories.farmId);
   const of = (counts: { farmId: string; count: number }[], id: string) =>
     counts.find((c) => c.farmId === id)?.count ?? 0;

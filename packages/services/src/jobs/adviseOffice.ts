@@ -1,6 +1,7 @@
 import { inOffice } from "../context.ts";
 import { liveFarmIds } from "../drafts/adviseAgain.ts";
 import { adviseFarm } from "../drafts/adviseFarm.ts";
+import { issueByOrders } from "../standingOrders/issueByOrders.ts";
 import type { Task } from "./tasks.ts";
 import { wantJob } from "./wantJob.ts";
 
@@ -11,6 +12,7 @@ export const adviseOffice: Task = async (ctx, _about, report) => {
   for (const [before, farmId] of all.entries()) {
     try {
       await inOffice(ctx, (tx) => adviseFarm(tx, ctx, farmId));
+      await issueByOrders(ctx, farmId);
     } catch {
       await inOffice(ctx, (tx) => wantJob(tx, ctx, "advise-farm", { farmId }));
     }

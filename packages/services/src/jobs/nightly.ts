@@ -11,6 +11,7 @@ const NIGHT_HOUR = 3;
 export const nightlyTasks: readonly { task: TaskName; per: "farm" | "office" }[] = [
   { task: "settle-readings", per: "farm" },
   { task: "keep-readings", per: "office" },
+  { task: "expire-advice", per: "office" },
   { task: "advise-farm", per: "farm" },
   { task: "sign-ledger", per: "office" },
 ];

@@ -1,4 +1,5 @@
 import type { TaskName } from "@pith/db";
+import { expireAdvice } from "../advice/expireAdvice.ts";
 import { type Ctx, inOffice } from "../context.ts";
 import { deliver } from "../delivery/deliver.ts";
 import { unreadWarning } from "../delivery/unread.ts";
@@ -7,6 +8,7 @@ import { adviseFarm } from "../drafts/adviseFarm.ts";
 import { signChain } from "../ledger/checkpoints.ts";
 import { keepReadings } from "../sensors/keep.ts";
 import { settleReadings } from "../sensors/wantSettling.ts";
+import { issueByOrders } from "../standingOrders/issueByOrders.ts";
 import { pullForecasts } from "../weather/pullForecasts.ts";
 import { sendWebhook } from "../webhooks/send.ts";
 import { adviseOffice } from "./adviseOffice.ts";
@@ -30,6 +32,9 @@ export const tasks: Record<TaskName, Task> = {
   deliver,
   "unread-warning": unreadWarning,
   "send-webhook": sendWebhook,
+  "expire-advice": async (ctx) => {
+    await expireAdvice(ctx);
+  },
   "sign-ledger": async (ctx) => {
     if (ctx.ledger?.signer) await signChain(ctx);
   },
@@ -39,4 +44,5 @@ export const tasks: Record<TaskName, Task> = {
 async function adviseOneFarm(ctx: Ctx, { farmId }: About): Promise<void> {
   if (farmId === undefined || !(await liveFarmIds(ctx)).includes(farmId)) return;
   await inOffice(ctx, (tx) => adviseFarm(tx, ctx, farmId));
+  await issueByOrders(ctx, farmId);
 }

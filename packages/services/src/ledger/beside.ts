@@ -1,4 +1,5 @@
 import type { advisories, answers, texts } from "@pith/db";
+import { faultInIssuing } from "../advice/issuing.ts";
 import { type EntryBody, issuedAnswer } from "./body.ts";
 import { canonicalText, saltedHash } from "./canonical.ts";
 import { sealHolds } from "./rendered.ts";
@@ -32,7 +33,7 @@ export async function faultBeside(
       advisory.issuedBy === body.actor &&
       advisory.issuedAt === body.at;
     if (!same) return "the advice that people read is not the one that was issued";
-    return text(advisory.noteTextId);
+    return faultInIssuing(body, advisory, beside.advisories) ?? text(advisory.noteTextId);
   }
   if (body.kind === "answered") {
     const answer = beside.answers.find((a) => a.ledgerSeq === seq);

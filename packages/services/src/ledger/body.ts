@@ -1,5 +1,6 @@
 import type { Expected, Said } from "@pith/contract";
 import type { Answer, Severity } from "@pith/rules";
+import type { Issuing } from "../advice/issuing.ts";
 
 /**
  * What an entry of the ledger says, as canonical JSON (RFC 8785). Ids and numbers, and the advice in our own words: no
@@ -37,6 +38,8 @@ export interface EntryBody {
   expected: Expected | null;
   /** What became of it; null in an entry that issues or withdraws. */
   outcome: { kind: "done" | "not-done" | "cannot"; actual: Record<string, unknown> | null } | null;
+  /** How it came to be issued and how long it stands; in an entry that issues, since there is more than one way. */
+  issuing?: Issuing;
   /** SHA-256 of (salt, words) of a note or reason; null where nobody wrote one. */
   textSha256: string | null;
   /** Hash of the entry before it; 64 zeros for the first. */

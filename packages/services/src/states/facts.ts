@@ -416,7 +416,7 @@ async function readUnanswered(tx: Tx, { officeId, farmId }: OfFarm, since: strin
     )
     .orderBy(asc(advisories.ledgerSeq));
   return rows
-    .filter(({ status }) => status === "issued" || status === "read" || status === "superseded")
+    .filter(({ status }) => ["issued", "read", "superseded", "expired"].includes(status))
     .map(({ status: _, replacedAt, ...row }) => ({
       ...row,
       replacedAt: replacedAt === null ? null : new Date(replacedAt).toISOString(),
