@@ -66,7 +66,7 @@ try {
   const agentId = await ensurePerson(authUrl, agent);
   const client = await signedIn(agent);
   const officeId = (await officeOf(client)) ?? randomUUID();
-  if (!(await officeOf(client))) await addOffice(db, officeId, { id: agentId, name: agent.name });
+  if (!(await officeOf(client))) await addOffice(db, officeId, { id: agentId, name: agent.name, email: agent.email });
 
   const { farms } = await client.call(farmRoutes.listFarms, { params: { officeId } });
   const farmIds = new Map(farms.map((f) => [f.name, f.id]));
@@ -85,7 +85,8 @@ try {
   const farmerId = await ensurePerson(authUrl, farmer);
   const farmerClient = await signedIn(farmer);
   if (!(await officeOf(farmerClient))) {
-    await addFarmer(db, { officeId, farmId, agentId }, { id: farmerId, name: farmer.name });
+    const { name, email } = farmer;
+    await addFarmer(db, { officeId, farmId, agentId }, { id: farmerId, name, email });
     const last = (await issueSome(client, { officeId, farmId })).at(-1);
     if (last) await answerOne(farmerClient, officeId, last);
   }

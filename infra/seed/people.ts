@@ -55,13 +55,14 @@ export async function ensurePerson(authUrl: string, person: SignIn & { name: str
 export async function addOffice(
   db: Db,
   officeId: string,
-  agent: { id: string; name: string },
+  agent: { id: string; name: string; email: string },
 ): Promise<void> {
   await withOffice(db, { officeId, role: "lead", farmIds: "*", userId: agent.id }, async (tx) => {
     await tx
       .insert(offices)
       .values({ id: officeId, name: "Office of Aldertarn County", county: "Aldertarn" });
-    await tx.insert(memberships).values({ officeId, userId: agent.id, role: "lead", name: agent.name });
+    const { id: userId, name, email } = agent;
+    await tx.insert(memberships).values({ officeId, userId, role: "lead", name, email });
   });
 }
 
@@ -69,12 +70,13 @@ export async function addOffice(
 export async function addFarmer(
   db: Db,
   place: { officeId: string; farmId: string; agentId: string },
-  farmer: { id: string; name: string },
+  farmer: { id: string; name: string; email: string },
 ): Promise<void> {
   const { officeId, farmId, agentId } = place;
   await withOffice(db, { officeId, role: "agent", farmIds: "*", userId: agentId }, async (tx) => {
+    const { id: userId, name, email } = farmer;
     await tx
       .insert(memberships)
-      .values({ officeId, userId: farmer.id, role: "farmer", farmIds: [farmId], name: farmer.name });
+      .values({ officeId, userId, role: "farmer", farmIds: [farmId], name, email });
   });
 }
