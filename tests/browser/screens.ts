@@ -15,6 +15,20 @@ const hrefOf = async (page: Page, selector: string): Promise<string> => {
   return href;
 };
 
+/** A standing order of the demo office; one is signed where there is none. */
+async function anOrder(page: Page, farmId: string): Promise<string> {
+  const first = 'a.listing-head[href^="/standing-orders/"]';
+  await page.goto("/standing-orders");
+  if ((await page.locator(first).count()) > 0) return hrefOf(page, first);
+  await page.goto(`/standing-orders/new?farm=${farmId}&rule=cold-tonight`);
+  await page.getByLabel("frost tonight").check();
+  const inAMonth = new Date(Date.now() + 30 * 86_400_000).toISOString().slice(0, 10);
+  await page.getByLabel("Last day").fill(inAMonth);
+  await page.getByRole("button", { name: "Sign it" }).click();
+  await page.waitForURL(/\/standing-orders\/[0-9a-f-]{36}/);
+  return new URL(page.url()).pathname;
+}
+
 /** Every screen there is, with addresses found in the demo office the way a person would find them. */
 export async function findScreens(): Promise<Screen[]> {
   const agent = await openPage({ role: "agent" });
@@ -57,6 +71,7 @@ export async function findScreens(): Promise<Screen[]> {
   const bedPlan = await hrefOf(page, 'main li:nth-child(2) a[href*="/bed-plan/"]');
   await page.goto(`${farm}/trials`);
   const trial = await hrefOf(page, "ul.listing a");
+  const order = await anOrder(page, farmId ?? "");
   await agent.context.close();
   await farmer.context.close();
 
@@ -119,6 +134,9 @@ export async function findScreens(): Promise<Screen[]> {
     mine("season-record", `/season-record/${farmId}`),
     mine("issued", issued),
     { ...mine("evidence", "/evidence"), alike: '[id^="rule-"], #sources li' },
+    mine("standing-orders", "/standing-orders"),
+    mine("standing-order-new", `/standing-orders/new?farm=${farmId}&rule=irrigate`),
+    mine("standing-order", order),
     mine("ledger", "/ledger"),
     mine("settings", "/settings"),
     mine("not-found", "/farms/nothing"),

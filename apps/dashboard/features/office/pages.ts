@@ -1,6 +1,6 @@
 /** What an office looks after, in the order in which the office page lists it. Each has its words under `office.pages`. */
 export interface OfficePage {
-  key: "settings" | "guides" | "ledger" | "keeping" | "work";
+  key: "settings" | "guides" | "ledger" | "standingOrders" | "keeping" | "work";
   href: string;
   /** For a lead alone. */
   lead?: true;
@@ -10,6 +10,7 @@ export const OFFICE_PAGES: readonly OfficePage[] = [
   { key: "settings", href: "/settings" },
   { key: "guides", href: "/guides" },
   { key: "work", href: "/office/work" },
+  { key: "standingOrders", href: "/standing-orders" },
   { key: "ledger", href: "/ledger" },
   { key: "keeping", href: "/office/keeping", lead: true },
 ];

@@ -6,7 +6,9 @@ import { AdviceBody } from "../../../../features/advice/AdviceBody.tsx";
 import { issue } from "../../../../features/advice/actions.ts";
 import { IssueDesk } from "../../../../features/advice/IssueDesk.tsx";
 import { readerOf } from "../../../../features/advice/reader.ts";
+import { SecondDesk } from "../../../../features/advice/SecondDesk.tsx";
 import { SlipBody } from "../../../../features/advice/Slip.tsx";
+import { askSecond } from "../../../../features/advice/second.ts";
 import { SetAside } from "../../../../features/round/SetAside.tsx";
 import { instantText } from "../../../../format/dates.ts";
 import { call } from "../../../../server/api.ts";
@@ -23,17 +25,19 @@ export async function generateMetadata(): Promise<Metadata> {
 
 /** One draft: the decision, its cautions, what to do, how it was found, and the desk to issue it from. */
 export default async function DraftPage({ params }: { params: Promise<{ draftId: string }> }) {
-  const [{ officeId, name }, { draftId }, zone, t] = await Promise.all([
+  const [{ officeId, name }, { draftId }, zone, t, second] = await Promise.all([
     agentSeat(),
     params,
     readerZone(),
     getTranslations("advice"),
+    getTranslations("second"),
   ]);
   const draft = await call(adviceRoutes.getDraft, { params: { officeId, draftId } });
   const detail = await call(farmRoutes.getFarm, { params: { officeId, farmId: draft.farmId } });
   const { farm } = detail;
   const { said, answer } = draft;
   const planting = draft.plantingIds[0];
+  const waiting = draft.second !== null && !draft.second.changed && draft.second.sentBack === null;
 
   return (
     <article>
@@ -87,17 +91,35 @@ export default async function DraftPage({ params }: { params: Promise<{ draftId:
         )}
       </Row>
       <AdviceBody answer={answer} said={said} reader={readerOf(detail)} />
-      {answer.kind === "advice" && (
-        <Row id="issue" side={<h2>{t("issue")}</h2>} notes={<p>{t("issueHelp")}</p>}>
+      {answer.kind === "advice" && waiting && (
+        <Row id="issue" side={<h2>{second("title")}</h2>} notes={<p>{second("help")}</p>}>
+          <SecondDesk draft={draft} zone={zone} />
+        </Row>
+      )}
+      {answer.kind === "advice" && !waiting && (
+        <Row
+          id="issue"
+          side={<h2>{draft.needsSecond ? second("send") : t("issue")}</h2>}
+          notes={<p>{draft.needsSecond ? second("wanted") : t("issueHelp")}</p>}
+        >
+          {draft.second?.changed && <p className="refusal">{second("changed")}</p>}
+          {draft.second?.sentBack && (
+            <p className="refusal">
+              {second("sentBack", { name: draft.second.sentBack.by })} {draft.second.sentBack.reason}
+            </p>
+          )}
           <IssueDesk
-            action={issue.bind(null, { id: draft.id, stateSha256: draft.stateSha256 })}
+            action={(draft.needsSecond ? askSecond : issue).bind(null, {
+              id: draft.id,
+              stateSha256: draft.stateSha256,
+            })}
             words={{
               note: t("note"),
               noteHint: t("noteHint"),
               preview: t("preview", { farm: draft.farmName }),
               from: t("noteFrom", { name }),
-              submit: t("issueNow"),
-              busy: t("issuing"),
+              submit: draft.needsSecond ? second("sendNow") : t("issueNow"),
+              busy: draft.needsSecond ? second("working") : t("issuing"),
             }}
             head={<h3>{said.decision}</h3>}
             body={<SlipBody said={said} note={null} />}

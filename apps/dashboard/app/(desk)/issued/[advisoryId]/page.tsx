@@ -30,18 +30,19 @@ interface Props {
 
 /** What was issued, as it was issued, and what became of it. */
 export default async function IssuedPage({ params, searchParams }: Props) {
-  const [{ officeId }, { advisoryId }, asked, zone, t, words] = await Promise.all([
+  const [{ officeId }, { advisoryId }, asked, zone, t, orders, words] = await Promise.all([
     agentSeat(),
     params,
     searchParams,
     readerZone(),
     getTranslations("advice"),
+    getTranslations("standingOrders"),
     frameWords(),
   ]);
   const advisory = await call(adviceRoutes.getAdvisory, { params: { officeId, advisoryId } });
   const farm = await call(farmRoutes.getFarm, { params: { officeId, farmId: advisory.farmId } });
   const { said, status } = advisory;
-  const standing = status !== "withdrawn" && status !== "superseded";
+  const standing = ["issued", "read", "expired"].includes(status);
 
   return (
     <article>
@@ -60,7 +61,26 @@ export default async function IssuedPage({ params, searchParams }: Props) {
         }
         notes={
           <>
-            <p>{t("issuedBy", { name: advisory.issuedBy, when: instantText(advisory.issuedAt, zone) })}</p>
+            <p>
+              {advisory.standingOrder
+                ? orders("issuedBy", { name: advisory.issuedBy, when: instantText(advisory.issuedAt, zone) })
+                : t("issuedBy", { name: advisory.issuedBy, when: instantText(advisory.issuedAt, zone) })}
+            </p>
+            {advisory.standingOrder && (
+              <p>
+                <Link href={`/standing-orders/${advisory.standingOrder.id}`} prefetch={false}>
+                  {orders("seeOrder", { version: advisory.standingOrder.version })}
+                </Link>
+              </p>
+            )}
+            {advisory.confirmedBy && <p>{t("confirmedBy", { name: advisory.confirmedBy })}</p>}
+            {advisory.supersededBy && (
+              <p>
+                <Link href={`/issued/${advisory.supersededBy}`} prefetch={false}>
+                  {t("seeLater")}
+                </Link>
+              </p>
+            )}
             <LedgerMark seq={advisory.ledgerSeq} farmId={advisory.farmId} />
           </>
         }

@@ -49,7 +49,12 @@ export default async function AdvisoryPage({ params, searchParams }: Props) {
       <Row
         notes={
           <>
-            <p>{t("from", { name: advisory.issuedBy, when: instantText(advisory.issuedAt, zone) })}</p>
+            <p>
+              {t(advisory.standingOrder ? "fromOrder" : "from", {
+                name: advisory.issuedBy,
+                when: instantText(advisory.issuedAt, zone),
+              })}
+            </p>
             <LedgerMark seq={advisory.ledgerSeq} farmId={advisory.farmId} />
           </>
         }
@@ -57,8 +62,14 @@ export default async function AdvisoryPage({ params, searchParams }: Props) {
         {gone && (
           <p className="refusal">
             {t(status)} {advisory.withdrawnReason}
+            {advisory.supersededBy && (
+              <Link href={`/today/${advisory.supersededBy}`} prefetch={false}>
+                {t("seeLater")}
+              </Link>
+            )}
           </p>
         )}
+        {status === "expired" && <p className="refusal">{t("expired")}</p>}
         <p className="faint">{advisory.subjectName}</p>
         <h1 className="decision">{said.decision}</h1>
         <SlipBody

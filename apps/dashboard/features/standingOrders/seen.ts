@@ -1,0 +1,26 @@
+import { adviceRoutes } from "@pith/contract";
+import { call } from "../../server/api.ts";
+import { codesOf } from "./form.ts";
+
+/** So many drafts of a rule are read for the names of its amounts. */
+const A_FEW = 3;
+
+/** What a rule can decide, and the amounts that its drafts on this farm name, for an order's form. */
+export async function seenOf(officeId: string, farmId: string, ruleId: string) {
+  const { drafts } = await call(adviceRoutes.getRound, {
+    params: { officeId },
+    query: { farmId, setAside: "yes" },
+  });
+  const mine = drafts.filter((draft) => draft.ruleId === ruleId);
+  const read = await Promise.all(
+    mine.slice(0, A_FEW).map(({ id }) => call(adviceRoutes.getDraft, { params: { officeId, draftId: id } })),
+  );
+  const amounts = read.flatMap(({ answer }) => (answer.kind === "advice" ? Object.keys(answer.amounts) : []));
+  return {
+    codes: codesOf(
+      ruleId,
+      mine.map((draft) => draft.decisionCode),
+    ),
+    amounts: [...new Set(amounts)],
+  };
+}
