@@ -11,6 +11,7 @@ interface Words {
   rotate: string;
   revoke: string;
   once: string;
+  overlap: string;
   send: string;
 }
 
@@ -37,7 +38,7 @@ export function NewKey({
               <input id="key-name" name="name" type="text" maxLength={80} autoComplete="off" />
             </div>
           </div>
-          <fieldset className="field">
+          <fieldset className="field key-series">
             <legend>{words.series}</legend>
             {series.map(({ id, label }) => (
               <p key={id}>
@@ -87,13 +88,23 @@ export function KeyActs({
           </button>
         </form>
       </div>
-      <Made made={rotated ?? revoked} origin={origin} words={words} />
+      <Made made={rotated ?? revoked} origin={origin} words={words} rotated />
     </>
   );
 }
 
 /** The secret, and how a device uses it. It is in this answer alone: leaving the page forgets it. */
-function Made({ made, origin, words }: { made: KeyMade; origin: string; words: Words }) {
+function Made({
+  made,
+  origin,
+  words,
+  rotated = false,
+}: {
+  made: KeyMade;
+  origin: string;
+  words: Words;
+  rotated?: boolean;
+}) {
   if (made === null) return null;
   if ("message" in made) {
     return (
@@ -106,6 +117,7 @@ function Made({ made, origin, words }: { made: KeyMade; origin: string; words: W
   return (
     <div className="key-made" role="status">
       <p>{words.once}</p>
+      {rotated && <p>{words.overlap}</p>}
       <p className="key-secret">
         <code>{made.secret}</code>
       </p>

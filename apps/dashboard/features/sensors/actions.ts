@@ -1,6 +1,7 @@
 "use server";
 
 import { farmRoutes, type Problem, sensorRoutes } from "@pith/contract";
+import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
 import { getTranslations } from "next-intl/server";
 import { attempt, call } from "../../server/api.ts";
@@ -80,7 +81,9 @@ export async function revokeKey(farmId: string, keyId: string, _before: KeyMade)
   redirect(`/sensors/${farmId}?saved=keyRevoked#keys`);
 }
 
+/** The list of keys is read again; the secret goes to the page alone. */
 async function shown(officeId: string, farmId: string, key: { secret: string; seriesIds: string[] }) {
+  revalidatePath(`/sensors/${farmId}`);
   const { series } = await call(sensorRoutes.listSeries, { params: { officeId, farmId } });
   return {
     secret: key.secret,

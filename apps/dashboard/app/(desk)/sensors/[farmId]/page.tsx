@@ -134,6 +134,7 @@ async function Keys({
     rotate: t("rotate"),
     revoke: t("revoke"),
     once: t("once"),
+    overlap: t("overlap"),
     send: t("send"),
   };
   const { apiOrigin } = config();
