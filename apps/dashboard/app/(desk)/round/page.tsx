@@ -6,14 +6,19 @@ import { adviseAgain } from "../../../features/advice/actions.ts";
 import { Alarms } from "../../../features/round/Alarms.tsx";
 import { RoundKeys } from "../../../features/round/RoundKeys.tsx";
 import { SetAside } from "../../../features/round/SetAside.tsx";
+import { Automatic } from "../../../features/standingOrders/Automatic.tsx";
 import { clockText, dayAt, todayIn, weekdayText } from "../../../format/dates.ts";
 import { call } from "../../../server/api.ts";
 import { agentSeat } from "../../../server/seat.ts";
 import { readerZone } from "../../../server/zone.ts";
 import { Row } from "../../../ui/Row.tsx";
 import { RuleName } from "../../../ui/RuleName.tsx";
+import { Saved } from "../../../ui/Saved.tsx";
 
-interface Asked {
+/** So many of what standing orders issued are shown; the rest stand on their own page. */
+const MOST_AUTOMATIC = 10;
+
+interface Asked extends Record<string, string | undefined> {
   farm?: string;
   show?: string;
 }
@@ -31,7 +36,7 @@ export default async function RoundPage({ searchParams }: { searchParams: Promis
     readerZone(),
     getTranslations("round"),
   ]);
-  const [{ alarms, drafts }, { farms }] = await Promise.all([
+  const [{ alarms, drafts }, { farms }, { advisories: automatic }] = await Promise.all([
     call(adviceRoutes.getRound, {
       params: { officeId },
       query: {
@@ -41,12 +46,19 @@ export default async function RoundPage({ searchParams }: { searchParams: Promis
       },
     }),
     call(farmRoutes.listFarms, { params: { officeId } }),
+    call(adviceRoutes.listAdvisories, {
+      params: { officeId },
+      query: { farmId: asked.farm || undefined, automatic: "yes", open: "yes", limit: MOST_AUTOMATIC },
+    }),
   ]);
   const shown = asked.show === "aside" ? drafts.filter((d) => d.setAsideUntil !== null) : drafts;
   const today = todayIn(zone);
 
+  const waiting = drafts.filter((d) => d.second !== null && !d.second.changed && d.second.sentBack === null);
+
   return (
     <>
+      <Saved asked={asked} />
       <Row
         side={<p className="label">{weekdayText(today)}</p>}
         notes={<p className="keys faint">{t.rich("keys", { kbd: (chunks) => <kbd>{chunks}</kbd> })}</p>}
@@ -79,6 +91,28 @@ export default async function RoundPage({ searchParams }: { searchParams: Promis
         </form>
       </Row>
       <Alarms alarms={alarms} zone={zone} />
+      {waiting.length > 0 && (
+        <Row side={<h2>{t("waiting")}</h2>}>
+          <ul className="listing">
+            {waiting.map((one) => (
+              <li key={one.id}>
+                <Link className="listing-head" href={`/drafts/${one.id}#issue`} prefetch={false}>
+                  {one.headline}
+                </Link>
+                <p className="faint">
+                  {one.subjectName} · {one.farmName} ·{" "}
+                  {t(one.second?.mine ? "waitingMine" : "waitingFrom", { name: one.second?.askedBy ?? "" })}
+                </p>
+              </li>
+            ))}
+          </ul>
+        </Row>
+      )}
+      {automatic.length > 0 && (
+        <Row side={<h2>{t("automatic")}</h2>} notes={<Link href="/standing-orders">{t("orders")}</Link>}>
+          <Automatic advisories={automatic} zone={zone} />
+        </Row>
+      )}
       {shown.length === 0 ? (
         <Row>
           <p>{asked.farm || asked.show ? t("emptyFiltered") : t("empty")}</p>

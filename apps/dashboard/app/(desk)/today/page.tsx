@@ -30,6 +30,7 @@ export default async function TodayPage({ searchParams }: { searchParams: Promis
   ]);
   const open = advisories.filter((one) => one.status === "issued" || one.status === "read");
   const answered = advisories.filter((one) => one.answer !== null);
+  const past = advisories.filter((one) => one.answer === null && isPast(one.status)).slice(0, MOST_PAST);
   const several = new Set(advisories.map((one) => one.farmId)).size > 1;
   const fed = advisories.filter(
     (one) => one.ruleId === "feeding" && one.status !== "withdrawn" && one.status !== "superseded",
@@ -62,6 +63,22 @@ export default async function TodayPage({ searchParams }: { searchParams: Promis
       {open.map((one) => (
         <Slip key={one.id} advisory={one} several={several} />
       ))}
+      {past.length > 0 && (
+        <Row side={<h2>{t("past")}</h2>}>
+          <ul className="listing">
+            {past.map((one) => (
+              <li key={one.id}>
+                <Link className="tap" href={`/today/${one.id}`} prefetch={false}>
+                  {one.said.decision}
+                </Link>
+                <p className="faint">
+                  {isPast(one.status) && t(one.status)} {one.withdrawnReason} · {one.subjectName}
+                </p>
+              </li>
+            ))}
+          </ul>
+        </Row>
+      )}
       {answered.length > 0 && (
         <Row side={<h2>{t("answered")}</h2>}>
           <ul className="listing">
@@ -81,6 +98,11 @@ export default async function TodayPage({ searchParams }: { searchParams: Promis
     </>
   );
 }
+
+/** What the farmer was told and need not do any more: so many of the newest, so that nobody wonders where it went. */
+const MOST_PAST = 10;
+const isPast = (status: Advisory["status"]): status is "expired" | "superseded" | "withdrawn" =>
+  status === "expired" || status === "superseded" || status === "withdrawn";
 
 /** Beds that a label closes now, farm by farm. */
 async function closedOfFarms(officeId: string) {
