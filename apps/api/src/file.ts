@@ -1,4 +1,4 @@
-import type { Context } from "hono";
+import type { Context, TypedResponse } from "hono";
 import type { AppDeps, AppEnv } from "./env.ts";
 
 export interface Out {
@@ -18,7 +18,7 @@ export async function asFile(
   log: AppDeps["log"],
   { type, name }: { type: string; name: string },
   write: (out: Out) => Promise<void>,
-) {
+): Promise<Response & TypedResponse<string, 200, "body">> {
   const pipe = new TransformStream<Uint8Array, Uint8Array>();
   const writer = pipe.writable.getWriter();
   const encoder = new TextEncoder();
@@ -51,5 +51,6 @@ export async function asFile(
   c.header("content-type", type);
   c.header("content-disposition", `attachment; filename="${name}"`);
   c.header("cache-control", "no-store, no-transform");
-  return c.body(pipe.readable, 200);
+  // What the route's document says of it: text, or bytes, as they come.
+  return c.body(pipe.readable, 200) as unknown as Response & TypedResponse<string, 200, "body">;
 }
