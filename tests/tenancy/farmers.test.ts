@@ -41,7 +41,7 @@ const asFarmer = () =>
 const farmTables = tenantTables.filter((table) =>
   getTableConfig(table).columns.some((column) => column.name === "farm_id"),
 );
-const NOT_A_FARMERS = ["drafts", "imports", "sensor_keys", "readings_stale", "second_readings"];
+const NOT_A_FARMERS = ["drafts", "imports", "sensor_keys", "readings_stale", "runs", "second_readings"];
 
 describe.each(farmTables.map(tableName))("%s", (table) => {
   test("a farmer sees their own farm's rows, if they are theirs to see, and no other farm's", async () => {
@@ -75,6 +75,7 @@ test.each([
   "drafts",
   "imports",
   "idempotency_keys",
+  "runs",
   "office_guides",
   "lab_mappings",
   "invitations",
