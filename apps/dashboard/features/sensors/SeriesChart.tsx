@@ -4,7 +4,7 @@ import { getTranslations } from "next-intl/server";
 import { dayText, instantText } from "../../format/dates.ts";
 import { unitOfSeries } from "./units.ts";
 
-export interface Hour {
+interface Hour {
   hour: string;
   lowest: number | null;
   highest: number | null;

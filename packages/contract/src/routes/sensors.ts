@@ -279,7 +279,7 @@ const SenmlPack = z
   .min(1)
   .max(5000);
 
-export const VERDICTS = ["stored", "duplicate", "refused", "no-reading"] as const;
+const VERDICTS = ["stored", "duplicate", "refused", "no-reading"] as const;
 export const ReceiptSchema = z
   .object({
     stored: z.int(),

@@ -88,15 +88,21 @@ function takeGood(
     const pair = `${series.quantity} ${unit}`;
     if (!converters.has(pair)) converters.set(pair, converterOf(series.quantity, unit));
     const convert = converters.get(pair);
-    const reason =
-      convert === undefined
-        ? `"${unit.slice(0, 20)}" does not measure ${series.quantity}: send ${unitsFor(series.quantity)}`
-        : whyNot(one, series, nowMs);
-    if (convert === undefined || reason !== undefined) {
-      refuse(record, reason ?? "");
+    if (convert === undefined) {
+      refuse(
+        record,
+        `"${unit.slice(0, 20)}" does not measure ${series.quantity}: send ${unitsFor(series.quantity)}`,
+      );
       continue;
     }
-    const reading = { record, series, name: one.name, atMs: one.atMs, value: convert(one.value) };
+    // Judged as it would be kept: what is finite as sent need not be in the series' own unit.
+    const value = convert(one.value);
+    const reason = whyNot({ atMs: one.atMs, value }, series, nowMs);
+    if (reason !== undefined) {
+      refuse(record, reason);
+      continue;
+    }
+    const reading = { record, series, name: one.name, atMs: one.atMs, value };
     const place = `${series.id} ${one.atMs}`;
     const before = once.get(place);
     if (before === undefined) {

@@ -2,9 +2,9 @@ import { type Quantity, READING_FLAGS, type ReadingFlag } from "@pith/contract";
 import { PLAUSIBLE } from "./quantities.ts";
 
 /** Flags as they are stored: bit n is the n-th of the contract's words. */
-export const RANGE = 1;
-export const SPIKE = 2;
-export const STUCK = 4;
+const RANGE = 1;
+const SPIKE = 2;
+const STUCK = 4;
 export const GAP = 8;
 /** Readings that say nothing of what is measured; after a gap a reading is as good as any. */
 export const UNUSABLE = RANGE | SPIKE | STUCK;
@@ -12,7 +12,7 @@ export const UNUSABLE = RANGE | SPIKE | STUCK;
 export const flagWords = (flags: number): ReadingFlag[] =>
   READING_FLAGS.filter((_, bit) => flags & (1 << bit));
 
-export interface FlaggedReading {
+interface FlaggedReading {
   atMs: number;
   value: number;
 }

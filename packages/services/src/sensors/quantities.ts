@@ -1,7 +1,7 @@
 import type { Quantity } from "@pith/contract";
 
 /** What a reading of a quantity can be, and what it cannot. */
-export interface Plausible {
+interface Plausible {
   /** Outside, the sensor or its unit is wrong: flagged `range`. In the unit kept. */
   lowest: number;
   highest: number;

@@ -52,7 +52,7 @@ const GROUPS: Partial<
 };
 
 /** A day of weather, and which of its fields a sensor of the site measured. */
-export interface SensedDay {
+interface SensedDay {
   day: WeatherDay;
   fromSensors: string[];
 }
