@@ -10,7 +10,7 @@ import { canonicalText, sha256Hex } from "../ledger/canonical.ts";
 import { readFacts } from "../states/facts.ts";
 import { thisDraft } from "./drafts.ts";
 
-export type DraftRow = typeof drafts.$inferSelect;
+type DraftRow = typeof drafts.$inferSelect;
 export type Advice = Extract<Answer, { kind: "advice" }>;
 
 /** What a draft says, computed here and now. */

@@ -127,7 +127,7 @@ async function keptNote(tx: Tx, { officeId }: Ctx, id: string | null) {
   return salt === null || bytes === null ? null : { id, sha256: await saltedHash(salt, bytes) };
 }
 
-export async function isOfStaff(tx: Tx, { officeId }: Ctx, userId: string): Promise<boolean> {
+async function isOfStaff(tx: Tx, { officeId }: Ctx, userId: string): Promise<boolean> {
   const [row] = await tx
     .select({ role: memberships.role })
     .from(memberships)
