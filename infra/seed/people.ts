@@ -75,8 +75,6 @@ export async function addFarmer(
   const { officeId, farmId, agentId } = place;
   await withOffice(db, { officeId, role: "agent", farmIds: "*", userId: agentId }, async (tx) => {
     const { id: userId, name, email } = farmer;
-    await tx
-      .insert(memberships)
-      .values({ officeId, userId, role: "farmer", farmIds: [farmId], name, email });
+    await tx.insert(memberships).values({ officeId, userId, role: "farmer", farmIds: [farmId], name, email });
   });
 }

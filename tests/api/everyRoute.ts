@@ -1,6 +1,8 @@
 import {
   adviceRoutes,
   bedPlanRoutes,
+  calendarRoutes,
+  deliveryRoutes,
   evidenceRoutes,
   exportRoutes,
   farmRoutes,
@@ -17,6 +19,7 @@ import {
   standingOrderRoutes,
   trialRoutes,
   weatherRoutes,
+  webhookRoutes,
 } from "@pith/contract";
 
 /** Every route of the contract, found in what it exports: one that is added later is found as well. */
@@ -61,6 +64,9 @@ export const everyRoute: Route[] = [
   bedPlanRoutes,
   trialRoutes,
   evidenceRoutes,
+  deliveryRoutes,
+  calendarRoutes,
+  webhookRoutes,
 ]
   .flatMap((file) => Object.values(file))
   .flatMap(routesIn);

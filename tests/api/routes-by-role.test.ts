@@ -4,6 +4,7 @@ import { rules } from "@pith/rules";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { makeFarmer } from "../support/factories.ts";
 import { everyRoute, fill, keyOf } from "./everyRoute.ts";
+import { means, newBrowser } from "./deliverySupport.ts";
 import { type Furnished, furnish, issue, openAdvice, preview } from "./furnish.ts";
 import { type Api, bodies, type Person, startApi, timeless } from "./support.ts";
 
@@ -14,7 +15,7 @@ let here: Furnished;
 let advisoryId: string;
 
 beforeAll(async () => {
-  api = await startApi();
+  api = await startApi(undefined, { delivery: means });
   here = await furnish(api, { plantings: 4 });
   const csv = "date,tMaxC,tMinC\n2026-05-08,18,7\n2026-05-09,19,8\n";
   const { id } = await preview(api, here, { kind: "weather", siteId: here.siteId, csv });
@@ -382,8 +383,91 @@ const open = { ...both(200), nobody: 200 };
 const id = (value: string, body?: object) => ({ params: { id: value }, ...(body && { body }) });
 const of = "/v1/offices/{officeId}";
 const ofFarm = `${of}/farms/{farmId}`;
+const own = "/v1/me/offices/{officeId}";
+const wishes = {
+  mail: "daily",
+  push: "off",
+  text: "off",
+  textTo: null,
+  dailyAt: "06:30",
+  quiet: null,
+  timeZone: "America/Chicago",
+  language: "en",
+};
+const browser = () => ({ endpoint: `https://push.example/${randomUUID()}`, keys: newBrowser().keys });
+const webhook = { url: "https://systems.example/told", events: ["advisory.issued"] };
+let keptWebhook: { webhookId: string } | undefined;
+/** One that the lead has added; another where it was taken away. */
+const webhookParams = async () => {
+  const path = `/v1/offices/${here.officeId}/webhooks`;
+  const { body } = await api.as(api.lead).get(path).expect(200);
+  const known = body.webhooks.some((one: { id: string }) => one.id === keptWebhook?.webhookId);
+  if (keptWebhook && known) return keptWebhook;
+  const added = await api.as(api.lead).post(path, webhook).expect(201);
+  keptWebhook = { webhookId: added.body.webhook.id };
+  return keptWebhook;
+};
 
 const rows: Record<string, Row> = {
+  [`GET ${own}/delivery`]: {
+    ...both(200),
+    says: ({ mailTo }: { mailTo: string }, who) => expect(mailTo).toBe(who.email),
+  },
+  [`PUT ${own}/delivery`]: { ...both(200), with: async () => ({ body: wishes }) },
+  [`POST ${own}/browsers`]: { ...both(201), with: async () => ({ body: browser() }) },
+  // A reader meets an agent's as one that is not there.
+  [`DELETE ${own}/browsers/{browserId}`]: {
+    ...both(200),
+    reader: 404,
+    with: async (who) => {
+      const path = `/v1/me/offices/${here.officeId}/browsers`;
+      return { params: { browserId: (await api.as(who).post(path, browser()).expect(201)).body.id } };
+    },
+  },
+  [`GET ${own}/farms/{farmId}/calendar`]: both(200),
+  [`POST ${own}/farms/{farmId}/calendar`]: both(201),
+  [`DELETE ${own}/farms/{farmId}/calendar`]: {
+    ...both(200),
+    with: async (who) => {
+      const path = `/v1/me/offices/${here.officeId}/farms/${here.farmId}/calendar`;
+      for (const one of [who, api.reader]) await api.as(one).post(path).expect(201);
+      return {};
+    },
+  },
+  "GET /v1/calendars/{file}": { ...shut(404), with: async () => ({ params: { file: "no-such.ics" } }) },
+  "POST /v1/stop-mail/{secret}": { ...shut(404), with: async () => ({ params: { secret: "none" } }) },
+  [`GET ${of}/calls`]: {
+    ...agentOnly(200),
+    says: (body) => expect(body).toEqual({ calls: [] }),
+  },
+  [`POST ${ofFarm}/called`]: {
+    ...agentOnly(404),
+    with: async () => ({ body: { advisoryIds: [randomUUID()] } }),
+  },
+  [`GET ${of}/webhooks`]: leadOnly(200),
+  [`POST ${of}/webhooks`]: { ...leadOnly(201), with: async () => ({ body: webhook }) },
+  [`PATCH ${of}/webhooks/{webhookId}`]: {
+    ...leadOnly(200),
+    with: async () => ({ params: await webhookParams(), body: { events: ["warning.unread"] } }),
+    says: (body) => expect(body).toMatchObject({ url: webhook.url, events: ["warning.unread"] }),
+  },
+  [`DELETE ${of}/webhooks/{webhookId}`]: {
+    ...leadOnly(200),
+    with: async () => ({ params: await webhookParams() }),
+  },
+  [`POST ${of}/webhooks/{webhookId}/rotate`]: {
+    ...leadOnly(201),
+    with: async () => ({ params: await webhookParams() }),
+  },
+  [`POST ${of}/webhooks/{webhookId}/test`]: {
+    ...leadOnly(201),
+    with: async () => ({ params: await webhookParams() }),
+  },
+  [`GET ${of}/webhooks/{webhookId}/attempts`]: {
+    ...leadOnly(200),
+    with: async () => ({ params: await webhookParams() }),
+    says: (body) => expect(body).toEqual({ attempts: [] }),
+  },
   "GET /v1/quantities": {
     ...open,
     says: ({ quantities }: { quantities: { id: string }[] }) =>

@@ -1,6 +1,7 @@
 import type { Tx } from "@pith/db";
 import { recordAudit } from "../audit.ts";
-import type { Ctx } from "../context.ts";
+import { type Ctx, nowOf } from "../context.ts";
+import { tellOfIssued } from "../delivery/tellOfIssued.ts";
 import type { Advice } from "./freshAnswer.ts";
 import type { Authority } from "./issue.ts";
 
@@ -21,7 +22,7 @@ export interface JustIssued {
 export async function afterIssued(
   tx: Tx,
   ctx: Ctx,
-  { id, draftId, ruleId, on: { agentId, confirmedBy, standingOrder } }: JustIssued,
+  { id, farmId, draftId, ruleId, answer, on: { agentId, confirmedBy, standingOrder } }: JustIssued,
 ): Promise<void> {
   await recordAudit(tx, ctx, {
     action: "advice.issue",
@@ -34,4 +35,5 @@ export async function afterIssued(
       ...(standingOrder && { standingOrderId: standingOrder.id, version: standingOrder.version }),
     },
   });
+  await tellOfIssued(tx, ctx, { id, farmId, answer, issuedAt: nowOf(ctx) });
 }

@@ -21,7 +21,7 @@ export interface Push {
   sealed?: (to: PushAddress, words: string, options: { urgent: boolean; aliveS: number }) => Letter;
 }
 
-export interface PushAddress {
+interface PushAddress {
   endpoint: string;
   p256dh: string;
   auth: string;

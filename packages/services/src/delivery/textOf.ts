@@ -2,7 +2,7 @@ import type { News } from "./news.ts";
 import { linkTo, titleOf, whenText } from "./words.ts";
 
 /** What one message of the network holds in its own alphabet (3GPP TS 23.038); in another it holds 70 characters. */
-export const ONE_MESSAGE = 160;
+const ONE_MESSAGE = 160;
 const GSM =
   "@£$¥èéùìòÇ\nØø\rÅåΔ_ΦΓΛΩΠΨΣΘΞÆæßÉ !\"#¤%&'()*+,-./0123456789:;<=>?¡ABCDEFGHIJKLMNOPQRSTUVWXYZÄÖÑÜ§¿abcdefghijklmnopqrstuvwxyzäöñüà";
 /** These take two places. */
@@ -30,7 +30,7 @@ const PLAIN: Record<string, string> = {
 };
 
 /** The words in the network's letters; a letter it does not have loses its marks, or is left as it is. */
-export const inGsm = (text: string): string =>
+const inGsm = (text: string): string =>
   [...text]
     .map((c) => PLAIN[c] ?? (isGsm(c) ? c : c.normalize("NFD").replace(/\p{M}/gu, "")))
     .join("")

@@ -18,7 +18,7 @@ const ATTEMPTS_SHOWN = 100;
 /** After a new secret the one before signs too for so long. */
 const OVERLAP_MS = 24 * 3_600_000;
 
-export const thisEndpoint = (ctx: Ctx, id: string) =>
+const thisEndpoint = (ctx: Ctx, id: string) =>
   and(
     eq(webhookEndpoints.officeId, ctx.officeId),
     eq(webhookEndpoints.id, id),

@@ -29,7 +29,7 @@ export const PAUSES_MS = [
   24 * HOUR,
 ];
 /** An address that took nothing for so long is turned off (common practice). */
-export const DISABLE_AFTER_MS = 5 * 24 * HOUR;
+const DISABLE_AFTER_MS = 5 * 24 * HOUR;
 const CLAIM_MS = 2 * MINUTE;
 const AHEAD_MS = MINUTE;
 
