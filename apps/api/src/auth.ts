@@ -12,7 +12,8 @@ import {
 } from "@pith/services";
 import { betterAuth } from "better-auth";
 import { drizzleAdapter } from "better-auth/adapters/drizzle";
-import { magicLink, twoFactor } from "better-auth/plugins";
+import { magicLink } from "better-auth/plugins/magic-link";
+import { twoFactor } from "better-auth/plugins/two-factor";
 
 /** What the sign-in library needs to know; the entry file fills it. */
 export interface AuthDeps {
