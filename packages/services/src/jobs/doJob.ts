@@ -1,6 +1,6 @@
 import { runs, type TaskName } from "@pith/db";
 import { DomainError } from "@pith/rules";
-import { and, eq } from "drizzle-orm";
+import { and, eq, isNull } from "drizzle-orm";
 import { type Ctx, inOffice, nowOf, serverItself } from "../context.ts";
 import { ServiceError } from "../errors.ts";
 import { tasks } from "./tasks.ts";
@@ -23,7 +23,7 @@ export interface Job {
 export async function doJob(deps: WorkerDeps, job: Job): Promise<void> {
   const { officeId, farmId, id } = job.payload;
   const ctx: Ctx = { ...deps, officeId, actor: serverItself, requestId: globalThis.crypto.randomUUID() };
-  const key = await keepRun(ctx, job.id, {
+  await keepRun(ctx, job.id, {
     status: "running",
     attempts: job.attempt,
     startedAt: nowOf(ctx),
@@ -38,7 +38,7 @@ export async function doJob(deps: WorkerDeps, job: Job): Promise<void> {
     throw error;
   }
   await keepRun(ctx, job.id, { status: "done", endedAt: nowOf(ctx), problem: null });
-  if (key !== undefined) await overtake(ctx, job.task, key);
+  await overtake(ctx, job);
 }
 
 /** What the queue does between tries; the run says when it is tried again. */
@@ -73,23 +73,16 @@ export async function keepBroken(
   }
 }
 
-async function keepRun(
-  ctx: Ctx,
-  jobId: number,
-  what: Partial<typeof runs.$inferInsert>,
-): Promise<string | undefined> {
-  const [row] = await inOffice(ctx, (tx) =>
+const keepRun = (ctx: Ctx, jobId: number, what: Partial<typeof runs.$inferInsert>) =>
+  inOffice(ctx, (tx) =>
     tx
       .update(runs)
       .set(what)
-      .where(and(eq(runs.officeId, ctx.officeId), eq(runs.jobId, jobId)))
-      .returning({ key: runs.key }),
+      .where(and(eq(runs.officeId, ctx.officeId), eq(runs.jobId, jobId))),
   );
-  return row?.key;
-}
 
-/** What failed before and has worked now needs nobody any more. */
-const overtake = (ctx: Ctx, task: TaskName, key: string) =>
+/** What failed before and has worked now, about the same, needs nobody any more. */
+const overtake = (ctx: Ctx, { task, payload: { farmId, id } }: Job) =>
   inOffice(ctx, (tx) =>
     tx
       .update(runs)
@@ -99,7 +92,8 @@ const overtake = (ctx: Ctx, task: TaskName, key: string) =>
           eq(runs.officeId, ctx.officeId),
           eq(runs.status, "failed"),
           eq(runs.task, task),
-          eq(runs.key, key),
+          farmId === null ? isNull(runs.farmId) : eq(runs.farmId, farmId),
+          id === null ? isNull(runs.aboutId) : eq(runs.aboutId, id),
         ),
       ),
   );
