@@ -351,6 +351,8 @@ interface Row {
   farmer: number;
   /** Where a lead may what an agent may not. */
   lead?: number;
+  /** Where a reader may not what a farmer may read, or may change a thing of their own. */
+  reader?: number;
   /** Without signing in, where that is not 401. */
   nobody?: number;
   /** What the call needs, made anew for each that may use it up. */
