@@ -1,6 +1,6 @@
 /** What an office looks after, in the order in which the office page lists it. Each has its words under `office.pages`. */
 export interface OfficePage {
-  key: "settings" | "guides" | "ledger" | "standingOrders" | "keeping" | "work";
+  key: "settings" | "guides" | "ledger" | "standingOrders" | "keeping" | "webhooks" | "work";
   href: string;
   /** For a lead alone. */
   lead?: true;
@@ -13,4 +13,5 @@ export const OFFICE_PAGES: readonly OfficePage[] = [
   { key: "standingOrders", href: "/standing-orders" },
   { key: "ledger", href: "/ledger" },
   { key: "keeping", href: "/office/keeping", lead: true },
+  { key: "webhooks", href: "/office/webhooks", lead: true },
 ];

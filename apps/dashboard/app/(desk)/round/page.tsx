@@ -1,8 +1,9 @@
-import { adviceRoutes, type Draft, farmRoutes } from "@pith/contract";
+import { adviceRoutes, deliveryRoutes, type Draft, farmRoutes } from "@pith/contract";
 import type { Metadata } from "next";
 import Link from "next/link";
 import { getTranslations } from "next-intl/server";
 import { adviseAgain } from "../../../features/advice/actions.ts";
+import { Calls } from "../../../features/delivery/Calls.tsx";
 import { Alarms } from "../../../features/round/Alarms.tsx";
 import { RoundKeys } from "../../../features/round/RoundKeys.tsx";
 import { SetAside } from "../../../features/round/SetAside.tsx";
@@ -36,7 +37,7 @@ export default async function RoundPage({ searchParams }: { searchParams: Promis
     readerZone(),
     getTranslations("round"),
   ]);
-  const [{ alarms, drafts }, { farms }, { advisories: automatic }] = await Promise.all([
+  const [{ alarms, drafts }, { farms }, { advisories: automatic }, { calls }] = await Promise.all([
     call(adviceRoutes.getRound, {
       params: { officeId },
       query: {
@@ -50,6 +51,7 @@ export default async function RoundPage({ searchParams }: { searchParams: Promis
       params: { officeId },
       query: { farmId: asked.farm || undefined, automatic: "yes", open: "yes", limit: MOST_AUTOMATIC },
     }),
+    call(deliveryRoutes.listCalls, { params: { officeId } }),
   ]);
   const shown = asked.show === "aside" ? drafts.filter((d) => d.setAsideUntil !== null) : drafts;
   const today = todayIn(zone);
@@ -90,6 +92,7 @@ export default async function RoundPage({ searchParams }: { searchParams: Promis
           </button>
         </form>
       </Row>
+      <Calls calls={calls} zone={zone} />
       <Alarms alarms={alarms} zone={zone} />
       {waiting.length > 0 && (
         <Row side={<h2>{t("waiting")}</h2>}>
@@ -131,6 +134,11 @@ export default async function RoundPage({ searchParams }: { searchParams: Promis
           </button>{" "}
           <span className="faint">{t("adviseAgainHelp")}</span>
         </form>
+        <p>
+          <Link className="tap" href="/account/delivery">
+            {t("delivery")}
+          </Link>
+        </p>
       </Row>
     </>
   );

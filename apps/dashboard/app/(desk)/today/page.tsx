@@ -95,6 +95,13 @@ export default async function TodayPage({ searchParams }: { searchParams: Promis
           </ul>
         </Row>
       )}
+      <Row>
+        <p>
+          <Link className="tap" href="/account/delivery">
+            {t("delivery")}
+          </Link>
+        </p>
+      </Row>
     </>
   );
 }
