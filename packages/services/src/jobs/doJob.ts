@@ -42,7 +42,7 @@ export async function doJob(deps: WorkerDeps, job: Job): Promise<void> {
 }
 
 /** What the queue does between tries; the run says when it is tried again. */
-export const waitBeforeNextMs = (attempt: number): number => 1000 * Math.exp(Math.min(attempt, 10));
+const waitBeforeNextMs = (attempt: number): number => 1000 * Math.exp(Math.min(attempt, 10));
 
 async function keepFailure(ctx: Ctx, job: Job, error: unknown): Promise<void> {
   const problem = sayProblem(error);
