@@ -59,7 +59,7 @@ export {
 export { doJob, type Job, keepBroken, type WorkerDeps } from "./jobs/doJob.ts";
 export { nightlyTasks, wantNightly } from "./jobs/nightly.ts";
 export { getRun, listRuns, retryRun, wantRun } from "./jobs/runs.ts";
-export { type Report, type Task, tasks } from "./jobs/tasks.ts";
+export { tasks } from "./jobs/tasks.ts";
 export { type About, wantJob } from "./jobs/wantJob.ts";
 export { checkCheckpoint, getCheckpoint, listCheckpoints, makeCheckpoint } from "./ledger/checkpoints.ts";
 export { getHistory, listHistories, verifyKeptHistory } from "./ledger/histories.ts";

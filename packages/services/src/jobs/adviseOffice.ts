@@ -2,7 +2,7 @@ import { inOffice } from "../context.ts";
 import { liveFarmIds } from "../drafts/adviseAgain.ts";
 import { adviseFarm } from "../drafts/adviseFarm.ts";
 import { issueByOrders } from "../standingOrders/issueByOrders.ts";
-import type { Task } from "./tasks.ts";
+import type { Task } from "./task.ts";
 import { wantJob } from "./wantJob.ts";
 
 /** Every farm of the office, each in a transaction of its own; one that fails is tried again by itself. */

@@ -12,13 +12,8 @@ import { issueByOrders } from "../standingOrders/issueByOrders.ts";
 import { pullForecasts } from "../weather/pullForecasts.ts";
 import { sendWebhook } from "../webhooks/send.ts";
 import { adviseOffice } from "./adviseOffice.ts";
+import type { Task } from "./task.ts";
 import type { About } from "./wantJob.ts";
-
-/** Says how far a job is. */
-export type Report = (done: number, total: number) => Promise<void>;
-
-/** Done for the office by the server itself, at least once: doing it again must change nothing more. */
-export type Task = (ctx: Ctx, about: About, report: Report) => Promise<void>;
 
 /** Every job an office can want. Its name and how often it is tried stand in OFFICE_TASKS of @pith/db. */
 export const tasks: Record<TaskName, Task> = {
@@ -29,15 +24,15 @@ export const tasks: Record<TaskName, Task> = {
   },
   "settle-readings": settleReadings,
   "keep-readings": keepReadings,
-  deliver,
-  "unread-warning": unreadWarning,
-  "send-webhook": sendWebhook,
   "expire-advice": async (ctx) => {
     await expireAdvice(ctx);
   },
   "sign-ledger": async (ctx) => {
     if (ctx.ledger?.signer) await signChain(ctx);
   },
+  deliver,
+  "unread-warning": unreadWarning,
+  "send-webhook": sendWebhook,
 };
 
 /** A farm that was put away since needs no advice. */

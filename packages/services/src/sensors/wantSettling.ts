@@ -1,6 +1,6 @@
 import { type Db, withOffice } from "@pith/db";
 import { type Ctx, inOffice, serverItself } from "../context.ts";
-import type { Task } from "../jobs/tasks.ts";
+import type { Task } from "../jobs/task.ts";
 import { wantJob } from "../jobs/wantJob.ts";
 import { settleFarm } from "./settle.ts";
 import type { VerifiedKey } from "./verifyKey.ts";
