@@ -11,14 +11,15 @@ class HungUp extends Error {}
 
 /**
  * A file that is written while it is sent. What is wrong before its first byte is answered as a problem; what breaks after
- * cuts the file short, which its own form must show. Hanging up ends the work.
+ * cuts the file short, which its own form must show. Hanging up ends the work. `F` is what the types of the routes make of
+ * the file's own type: "json" of lines of JSON.
  */
-export async function asFile(
+export async function asFile<F extends "json" | "body">(
   c: Context<AppEnv>,
   log: AppDeps["log"],
   { type, name }: { type: string; name: string },
   write: (out: Out) => Promise<void>,
-): Promise<Response & TypedResponse<string, 200, "body">> {
+): Promise<Response & TypedResponse<string, 200, F>> {
   const pipe = new TransformStream<Uint8Array, Uint8Array>();
   const writer = pipe.writable.getWriter();
   const encoder = new TextEncoder();
@@ -52,5 +53,5 @@ export async function asFile(
   c.header("content-disposition", `attachment; filename="${name}"`);
   c.header("cache-control", "no-store, no-transform");
   // What the route's document says of it: text, or bytes, as they come.
-  return c.body(pipe.readable, 200) as unknown as Response & TypedResponse<string, 200, "body">;
+  return c.body(pipe.readable, 200) as unknown as Response & TypedResponse<string, 200, F>;
 }
