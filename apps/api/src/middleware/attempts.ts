@@ -6,12 +6,25 @@ import { problem } from "../problems.ts";
 import { callerAddress } from "./caller.ts";
 
 /**
- * How often somebody may try. By network address generously, because an office shares one; by e-mail address tightly,
- * and for an unknown one just the same.
+ * How often somebody may try. By network address generously, because an office shares one; by e-mail address from one
+ * network tightly, and from anywhere ten times as often, so that a stranger who types somebody's address does not lock
+ * them out. An unknown address is counted just the same.
  */
 
 const MINUTE_S = 60;
 const QUARTER_S = 15 * MINUTE_S;
+const SIGN_INS = 10;
+const LETTERS = 5;
+
+/** The refusal of one attempt too many. */
+export class TooMany extends HTTPException {
+  /** Whether it is the first at an address: worth writing down once, where the rest could fill what only grows. */
+  readonly firstOfAddress: boolean;
+  constructor(res: Response, firstOfAddress: boolean) {
+    super(429, { res });
+    this.firstOfAddress = firstOfAddress;
+  }
+}
 
 export type Tries = ReturnType<typeof triesOf>;
 
@@ -28,6 +41,10 @@ export function triesOf({ secret, now, proxies }: Pick<AppDeps, "secret" | "now"
     withinS: QUARTER_S,
     of: of.toLowerCase(),
   });
+  const here = (c: Context<AppEnv>, name: string, most: number, email: string): Limit => ({
+    ...person(name, most, `${callerAddress(c, proxies)} ${email}`),
+    name: `${name}-here`,
+  });
 
   /** Counts the attempt; throws the refusal where it is one too many. */
   async function count(c: Context<AppEnv>, limits: Limit[]): Promise<void> {
@@ -39,20 +56,34 @@ export function triesOf({ secret, now, proxies }: Pick<AppDeps, "secret" | "now"
     const res = problem(c, 429, "Too many attempts. Wait a while and try again.");
     for (const [name, value] of Object.entries(headers)) res.headers.set(name, value);
     res.headers.set("retry-after", String(Math.max(...over.map((s) => s.endsInS))));
-    throw new HTTPException(429, { res });
+    throw new TooMany(
+      res,
+      over.some((s) => s.justOver && !s.name.endsWith("-network")),
+    );
   }
 
   return {
     signingIn: (c: Context<AppEnv>, email: string) =>
-      count(c, [network(c, "sign-in", 60), person("sign-in", 10, email)]),
+      count(c, [
+        network(c, "sign-in", 60),
+        here(c, "sign-in", SIGN_INS, email),
+        person("sign-in", 10 * SIGN_INS, email),
+      ]),
     code: (c: Context<AppEnv>) => count(c, [network(c, "code", 30)]),
     letter: (c: Context<AppEnv>, email: string) =>
-      count(c, [network(c, "letter", 20), person("letter", 5, email)]),
+      count(c, [
+        network(c, "letter", 20),
+        here(c, "letter", LETTERS, email),
+        person("letter", 10 * LETTERS, email),
+      ]),
     token: (c: Context<AppEnv>) => count(c, [network(c, "token", 60)]),
     password: (c: Context<AppEnv>, userId: string) => count(c, [person("password", 10, userId)]),
     /** Whoever got in has not been guessing. */
-    gotIn: (c: Context<AppEnv>, email: string) =>
-      forgetAttempts(c.get("connections").authDb, secret, person("sign-in", 10, email)),
+    async gotIn(c: Context<AppEnv>, email: string): Promise<void> {
+      const { authDb } = c.get("connections");
+      await forgetAttempts(authDb, secret, here(c, "sign-in", SIGN_INS, email));
+      await forgetAttempts(authDb, secret, person("sign-in", 10 * SIGN_INS, email));
+    },
   };
 }
 

@@ -2,7 +2,7 @@ import { signInRoutes } from "@pith/contract";
 import { acceptInvitation, accountOf, readInvitation, recordPersonEvent } from "@pith/services";
 import type { Context } from "hono";
 import type { App, AppDeps, AppEnv } from "../env.ts";
-import { triesOf } from "../middleware/attempts.ts";
+import { TooMany, triesOf } from "../middleware/attempts.ts";
 import { afterwards, askLibrary, refuse, type Said, visitor } from "./library.ts";
 
 /**
@@ -39,7 +39,7 @@ export function signInRoutesOf(app: App, deps: AppDeps) {
     try {
       await tries.signingIn(c, email);
     } catch (error) {
-      refusedLater(c, email, "too-many");
+      if (error instanceof TooMany && error.firstOfAddress) refusedLater(c, email, "too-many");
       throw error;
     }
     const said = await ask(c, "POST", "/sign-in/email", { email, password });
@@ -140,10 +140,20 @@ export function signInRoutesOf(app: App, deps: AppDeps) {
   });
 }
 
+/** What a cookie says, or nothing where it says it in a way that is none. */
+function decoded(cookie: string): string | undefined {
+  try {
+    return decodeURIComponent(cookie);
+  } catch {
+    return undefined;
+  }
+}
+
 /** Who is between the two steps, by the cookie of the first. Only for the audit: the library judges the cookie itself. */
 async function challenged(c: Context<AppEnv>): Promise<string | null> {
   const signed = /(?:^|;\s*)(?:__Secure-)?pith\.two_factor=([^;]+)/.exec(c.req.header("cookie") ?? "")?.[1];
-  const identifier = signed && decodeURIComponent(signed).replace(/\.[^.]*$/, "");
+  if (!signed) return null;
+  const identifier = decoded(signed)?.replace(/\.[^.]*$/, "");
   if (!identifier) return null;
   const { internalAdapter } = await c.get("connections").auth.$context;
   return (await internalAdapter.findVerificationValue(identifier))?.value ?? null;

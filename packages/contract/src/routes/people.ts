@@ -6,7 +6,14 @@ import { NewPassword } from "./signIn.ts";
 /** A person's own account, the people of an office, who is asked in, and what the audit says. */
 
 type Method = "get" | "post" | "patch" | "put" | "delete";
-const Name = z.string().trim().min(1).max(120).openapi({ example: "Maren Oakhollow" });
+/** It stands in letters that others get: a line of its own, without what could make another. */
+const Name = z
+  .string()
+  .trim()
+  .min(1)
+  .max(120)
+  .regex(/^[^\p{Cc}\p{Zl}\p{Zp}]*$/u, "must be one line without control characters")
+  .openapi({ example: "Maren Oakhollow" });
 const own = <M extends Method, P extends string>(method: M, path: P, summary: string) => ({
   method,
   path: `/v1/me${path}` as const,

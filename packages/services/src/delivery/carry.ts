@@ -1,3 +1,4 @@
+import type { Role } from "@pith/contract";
 import { privateLinks, pushSubscriptions } from "@pith/db";
 import { and, eq, lt } from "drizzle-orm";
 import { type Ctx, inOffice, nowOf } from "../context.ts";
@@ -15,6 +16,9 @@ export type Carried = { state: "sent" | "dropped"; outcome: string } | { state: 
 
 export interface Recipient {
   userId: string;
+  /** Null for somebody who belongs to the office no more. */
+  role: Role | null;
+  farmIds: string[];
   mailTo: string | null;
   textTo: string | null;
   timeZone: string;
@@ -72,6 +76,18 @@ export async function carryText(means: DeliveryMeans, who: Recipient, news: News
   }
 }
 
+/** As a push service says that it is gone for good. */
+const NO_SUCH_BROWSER = 410;
+
+/** A key that is no point of its curve seals nothing, now or later. */
+function sealedFor<T>(seal: () => T): T | undefined {
+  try {
+    return seal();
+  } catch {
+    return undefined;
+  }
+}
+
 /** To each browser of the person; one that is gone for good is forgotten. */
 export async function carryPush(
   ctx: Ctx,
@@ -97,8 +113,9 @@ export async function carryPush(
   const aliveS = Math.round(Math.min(Math.max(left, DAY_MS / 24), 7 * DAY_MS) / 1000);
   const outcomes: ("sent" | "gone" | "again")[] = [];
   for (const browser of browsers) {
-    const { status } = await post(push.sealed(browser, words, { urgent: news.frost, aliveS }));
-    if (status === 404 || status === 410) {
+    const sealed = sealedFor(() => push.sealed?.(browser, words, { urgent: news.frost, aliveS }));
+    const { status } = sealed ? await post(sealed) : { status: NO_SUCH_BROWSER };
+    if (status === 404 || status === NO_SUCH_BROWSER) {
       await inOffice(ctx, (tx) =>
         tx
           .delete(pushSubscriptions)

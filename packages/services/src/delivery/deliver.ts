@@ -1,6 +1,6 @@
 import { deliveries, deliveryPreferences, memberships, sites } from "@pith/db";
 import { and, asc, eq, inArray, lte } from "drizzle-orm";
-import { type Ctx, inOffice, nowOf } from "../context.ts";
+import { type Ctx, inOffice, isStaff, nowOf } from "../context.ts";
 import type { About } from "../jobs/wantJob.ts";
 import { type Carried, carryMail, carryPush, carryText, type Recipient } from "./carry.ts";
 import { type News, readNews } from "./news.ts";
@@ -23,15 +23,17 @@ export async function deliver(ctx: Ctx, { id: userId }: About): Promise<void> {
   if (ids.length === 0 && withOthers) throw new Error("somebody else is carrying it; it is looked at again");
   if (ids.length === 0) return;
   const [who, all] = await Promise.all([readRecipient(ctx, userId), readNews(ctx, ids)]);
-  const standing = all.filter((news) => news.stands);
-  await settle(
-    ctx,
+  const drop = (news: News[], outcome: string) => settle(ctx, news, { state: "dropped", outcome });
+  await drop(
     all.filter((news) => !news.stands),
-    {
-      state: "dropped",
-      outcome: "it no longer stood when it was due",
-    },
+    "it no longer stood when it was due",
   );
+  // Who a farm was taken from, or who left the office's staff, since it was written is told nothing of it any more.
+  await drop(
+    all.filter((news) => news.stands && !mayHear(who, news)),
+    "it is no longer theirs to hear",
+  );
+  const standing = all.filter((news) => news.stands && mayHear(who, news));
 
   let again = 0;
   const done = async (news: News[], carried: Carried) => {
@@ -43,6 +45,11 @@ export async function deliver(ctx: Ctx, { id: userId }: About): Promise<void> {
   const letters = of("mail");
   if (letters.length > 0) await done(letters, await carryMail(ctx, means, who, letters));
   if (again > 0) throw new Error(`${again} could not be handed over; they are tried again`);
+}
+
+function mayHear({ role, farmIds }: Recipient, { about, farmId }: News): boolean {
+  if (role === null) return false;
+  return isStaff(role) || (about === "advice" && farmIds.includes(farmId));
 }
 
 async function claim(ctx: Ctx, userId: string): Promise<{ ids: string[]; withOthers: boolean }> {
@@ -102,7 +109,12 @@ async function settle(ctx: Ctx, news: News[], carried: Carried): Promise<number>
 async function readRecipient(ctx: Ctx, userId: string): Promise<Recipient> {
   return inOffice(ctx, async (tx) => {
     const [row] = await tx
-      .select({ email: memberships.email, farmIds: memberships.farmIds, said: deliveryPreferences })
+      .select({
+        role: memberships.role,
+        email: memberships.email,
+        farmIds: memberships.farmIds,
+        said: deliveryPreferences,
+      })
       .from(memberships)
       .leftJoin(
         deliveryPreferences,
@@ -120,6 +132,8 @@ async function readRecipient(ctx: Ctx, userId: string): Promise<Recipient> {
       .limit(1);
     return {
       userId,
+      role: row?.role ?? null,
+      farmIds: row?.farmIds ?? [],
       mailTo: row?.said?.mailTo ?? row?.email ?? null,
       textTo: row?.said?.textTo ?? null,
       timeZone: row?.said?.timeZone ?? site?.timeZone ?? "UTC",

@@ -12,6 +12,7 @@ export interface News {
   channel: "mail" | "push" | "text";
   about: "advice" | "unread";
   advisoryId: string;
+  farmId: string;
   attempts: number;
   farmName: string;
   phone: string | null;
@@ -58,6 +59,7 @@ export async function readNews(ctx: Ctx, ids: string[]): Promise<News[]> {
       channel: row.channel,
       about: row.about,
       advisoryId: row.advisoryId,
+      farmId: row.farmId,
       attempts: row.attempts,
       farmName: farm.name,
       phone: farm.phone,

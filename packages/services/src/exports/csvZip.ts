@@ -1,6 +1,7 @@
 import { stringify } from "csv-stringify/sync";
 import { Zip, ZipDeflate, ZipPassThrough } from "fflate";
 import { type Ctx, requireLead } from "../context.ts";
+import { neverFormula } from "../seasonRecord/csv.ts";
 import { auditExport, inSnapshot, officeName } from "./exportOffice.ts";
 import { rowsOf, tablesOf } from "./rows.ts";
 import { EXPORTED, LEFT_OUT } from "./tables.ts";
@@ -35,41 +36,45 @@ export async function exportOfficeAsCsv(
       if (!table) throw new Error(`there is no table ${name}`);
       const file = new ZipDeflate(`${name}.csv`);
       zip.add(file);
-      const pictures: { path: string; hex: string }[] = [];
       file.push(encoder.encode(stringify([table.columns])));
       for await (const rows of rowsOf(tx, table)) {
         const cells = rows.map((text) => {
           const row = JSON.parse(text) as Record<string, unknown>;
-          if (name === "photos") row.bytes = pictureOf(row, pictures);
+          if (name === "photos") row.bytes = pathOf(row);
           return table.columns.map((column) => cellOf(row[column]));
         });
-        file.push(encoder.encode(stringify(cells)));
+        file.push(encoder.encode(stringify(cells, { cast: { string: neverFormula } })));
         await flush();
       }
       file.push(new Uint8Array(), true);
-      for (const { path, hex } of pictures) {
-        const picture = new ZipPassThrough(path); // pictures are pressed already
-        zip.add(picture);
-        picture.push(bytesOf(hex), true);
-        await flush();
-      }
       await flush();
+    }
+    // After the tables, because a zip takes one file at a time, and never more of them at once than a few.
+    const photos = tables.get("photos");
+    if (photos) {
+      for await (const rows of rowsOf(tx, photos)) {
+        for (const text of rows) {
+          const row = JSON.parse(text) as Record<string, unknown>;
+          const picture = new ZipPassThrough(pathOf(row)); // pictures are pressed already
+          zip.add(picture);
+          picture.push(bytesOf(String(row.bytes)), true);
+          await flush();
+        }
+      }
     }
     zip.end();
     await flush();
   });
 }
 
-const cellOf = (value: unknown): string => {
+const cellOf = (value: unknown): string | number => {
   if (value === null || value === undefined) return "";
+  if (typeof value === "number") return value;
   return typeof value === "object" ? JSON.stringify(value) : String(value);
 };
 
-function pictureOf(row: Record<string, unknown>, pictures: { path: string; hex: string }[]): string {
-  const path = `photos/${row.id}.${SUFFIX[String(row.media_type)] ?? "bin"}`;
-  pictures.push({ path, hex: String(row.bytes) });
-  return path;
-}
+const pathOf = (row: Record<string, unknown>): string =>
+  `photos/${row.id}.${SUFFIX[String(row.media_type)] ?? "bin"}`;
 
 /** PostgreSQL writes bytes as `\x` and hex. */
 const bytesOf = (hex: string): Uint8Array =>

@@ -3,6 +3,8 @@ import { sql } from "drizzle-orm";
 import { type Exported, ORDERED } from "./tables.ts";
 
 const BATCH = 500;
+/** A photograph may be 4 MB, and is twice that as text. */
+const PHOTOS = 4;
 
 export interface Table {
   name: Exported;
@@ -37,15 +39,16 @@ export async function* rowsOf(tx: Tx, table: Table, where = sql`true`): AsyncGen
   const order = ORDERED[table.name] ?? table.key.map(quoted).join(", ");
   const columns = table.columns.map(quoted).join(", ");
   const cursor = quoted(`every_${table.name}`);
+  const batch = table.name === "photos" ? PHOTOS : BATCH;
   await tx.execute(sql`declare ${sql.raw(cursor)} no scroll cursor for
     select row_to_json(t)::text as row from (
       select ${sql.raw(columns)} from ${sql.raw(quoted(table.name))} t where ${where} order by ${sql.raw(order)}) t`);
   for (;;) {
     const rows = await tx.execute<{ row: string }>(
-      sql`fetch ${sql.raw(String(BATCH))} from ${sql.raw(cursor)}`,
+      sql`fetch ${sql.raw(String(batch))} from ${sql.raw(cursor)}`,
     );
     if (rows.length > 0) yield rows.map(({ row }) => row);
-    if (rows.length < BATCH) break;
+    if (rows.length < batch) break;
   }
   await tx.execute(sql`close ${sql.raw(cursor)}`);
 }

@@ -1,6 +1,6 @@
-import { farms, sites, type TaskName } from "@pith/db";
+import { farms, runs, sites, type TaskName } from "@pith/db";
 import { localHour } from "@pith/rules";
-import { and, asc, eq, isNull } from "drizzle-orm";
+import { and, asc, eq, isNull, like } from "drizzle-orm";
 import { type Ctx, inOffice } from "../context.ts";
 import { wantJob } from "./wantJob.ts";
 
@@ -27,12 +27,23 @@ export async function wantNightly(ctx: Ctx): Promise<void> {
       .orderBy(asc(sites.farmId), asc(sites.id));
     const isNight = ({ timeZone }: { timeZone: string }) =>
       localHour(ctx.now().toISOString(), timeZone) === NIGHT_HOUR;
+    // Asked for again in the same hour, as when another office failed in it, what was wanted stays wanted once.
+    const hour = ctx.now().toISOString().slice(0, 13);
+    const wanted = await tx
+      .select({ task: runs.task, key: runs.key })
+      .from(runs)
+      .where(and(eq(runs.officeId, ctx.officeId), like(runs.key, `${hour} %`)));
+    const want = async (task: TaskName, farmId?: string) => {
+      const key = `${hour} ${farmId ?? "office"}`;
+      if (wanted.some((run) => run.task === task && run.key === key)) return;
+      await wantJob(tx, ctx, task, { farmId }, { key });
+    };
     const firstSites = rows.filter((row, at) => rows[at - 1]?.farmId !== row.farmId);
     for (const { task, per } of nightlyTasks) {
       if (per === "office") {
-        if (firstSites.slice(0, 1).some(isNight)) await wantJob(tx, ctx, task);
+        if (firstSites.slice(0, 1).some(isNight)) await want(task);
       } else {
-        for (const { farmId } of firstSites.filter(isNight)) await wantJob(tx, ctx, task, { farmId });
+        for (const { farmId } of firstSites.filter(isNight)) await want(task, farmId);
       }
     }
   });

@@ -1,7 +1,8 @@
-import { type AuthDb, farms, invitations, memberships, offices, withPresentedKey } from "@pith/db";
+import type { Role } from "@pith/contract";
+import { type AuthDb, farms, invitations, memberships, offices, type Tx, withPresentedKey } from "@pith/db";
 import { and, eq, gt, inArray } from "drizzle-orm";
 import { recordAudit } from "../audit.ts";
-import { type Ctx, inOffice, nowOf } from "../context.ts";
+import { type Ctx, inOffice, isStaff, nowOf } from "../context.ts";
 import { notFound } from "../errors.ts";
 import { accountFor } from "./accounts.ts";
 import { sha256Of } from "./tokens.ts";
@@ -12,6 +13,16 @@ const noSuch = () => notFound("invitation, or it has run out");
 
 type Door = Omit<Visitor, "userId">;
 const NOBODY = "00000000-0000-0000-0000-000000000000";
+
+/** Whoever left the office, or lost the role that could ask somebody in as this, asks nobody in any more. */
+async function mayStillAsk(tx: Tx, officeId: string, invitedBy: string, role: Role): Promise<void> {
+  const [by] = await tx
+    .select({ role: memberships.role })
+    .from(memberships)
+    .where(and(eq(memberships.officeId, officeId), eq(memberships.userId, invitedBy)));
+  const may = by && (by.role === "lead" || (isStaff(by.role) && !isStaff(role)));
+  if (!may) throw noSuch();
+}
 
 async function openInvitation(door: Door, token: string) {
   const [row] = await withPresentedKey(door.db, sha256Of(token), (tx) =>
@@ -72,7 +83,8 @@ export async function acceptInvitation(
       )
       .returning();
     if (!used) throw noSuch();
-    const { officeId, email, role, farmIds } = used;
+    const { officeId, email, role, farmIds, invitedBy } = used;
+    await mayStillAsk(tx, officeId, invitedBy, role);
     const [joined] = await tx
       .insert(memberships)
       .values({ officeId, userId: account.id, name: account.name, email, role, farmIds })

@@ -19,6 +19,8 @@ export interface Standing {
   left: number;
   endsInS: number;
   over: boolean;
+  /** This attempt was the first one too many. */
+  justOver: boolean;
 }
 
 /**
@@ -52,7 +54,15 @@ export async function countAttempt(
   const byKey = new Map([...counted].map((row) => [row.key, row]));
   return keyed.map(({ key, limit: { name, most, withinS } }) => {
     const { count, ends_in } = byKey.get(key) ?? { count: 1, ends_in: withinS };
-    return { name, most, withinS, left: Math.max(0, most - count), endsInS: ends_in, over: count > most };
+    return {
+      name,
+      most,
+      withinS,
+      left: Math.max(0, most - count),
+      endsInS: ends_in,
+      over: count > most,
+      justOver: count === most + 1,
+    };
   });
 }
 

@@ -19,15 +19,17 @@ export function seasonCsv(record: SeasonRecord, table: SeasonTable): string {
     {
       header: true,
       columns: columns.map(({ header }) => header),
-      // A name that begins like a formula stays text in a spreadsheet; numbers are numbers, also below nought.
-      cast: {
-        string: (value) => (/^'*[=+\-@\t\r\uFF1D\uFF0B\uFF0D\uFF20]/.test(value) ? `'${value}` : value),
-      },
+      // Numbers are numbers, also below nought.
+      cast: { string: neverFormula },
       record_delimiter: "windows",
       bom: true,
     },
   );
 }
+
+/** A name that begins like a formula stays text in a spreadsheet. */
+export const neverFormula = (value: string): string =>
+  /^'*[=+\-@\t\r\uFF1D\uFF0B\uFF0D\uFF20]/.test(value) ? `'${value}` : value;
 
 interface Column {
   header: string;

@@ -101,7 +101,7 @@ export async function readJudge(tx: Tx, ctx: Ctx, farmIds: string[], orders: Ord
         eq(memberships.officeId, officeId),
         inArray(
           memberships.userId,
-          orders.map((o) => o.signedBy),
+          orders.flatMap((o) => [o.signedBy, o.confirmedBy ?? []].flat()),
         ),
       ),
     );
@@ -129,7 +129,7 @@ export async function readJudge(tx: Tx, ctx: Ctx, farmIds: string[], orders: Ord
     stateOf: (row: OrderRow): StandingOrder["state"] =>
       stateOf(row, {
         settings,
-        signerIsStaff: staff.has(row.signedBy),
+        signersAreStaff: staff.has(row.signedBy) && (row.confirmedBy === null || staff.has(row.confirmedBy)),
         today: localDay(now, zones.find((z) => z.farmId === row.farmId)?.timeZone ?? "UTC"),
       }),
     issuedOn: (orderId: string): { issued: number; issuedThisWeek: number } => {
@@ -144,11 +144,15 @@ const WEEK_MS = 7 * 86_400_000;
 /** Whether an order issues, and if not, why: it must be signed by who is still staff, for this version of the rule. */
 function stateOf(
   row: OrderRow,
-  { settings, signerIsStaff, today }: { settings: IssuingSettings; signerIsStaff: boolean; today: string },
+  {
+    settings,
+    signersAreStaff,
+    today,
+  }: { settings: IssuingSettings; signersAreStaff: boolean; today: string },
 ): StandingOrder["state"] {
   if (row.endedAt !== null) return "ended";
   if (row.endsOn < today) return "past";
-  if (!signerIsStaff) return "signer-gone";
+  if (!signersAreStaff) return "signer-gone";
   if (rules.find((rule) => rule.id === row.ruleId)?.version !== row.ruleVersion) return "outdated";
   if (orderWantsSecond(settings, row.ruleId) && row.confirmedBy === null) return "waiting";
   return row.pausedAt === null ? "in-force" : "paused";
