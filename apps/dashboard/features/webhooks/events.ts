@@ -11,5 +11,7 @@ export const EVENTS = [
 /** The words of an event stand under its last part: a point in a key would be a step down. */
 export const keyOf = (event: string) => {
   const last = event.split(".").at(-1);
-  return last === "issued" || last === "answered" || last === "withdrawn" || last === "unread" ? last : "test";
+  return last === "issued" || last === "answered" || last === "withdrawn" || last === "unread"
+    ? last
+    : "test";
 };
