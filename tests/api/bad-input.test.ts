@@ -29,7 +29,11 @@ async function refused(
   const response = await api.as(api.agent)[method](path, body);
   expect([response.status, response.status === status ? "" : response.body]).toEqual([status, ""]);
   expect(response.headers["content-type"]).toContain("application/problem+json");
-  expect(response.body).toMatchObject({ type: "about:blank", status, requestId: expect.any(String) });
+  expect(response.body).toMatchObject({
+    type: expect.stringMatching(/^\/v1\/problems\/[a-z-]+$/),
+    status,
+    requestId: expect.any(String),
+  });
   expect(await api.counts()).toEqual(before);
   return response.body as {
     title: string;

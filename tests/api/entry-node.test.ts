@@ -2,6 +2,7 @@ import { spawn } from "node:child_process";
 import { createServer } from "node:net";
 import { fileURLToPath } from "node:url";
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { findFreePort } from "../../infra/process/ports.mjs";
 import { freshDatabase, type TestDatabase } from "../support/database.ts";
 
 /** The API as a process: it starts, or says in one sentence why it does not. */
@@ -20,8 +21,12 @@ const settings = () => ({
   PORT: "0",
 });
 
-/** Runs it until it ends, or until it says something that `until` knows; then asks it to end. */
-function run(env: Record<string, string | undefined>, until?: RegExp) {
+/** Runs it until it ends, or until it says something that `until` knows and `then` is done; then asks it to end. */
+function run(
+  env: Record<string, string | undefined>,
+  until?: RegExp,
+  then: () => Promise<unknown> = async () => {},
+) {
   const child = spawn(process.execPath, ["--import", "tsx", "apps/api/src/entry-node.ts"], {
     cwd: ROOT,
     env: { NODE_ENV: "production", PATH: process.env.PATH, ...env },
@@ -29,9 +34,12 @@ function run(env: Record<string, string | undefined>, until?: RegExp) {
   });
   let said = "";
   let complained = "";
+  let asked = false;
   child.stdout.on("data", (chunk: Buffer) => {
     said += chunk;
-    if (until?.test(said)) child.kill("SIGTERM");
+    if (asked || !until?.test(said)) return;
+    asked = true;
+    void then().finally(() => child.kill("SIGTERM"));
   });
   child.stderr.on("data", (chunk: Buffer) => {
     complained += chunk;
@@ -52,6 +60,15 @@ test("starts as the unprivileged role, and ends in order when asked", async () =
   const { code, said, complained } = await run(settings(), /"ready"/);
   expect([code, complained]).toEqual([0, ""]);
   expect(JSON.parse(said.split("\n")[0] ?? "")).toMatchObject({ host: "127.0.0.1", msg: "ready" });
+});
+
+test("keeps an idle connection for longer than its callers let one rest", async () => {
+  const port = await findFreePort();
+  let idle: string | null = null;
+  await run({ ...settings(), PORT: String(port) }, /"ready"/, async () => {
+    idle = (await fetch(`http://127.0.0.1:${port}/healthz`)).headers.get("keep-alive");
+  });
+  expect(idle).toBe("timeout=75");
 });
 
 test("refuses to start as the server's superuser", async () => {

@@ -297,7 +297,7 @@ describe("five thousand rows", () => {
     expect(grew).toEqual(nothing);
     expect(failed?.result).toBeUndefined();
     expect(failed?.problem).toEqual({
-      type: "about:blank",
+      type: "/v1/problems/broken",
       title: "Something broke on our side",
       status: 500,
       requestId: expect.any(String),

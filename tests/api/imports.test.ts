@@ -172,7 +172,7 @@ test("a row that the database refuses in mid-save takes the whole file with it",
       const { status, body } = await save(read.id);
       expect(status).toBe(500);
       expect(body).toEqual({
-        type: "about:blank",
+        type: "/v1/problems/broken",
         title: "Something broke on our side",
         status: 500,
         requestId: expect.any(String),

@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { everyRoute } from "./everyRoute.ts";
+import type { z } from "zod";
+import { everyRoute, keyOf } from "./everyRoute.ts";
 import { type Api, startApi, timeless } from "./support.ts";
 
 /** The document that others build on, its page for people, and what every answer carries. */
@@ -12,7 +13,9 @@ afterAll(() => api?.close());
 
 interface Operation {
   summary?: string;
-  responses: Record<string, { description?: string; content?: object }>;
+  operationId?: string;
+  requestBody?: { content?: Record<string, { example?: unknown }> };
+  responses: Record<string, { description?: string; content?: Record<string, { example?: unknown }> }>;
 }
 const read = async () =>
   (await api.as(null).get("/v1/openapi.json").expect(200)).body as {
@@ -43,15 +46,55 @@ describe("the document", () => {
       expect(operation?.summary?.length ?? 0).toBeGreaterThan(5);
       const statuses = Object.keys(operation?.responses ?? {});
       expect(statuses.filter((s) => s.startsWith("2"))).toHaveLength(1);
-      expect(statuses).toEqual(expect.arrayContaining(["400", "401", "403", "404", "409", "413", "422"]));
+      // What anybody may open says no more than that it is not there.
+      if (/^\/v1\/(calendars\/|stop-mail\/|ledger-key$)/.test(route.path)) expect(statuses).toContain("404");
+      else
+        expect(statuses).toEqual(expect.arrayContaining(["400", "401", "403", "404", "409", "413", "422"]));
+      expect(operation?.operationId).toMatch(/^[a-z][A-Za-z]+$/);
       for (const { content } of Object.values(operation?.responses ?? {})) {
         // Long work may be asked for line by line instead.
-        const types = Object.keys(content ?? {}).filter((type) => type !== "application/x-ndjson");
+        if (content === undefined) continue;
+        const types = Object.keys(content).filter((type) => type !== "application/x-ndjson");
         expect(types).toHaveLength(1);
       }
     }
+    const ids = Object.values(paths).flatMap((item) => Object.values(item).map((o) => o.operationId));
+    expect(new Set(ids).size).toBe(ids.length);
     const described = Object.values(paths).flatMap((item) => Object.keys(item)).length;
     expect(described).toBe(everyRoute.length);
+  });
+
+  test("shows an example of each body and answer that its own schema takes", async () => {
+    const { paths } = await read();
+    const wrong: string[] = [];
+    let shown = 0;
+    const check = (where: string, schema: z.ZodType | undefined, example: unknown) => {
+      shown += 1;
+      const read = schema?.safeParse(example);
+      if (example === undefined || (read && !read.success)) {
+        wrong.push(
+          `${where}: ${read?.error?.issues.map((i) => `${i.path.join(".")} ${i.message}`).join("; ") ?? "none"}`,
+        );
+      }
+    };
+    for (const route of everyRoute) {
+      const operation = paths[route.path]?.[route.method];
+      const typed = route as unknown as {
+        request?: { body?: { content?: Record<string, { schema?: z.ZodType }> } };
+        responses: Record<string, { content?: Record<string, { schema?: z.ZodType }> }>;
+      };
+      for (const [type, { example }] of Object.entries(operation?.requestBody?.content ?? {})) {
+        check(`${keyOf(route)} body`, typed.request?.body?.content?.[type]?.schema, example);
+      }
+      for (const [status, { content }] of Object.entries(operation?.responses ?? {})) {
+        for (const [type, { example }] of Object.entries(content ?? {})) {
+          const schema = typed.responses[status]?.content?.[type]?.schema;
+          check(`${keyOf(route)} ${status}`, type.includes("json") ? schema : undefined, example);
+        }
+      }
+    }
+    expect(wrong).toEqual([]);
+    expect(shown).toBeGreaterThan(everyRoute.length * 8);
   });
 
   test("has no reference that leads nowhere", async () => {
@@ -157,7 +200,7 @@ describe("every answer", () => {
     const response = await api.as(null).get("/v1/nowhere");
     expect(response.headers["content-type"]).toContain("application/problem+json");
     expect(response.body).toEqual({
-      type: "about:blank",
+      type: "/v1/problems/not-found",
       title: "Not here",
       status: 404,
       detail: "Nothing here under that address.",

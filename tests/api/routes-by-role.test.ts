@@ -3,8 +3,8 @@ import { readFileSync } from "node:fs";
 import { rules } from "@pith/rules";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { makeFarmer } from "../support/factories.ts";
-import { everyRoute, fill, keyOf } from "./everyRoute.ts";
 import { means, newBrowser } from "./deliverySupport.ts";
+import { everyRoute, fill, keyOf } from "./everyRoute.ts";
 import { type Furnished, furnish, issue, openAdvice, preview } from "./furnish.ts";
 import { type Api, bodies, type Person, startApi, timeless } from "./support.ts";
 
@@ -653,12 +653,22 @@ const rows: Record<string, Row> = {
     says: (body) => expect(body).toMatchObject({ name: "Low Fell", phone: "555 0100" }),
   },
   [`POST ${ofFarm}/sites`]: { ...agentOnly(201), with: async () => ({ body: bodies.site }) },
+  [`GET ${ofFarm}/sites/{id}`]: {
+    ...both(200),
+    with: async () => id(here.siteId),
+    says: (body) => expect(body).toMatchObject({ id: here.siteId }),
+  },
   [`PATCH ${ofFarm}/sites/{id}`]: {
     ...agentOnly(200),
     with: async () => id(here.siteId, { elevationM: 420 }),
     says: (body) => expect(body).toMatchObject({ ...bodies.site, elevationM: 420 }),
   },
   [`POST ${ofFarm}/valves`]: { ...agentOnly(201), with: async () => ({ body: bodies.valve(here.siteId) }) },
+  [`GET ${ofFarm}/valves/{id}`]: {
+    ...both(200),
+    with: async () => id(here.valveId),
+    says: (body) => expect(body).toMatchObject({ id: here.valveId }),
+  },
   [`PATCH ${ofFarm}/valves/{id}`]: {
     ...agentOnly(200),
     with: async () => id(here.valveId, { flowLPerH: 500 }),
@@ -667,6 +677,11 @@ const rows: Record<string, Row> = {
   [`POST ${ofFarm}/beds`]: {
     ...agentOnly(201),
     with: async () => ({ body: { ...bodies.bed(here.siteId, here.valveId), name: "Second bed" } }),
+  },
+  [`GET ${ofFarm}/beds/{id}`]: {
+    ...both(200),
+    with: async () => id(here.bedId),
+    says: (body) => expect(body).toMatchObject({ id: here.bedId }),
   },
   [`PATCH ${ofFarm}/beds/{id}`]: {
     ...agentOnly(200),
@@ -683,6 +698,11 @@ const rows: Record<string, Row> = {
     with: async () => ({ body: bodies.planting(here.bedId) }),
     says: (body) => expect(body).toEqual({ ...bodies.planting(here.bedId), id: expect.any(String) }),
   },
+  [`GET ${ofFarm}/plantings/{id}`]: {
+    ...both(200),
+    with: async () => id(here.plantingId),
+    says: (body) => expect(body).toMatchObject({ id: here.plantingId }),
+  },
   [`PATCH ${ofFarm}/plantings/{id}`]: {
     ...agentOnly(200),
     with: async () => id(here.plantingId, { plants: 120 }),
@@ -698,6 +718,11 @@ const rows: Record<string, Row> = {
         id: expect.any(String),
       }),
   },
+  [`GET ${ofFarm}/structures/{id}`]: {
+    ...both(200),
+    with: async () => id(here.structureId),
+    says: (body) => expect(body).toMatchObject({ id: here.structureId }),
+  },
   [`PATCH ${ofFarm}/structures/{id}`]: {
     ...agentOnly(200),
     with: async () => id(here.structureId, { nightC: 15 }),
@@ -705,6 +730,11 @@ const rows: Record<string, Row> = {
       expect(body).toEqual({ ...bodies.structure(here.siteId), id: here.structureId, nightC: 15 }),
   },
   [`POST ${ofFarm}/materials`]: { ...agentOnly(201), with: async () => ({ body: bodies.material }) },
+  [`GET ${ofFarm}/materials/{id}`]: {
+    ...both(200),
+    with: async () => id(here.materialId),
+    says: (body) => expect(body).toMatchObject({ id: here.materialId }),
+  },
   [`PATCH ${ofFarm}/materials/{id}`]: {
     ...agentOnly(200),
     with: async () => id(here.materialId, { pricePerKg: null }),
@@ -1370,15 +1400,21 @@ describe.each(everyRoute.map((route) => ({ route, key: keyOf(route) })))("$key",
     .filter((name) => name !== "officeId");
   const missing = () => Object.fromEntries(inner.map((name) => [name, NO_IDS[name] ?? randomUUID()]));
 
-  test(`nobody: ${row.nobody ?? 401}; farmer: ${row.farmer}; agent: ${row.agent}`, async () => {
+  /** A reader reads what a farmer reads, and changes nothing in an office. */
+  const reader = row.reader ?? (method === "get" || !route.path.startsWith(of) ? row.farmer : 403);
+  const lead = row.lead ?? row.agent;
+  test(`nobody: ${row.nobody ?? 401}; reader: ${reader}; farmer: ${row.farmer}; agent: ${row.agent}; lead: ${lead}`, async () => {
     const nobody = await ask(null, await needs(api.agent), home());
     expect(nobody.status).toBe(row.nobody ?? 401);
     for (const [who, status] of [
+      [api.reader, reader],
       [api.farmer, row.farmer],
       [api.agent, row.agent],
-      ...(row.lead === undefined ? [] : [[api.lead, row.lead] as const]),
+      [api.lead, lead],
     ] as const) {
-      const response = await ask(who, await needs(status < 300 ? who : api.agent), home());
+      // A reader can make nothing, so what they read others have made.
+      const maker = status < 300 && who !== api.reader ? who : api.agent;
+      const response = await ask(who, await needs(maker), home());
       expect([who.name, response.status, response.status === status ? "" : response.body]).toEqual([
         who.name,
         status,
@@ -1423,6 +1459,22 @@ describe.each(everyRoute.map((route) => ({ route, key: keyOf(route) })))("$key",
       expect(timeless(next.body)).toEqual(timeless(none.body));
     });
   }
+});
+
+test("a sensor's key opens no route of the office's, of whatever kind", async () => {
+  const { body } = await api
+    .as(api.agent)
+    .post(`${farmPath()}/sensor-keys`, await sensorKey())
+    .expect(201);
+  const ids = { officeId: here.officeId, farmId: here.farmId };
+  const opened: string[] = [];
+  for (const route of everyRoute.filter((r) => r.path.startsWith(of))) {
+    const method = route.method as "get" | "post" | "put" | "patch" | "delete";
+    const call = api.as(null)[method](fill(route.path, { ...ids, seq: "1", season: "2026" }));
+    const { status } = await call.set("authorization", `Bearer ${body.secret}`);
+    if (status !== 401) opened.push(`${keyOf(route)}: ${status}`);
+  }
+  expect(opened).toEqual([]);
 });
 
 test("a farmer may not take back what the agent wrote down, an agent may take back a farmer's", async () => {

@@ -1,14 +1,19 @@
 import { OpenAPIHono } from "@hono/zod-openapi";
-import { problemsOf } from "@pith/contract";
+import { problemNames, problemsOf } from "@pith/contract";
 import type { Context } from "hono";
 import { bodyLimit } from "hono/body-limit";
 import { requestId } from "hono/request-id";
 import { secureHeaders } from "hono/secure-headers";
-import { docsPage } from "./docsPage.ts";
+import { docsPage, problemPage } from "./docsPage.ts";
+import { complete } from "./document/complete.ts";
 import type { App, AppDeps, AppEnv } from "./env.ts";
 import { connections } from "./middleware/connections.ts";
 import { knownOrigins, logged, requestIdOnEveryAnswer, storableText } from "./middleware/guards.ts";
+import { limitsOf } from "./middleware/limits.ts";
+import { negotiated } from "./middleware/negotiated.ts";
+import { onceOnly } from "./middleware/onceOnly.ts";
 import { inOffice, signedIn } from "./middleware/person.ts";
+import { tagged } from "./middleware/unchanged.ts";
 import { problem, problemOf } from "./problems.ts";
 import { accountRoutesOf } from "./routes/account.ts";
 import { adviceRoutesOf } from "./routes/advice.ts";
@@ -25,8 +30,8 @@ import { openRoutesOf } from "./routes/open.ts";
 import { peopleRoutesOf } from "./routes/people.ts";
 import { readingRoutesOf } from "./routes/readings.ts";
 import { recordRoutesOf } from "./routes/records.ts";
-import { sensorRoutesOf } from "./routes/sensors.ts";
 import { seasonRecordRoutesOf } from "./routes/seasonRecord.ts";
+import { sensorRoutesOf } from "./routes/sensors.ts";
 import { signInRoutesOf } from "./routes/signIn.ts";
 import { standingOrderRoutesOf } from "./routes/standingOrders.ts";
 import { trialRoutesOf } from "./routes/trials.ts";
@@ -66,14 +71,28 @@ export function createApp(deps: AppDeps): App {
   app.onError((error, c) => problemOf(error, c, deps.log));
   app.notFound((c) => problem(c, 404, "Nothing here under that address."));
 
+  const { perPerson, perAddress } = limitsOf(deps);
+
   app.get("/healthz", (c) => c.json({ ok: true }));
   app.use("/v1/auth/*", connections(deps.connect), storableText);
   app.use("/v1/invitations/*", connections(deps.connect), storableText);
   app.use("/v1/me", connections(deps.connect));
   app.use("/v1/me/*", connections(deps.connect));
   for (const open of ["/v1/calendars/*", "/v1/stop-mail/*"]) app.use(open, connections(deps.connect));
-  app.use("/v1/offices/:officeId", connections(deps.connect), signedIn, inOffice(deps));
-  app.use("/v1/offices/:officeId/*", connections(deps.connect), signedIn, inOffice(deps), storableText);
+  for (const open of ["/v1/quantities/*", "/v1/rules", "/v1/advise", "/v1/openapi.json", "/v1/docs"]) {
+    app.use(open, perAddress, negotiated);
+  }
+  app.use(
+    "/v1/offices/:officeId/*",
+    connections(deps.connect),
+    signedIn,
+    perPerson,
+    inOffice(deps),
+    storableText,
+    negotiated,
+    onceOnly(deps.log),
+    tagged,
+  );
 
   openRoutesOf(app);
   signInRoutesOf(app, deps);
@@ -103,19 +122,28 @@ export function createApp(deps: AppDeps): App {
     in: "cookie",
     name: COOKIE,
   });
-  const document = () =>
-    app.getOpenAPI31Document({
-      openapi: "3.1.0",
-      info: {
-        title: "Pith",
-        version: "1",
-        description:
-          "Advice for small pepper farms in short seasons: drafts with their working, evidence and cautions, what was issued, and what became of it.",
-      },
-      security: [{ session: [] }],
-    });
-  app.get("/v1/openapi.json", (c) => c.json(document()));
-  app.get("/v1/docs", (c) => c.html(docsPage(document())));
+  let document: ReturnType<typeof app.getOpenAPI31Document> | undefined;
+  const theDocument = () => {
+    document ??= complete(
+      app.getOpenAPI31Document({
+        openapi: "3.1.0",
+        info: {
+          title: "Pith",
+          version: "1",
+          description:
+            "Advice for small pepper farms in short seasons: drafts with their working, evidence and cautions, what was issued, and what became of it.",
+        },
+        security: [{ session: [] }],
+      }),
+    );
+    return document;
+  };
+  app.get("/v1/openapi.json", (c) => c.json(theDocument()));
+  app.get("/v1/problems/:name", (c) => {
+    const name = problemNames.find((known) => known === c.req.param("name"));
+    return name ? c.html(problemPage(name)) : c.notFound();
+  });
+  app.get("/v1/docs", (c) => c.html(docsPage(theDocument())));
   return app;
 }
 

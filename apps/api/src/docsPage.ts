@@ -1,3 +1,4 @@
+import { type ProblemName, problemNames, problemTypes, typeOf } from "@pith/contract";
 import { html, raw } from "hono/html";
 
 interface Operation {
@@ -12,6 +13,15 @@ interface Document {
   info: { title: string; description?: string };
   paths?: Record<string, unknown>;
   components?: { schemas?: Record<string, unknown> };
+}
+
+/** What one kind of problem means and what to do: the page that its `type` leads to. */
+export function problemPage(name: ProblemName) {
+  const { status, title, help } = problemTypes[name];
+  return html`<!doctype html><html lang="en"><head><meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1"><title>${title}</title>
+<style>${raw(STYLE)}</style></head><body><main><h1>${title}</h1><p>${help}</p>
+<p>Status ${status}. Type <code>${typeOf(name)}</code>.</p></main></body></html>`;
 }
 
 type Html = ReturnType<typeof html>;
@@ -36,6 +46,8 @@ export function docsPage(document: Document) {
 Errors are problem documents (RFC 9457).</p>
 <nav aria-label="Contents">${[...byTag.keys()].map((t) => html`<a href="#${t}">${t}</a> · `)}<a href="#shapes">shapes</a></nav>
 ${[...byTag].map(([tag, parts]) => html`<h2 id="${tag}">${tag}</h2>${parts}`)}
+<h2 id="problems">problems</h2>
+<ul>${problemNames.map((name) => html`<li><a href="problems/${name}">${name}</a>, ${problemTypes[name].status}: ${problemTypes[name].help}</li>`)}</ul>
 <h2 id="shapes">shapes</h2>
 ${Object.entries(components?.schemas ?? {}).map(([name, schema]) => html`<section><h3>${name}</h3>${code(schema)}</section>`)}
 </main></body></html>`;

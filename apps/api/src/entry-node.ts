@@ -5,13 +5,19 @@ import { pino } from "pino";
 import { z } from "zod";
 import { createApp } from "./app.ts";
 import { createAuth } from "./auth.ts";
-import { deliveryMeansOf, deliverySettings } from "./worker/deliveryMeans.ts";
 import { ledgerSettings, readBundleIn } from "./keptRules.ts";
+import { deliveryMeansOf, deliverySettings } from "./worker/deliveryMeans.ts";
 import { openMail } from "./worker/openMail.ts";
 import { pullsUnnamed, saysWhoAsks, workerSettings } from "./worker/settings.ts";
 import { startWorker } from "./worker/startWorker.ts";
 
 /** The API on Node. Only this file and its edge twin touch the environment. */
+
+/**
+ * A kept connection is closed later than any caller here lets it rest: whoever closes first decides, and a request that is
+ * just being sent must not meet the other's closing. Headers may be awaited for as long again (common practice).
+ */
+const IDLE = { keepAliveTimeout: 75_000, headersTimeout: 80_000 };
 
 const readConfig = (env: Record<string, string | undefined>) =>
   z
@@ -84,7 +90,7 @@ async function main(): Promise<void> {
     ledger,
     delivery,
   });
-  const server = createAdaptorServer({ fetch: app.fetch });
+  const server = createAdaptorServer({ fetch: app.fetch, serverOptions: IDLE });
   server.on("error", (error: NodeJS.ErrnoException) => {
     const taken = `Port ${config.PORT} is taken. Set PORT (npm start: PITH_API_PORT) to a free one.`;
     stop(error.code === "EADDRINUSE" ? taken : `The API cannot listen: ${error.message}`);

@@ -2,6 +2,7 @@ import type { OpenAPIHono } from "@hono/zod-openapi";
 import type { AuthDb } from "@pith/db";
 import type { Ctx, Memberships, Post } from "@pith/services";
 import type { Auth } from "./auth.ts";
+import type { Limits } from "./middleware/limits.ts";
 
 /** Who is signed in. */
 export interface Person {
@@ -32,6 +33,8 @@ export interface AppDeps {
   secret: string;
   /** Addresses of proxies that say truly for whom they call; this machine is believed as it is. */
   proxies?: readonly string[];
+  /** How much anybody may ask in a minute; as usual unless said. */
+  limits?: Limits;
   now: () => Date;
   log: (line: Record<string, unknown>) => void;
   /** Browser origins besides the API's own that may call it. */

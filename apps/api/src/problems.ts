@@ -1,5 +1,12 @@
-import { DomainError, type Problem } from "@pith/contract";
-import { type ErrorCode, ServiceError } from "@pith/services";
+import {
+  DomainError,
+  type Problem,
+  type ProblemName,
+  problemTypes,
+  typeOf,
+  usualProblem,
+} from "@pith/contract";
+import { ClaimLost, type ErrorCode, ServiceError } from "@pith/services";
 import type { Context } from "hono";
 import { HTTPException } from "hono/http-exception";
 
@@ -8,26 +15,20 @@ const STATUS = {
   forbidden: 403,
   invalid: 422,
   conflict: 409,
+  changed: 412,
 } as const satisfies Record<ErrorCode, number>;
 
-const TITLES: Record<number, string> = {
-  400: "The request could not be read",
-  401: "Nobody is signed in",
-  403: "Not allowed",
-  404: "Not here",
-  409: "Changed in the meantime",
-  413: "Too large",
-  415: "Not JSON",
-  422: "A field is outside what is accepted",
-  429: "Too many requests",
-  500: "Something broke on our side",
-};
-
-/** A problem document (RFC 9457) as a response. */
-export function problem(c: Context, status: number, detail?: string, errors?: Problem["errors"]): Response {
+/** A problem document (RFC 9457) as a response. What it is called follows from the status, unless it says more. */
+export function problem(
+  c: Context,
+  status: number,
+  detail?: string,
+  errors?: Problem["errors"],
+  name: ProblemName | undefined = usualProblem(status),
+): Response {
   const document: Problem = {
-    type: "about:blank",
-    title: TITLES[status] ?? "Error",
+    type: name ? typeOf(name) : "about:blank",
+    title: name ? problemTypes[name].title : "Error",
     status,
     ...(detail && { detail }),
     requestId: c.get("requestId"),
@@ -47,6 +48,7 @@ export function problemOf(
 ): Response {
   if (error instanceof DomainError) return problem(c, 422, error.message, error.problems);
   if (error instanceof ServiceError) return problem(c, STATUS[error.code], error.message, error.problems);
+  if (error instanceof ClaimLost) return problem(c, 409, error.message, undefined, "under-way");
   if (error instanceof HTTPException) return error.res ?? problem(c, error.status, error.message);
   log({
     level: "error",

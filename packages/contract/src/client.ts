@@ -27,7 +27,7 @@ type AnswerOf<R> = R extends { responses: infer A }
   ? (A extends { 200: infer T } ? JsonIn<T> : never) | (A extends { 201: infer T } ? JsonIn<T> : never)
   : never;
 
-export type CallInput<R> = ParamsOf<R> & QueryOf<R> & JsonOf<R>;
+export type CallInput<R> = ParamsOf<R> & QueryOf<R> & JsonOf<R> & { ifMatch?: string };
 
 /** An answer that was a problem document. */
 export class ApiProblem extends Error {
@@ -53,29 +53,52 @@ export interface ClientOptions {
  */
 export function createClient(options: ClientOptions) {
   const send = options.fetch ?? fetch;
-  return {
-    async call<R extends AnyRoute>(route: R, input: CallInput<R>): Promise<AnswerOf<R>> {
-      const { params, query, json } = input as {
-        params?: Record<string, unknown>;
-        query?: Record<string, unknown>;
-        json?: unknown;
-      };
-      const path = route.path.replace(/\{(\w+)\}/g, (_, name) => encodeURIComponent(String(params?.[name])));
-      const search = new URLSearchParams();
-      for (const [name, value] of Object.entries(query ?? {})) {
-        if (value !== undefined) search.set(name, String(value));
-      }
-      const response = await send(`${options.origin}${path}${search.size ? `?${search}` : ""}`, {
+
+  async function answerOf<R extends AnyRoute>(route: R, input: CallInput<R>) {
+    const { params, query, json, ifMatch } = input as {
+      params?: Record<string, unknown>;
+      query?: Record<string, unknown>;
+      json?: unknown;
+      ifMatch?: string;
+    };
+    const path = route.path.replace(/\{(\w+)\}/g, (_, name) => encodeURIComponent(String(params?.[name])));
+    const search = new URLSearchParams();
+    for (const [name, value] of Object.entries(query ?? {})) {
+      if (value !== undefined) search.set(name, String(value));
+    }
+    const keyed = route.method === "post" && path.startsWith("/v1/offices/");
+    const ask = () =>
+      send(url, {
         method: route.method.toUpperCase(),
-        headers: { ...options.headers, ...(json !== undefined && { "content-type": "application/json" }) },
+        headers,
         ...(json !== undefined && { body: JSON.stringify(json) }),
       });
-      if (!response.ok) throw new ApiProblem(await problemIn(response));
-      // The server answers through the same schema, so the shape is what the route says.
-      return (await response.json()) as AnswerOf<R>;
-    },
+    const url = `${options.origin}${path}${search.size ? `?${search}` : ""}`;
+    const headers = {
+      ...options.headers,
+      ...(keyed && { "idempotency-key": newKey() }),
+      ...(json !== undefined && { "content-type": "application/json" }),
+      ...(ifMatch !== undefined && { "if-match": ifMatch }),
+    };
+    // A connection that breaks may have carried the request. With its key it is not done twice, and reading never is.
+    const response = await (keyed || route.method === "get" ? ask().catch(ask) : ask());
+    if (!response.ok) throw new ApiProblem(await problemIn(response));
+    // The server answers through the same schema, so the shape is what the route says.
+    return { value: (await response.json()) as AnswerOf<R>, tag: response.headers.get("etag") };
+  }
+
+  return {
+    call: async <R extends AnyRoute>(route: R, input: CallInput<R>): Promise<AnswerOf<R>> =>
+      (await answerOf(route, input)).value,
+    /** The same with the tag of what was read, to be named as `ifMatch` by the change that is made to it. */
+    tagged: answerOf,
   };
 }
+
+const newKey = (): string =>
+  Array.from(globalThis.crypto.getRandomValues(new Uint8Array(16)), (b) =>
+    b.toString(16).padStart(2, "0"),
+  ).join("");
 
 export type Client = ReturnType<typeof createClient>;
 

@@ -1,6 +1,17 @@
 export * from "./answer.ts";
 export { ApiProblem, type Client, type ClientOptions, createClient } from "./client.ts";
-export { DomainError, type FieldProblem, type Problem, ProblemSchema, problemsOf } from "./problem.ts";
+export {
+  DomainError,
+  type FieldProblem,
+  type Problem,
+  type ProblemName,
+  ProblemSchema,
+  problemNames,
+  problemsOf,
+  problemTypes,
+  typeOf,
+  usualProblem,
+} from "./problem.ts";
 export type { Actual, Advisory, AdvisoryDetail, Draft, DraftDetail, LedgerEntry } from "./routes/advice.ts";
 export * as adviceRoutes from "./routes/advice.ts";
 export type { BedPlan, PlanBlock } from "./routes/bedPlans.ts";
@@ -30,8 +41,8 @@ export * as importRoutes from "./routes/imports.ts";
 export type { Run } from "./routes/jobs.ts";
 export * as jobRoutes from "./routes/jobs.ts";
 export type { Checkpoint, CheckpointVerdict } from "./routes/ledger.ts";
-export { CheckpointSchema } from "./routes/ledger.ts";
 export * as ledgerRoutes from "./routes/ledger.ts";
+export { CheckpointSchema } from "./routes/ledger.ts";
 export type { Claim, Me, Role, Source } from "./routes/open.ts";
 export * as openRoutes from "./routes/open.ts";
 export type { AuditLine, Invitation, PersonOfOffice, Session } from "./routes/people.ts";
@@ -56,22 +67,24 @@ export type {
   Work,
 } from "./routes/records.ts";
 export * as recordRoutes from "./routes/records.ts";
-export type { IssuingSettings, StandingOrder, StandingOrderTerms } from "./routes/standingOrders.ts";
-export * as standingOrderRoutes from "./routes/standingOrders.ts";
+export * as seasonRecordRoutes from "./routes/seasonRecord.ts";
 export {
   SEASON_TABLES,
   type SeasonRecord,
   type SeasonRow,
   type SeasonTable,
 } from "./routes/seasonRecord.ts";
-export * as seasonRecordRoutes from "./routes/seasonRecord.ts";
-export * as signInRoutes from "./routes/signIn.ts";
 export type { Receipt, SensorKey, Series } from "./routes/sensors.ts";
 export * as sensorRoutes from "./routes/sensors.ts";
+export * as signInRoutes from "./routes/signIn.ts";
+export type { IssuingSettings, StandingOrder, StandingOrderTerms } from "./routes/standingOrders.ts";
+export * as standingOrderRoutes from "./routes/standingOrders.ts";
 export type { PlotValue, Trial, TrialDetail } from "./routes/trials.ts";
 export * as trialRoutes from "./routes/trials.ts";
 export type { Alarm } from "./routes/weather.ts";
 export * as weatherRoutes from "./routes/weather.ts";
+export type { Webhook, WebhookAttempt, WebhookEvent } from "./routes/webhooks.ts";
+export * as webhookRoutes from "./routes/webhooks.ts";
 export {
   QUANTITIES,
   type Quantity,
@@ -80,5 +93,3 @@ export {
   SENSOR_UNITS,
   SOIL_QUANTITIES,
 } from "./sensorWords.ts";
-export type { Webhook, WebhookAttempt, WebhookEvent } from "./routes/webhooks.ts";
-export * as webhookRoutes from "./routes/webhooks.ts";

@@ -28,9 +28,14 @@ export const problems = {
   401: problem("Nobody is signed in"),
   403: problem("Signed in, but not allowed"),
   404: problem("Not here, or not yours"),
+  406: problem("Not in the form that `Accept` lists"),
   409: problem("Something changed in the meantime, or it is there already"),
+  412: problem("Not what `If-Match` names any more"),
   413: problem("Too large"),
+  415: problem("Not JSON"),
   422: problem("Read, but a field is outside what is accepted"),
+  429: problem("Too many requests; `retry-after` says when to ask again"),
+  500: problem("Something broke on our side"),
 } satisfies Responses;
 
 /** What is also answered where attempts are counted. */
@@ -49,6 +54,14 @@ export const body = <S extends z.ZodType>(schema: S) => ({
   required: true,
   content: { "application/json": { schema } },
 });
+
+/** What is asked of a long list: how many, and after which row, as `next` of the page before said. */
+export const page = (most: number) => ({
+  limit: z.coerce.number().int().min(1).max(most).optional(),
+  after: z.string().min(1).max(300).optional(),
+});
+/** What to ask `after`; null where this was the last page. */
+export const next = z.string().nullable();
 
 export const officePath = z.object({ officeId: Id });
 export const farmPath = officePath.extend({ farmId: Id });

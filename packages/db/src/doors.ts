@@ -1,4 +1,5 @@
 import { sql } from "drizzle-orm";
+import { markEffect } from "./once.ts";
 import { type Db, poolOf, type Tx } from "./open.ts";
 
 /**
@@ -80,9 +81,10 @@ export const transactionWith = <T>(
   work: (tx: Tx) => Promise<T>,
   config?: { accessMode?: "read only"; isolationLevel?: "repeatable read" },
 ): Promise<T> =>
-  poolOf(db).transaction(async (tx) => {
-    const { sensor, keySha256 } = settings;
-    await tx.execute(sql`select
+  poolOf(db).transaction(
+    async (tx) => {
+      const { sensor, keySha256 } = settings;
+      await tx.execute(sql`select
       set_config('app.office_id', ${settings.officeId}, true),
       set_config('app.role', ${settings.role}, true),
       set_config('app.farm_ids', ${settings.farmIds}, true),
@@ -90,16 +92,20 @@ export const transactionWith = <T>(
       ${settings.importing ? sql`, set_config('app.importing', 'yes', true)` : sql``}
       ${sensor ? sql`, set_config('app.sensor_key', ${sensor.keyId}, true), set_config('app.series_ids', ${sensor.seriesIds}, true)` : sql``}
       ${keySha256 === undefined ? sql`` : sql`, set_config('app.key_sha256', ${keySha256}, true)`}`);
-    try {
-      return await work(tx);
-    } catch (error) {
-      // The driver would send ROLLBACK to a connection that is gone, which ends the process (porsager/postgres 1208).
-      // Nothing is left to roll back, and the transaction is refused by the closing itself: do not settle before it.
-      if (connectionIsGone(error)) return new Promise<never>(() => {});
-      throw error;
-    }
-    // Drizzle would send an empty "set transaction", which is no SQL.
-  }, config && Object.keys(config).length > 0 ? config : undefined);
+      try {
+        const done = await work(tx);
+        if (settings.officeId !== "" && config?.accessMode !== "read only") await markEffect(db, tx);
+        return done;
+      } catch (error) {
+        // The driver would send ROLLBACK to a connection that is gone, which ends the process (porsager/postgres 1208).
+        // Nothing is left to roll back, and the transaction is refused by the closing itself: do not settle before it.
+        if (connectionIsGone(error)) return new Promise<never>(() => {});
+        throw error;
+      }
+      // Drizzle would send an empty "set transaction", which is no SQL.
+    },
+    config && Object.keys(config).length > 0 ? config : undefined,
+  );
 
 const GONE = ["CONNECTION_CLOSED", "CONNECTION_DESTROYED", "ECONNRESET", "EPIPE"];
 

@@ -21,6 +21,7 @@
  */
 export { assertUnprivileged } from "./assertUnprivileged.ts";
 export { type Acting, withOffice, withUser } from "./doors.ts";
+export { ClaimLost, onceOnly } from "./once.ts";
 export { type AuthDb, type Db, openAuthDatabase, openDatabase, type PoolOptions, type Tx } from "./open.ts";
 export * from "./schema/index.ts";
 export { type ActingSensor, withPresentedKey, withSensor } from "./sensorDoor.ts";

@@ -3,8 +3,8 @@ import { type Acting, type Db, memberships, offices, type Tx, withOffice, withUs
 import { eq } from "drizzle-orm";
 import type { DeliveryMeans } from "./delivery/means.ts";
 import { notFound, ServiceError } from "./errors.ts";
-import type { Mail } from "./mail/mail.ts";
 import type { LedgerTools } from "./ledger/tools.ts";
+import type { Mail } from "./mail/mail.ts";
 import type { ForecastSource } from "./weather/source.ts";
 
 /** Who acts. Lead and agent act on every farm of the office, a farmer on the farms named; a reader reads those. */
@@ -22,6 +22,8 @@ export interface Ctx {
   actor: Actor;
   requestId: string;
   now: () => Date;
+  /** What the caller has read of the thing to be changed, as the tags of `If-Match`. */
+  ifMatch?: string;
   /** Services that forecasts can be pulled from here; none where the server is not set up for it. */
   forecastSources?: readonly ForecastSource[];
   /** What the ledger is signed with and replayed by; none where the server is not set up for it. */

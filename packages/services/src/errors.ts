@@ -1,6 +1,6 @@
 import type { FieldProblem } from "@pith/contract";
 
-export type ErrorCode = "not-found" | "forbidden" | "invalid" | "conflict";
+export type ErrorCode = "not-found" | "forbidden" | "invalid" | "conflict" | "changed";
 
 /** What a verb could not do, in one sentence. A DomainError of the rules passes through beside it. */
 export class ServiceError extends Error {

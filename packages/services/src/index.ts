@@ -1,4 +1,6 @@
 /** The use-cases: one verb a file, called by a route, a job and a script alike. */
+
+export { ClaimLost } from "@pith/db";
 export { getAdvisory, listAdvisories, markRead } from "./advice/advisories.ts";
 export { answerAdvisory } from "./advice/answerAdvisory.ts";
 export { getDraft, getRound, setDraftAside } from "./advice/drafts.ts";
@@ -24,26 +26,33 @@ export type { DeliveryMeans } from "./delivery/means.ts";
 export { addBrowser, changeDelivery, getDelivery, removeBrowser } from "./delivery/settings.ts";
 export { stopMail } from "./delivery/stopMail.ts";
 export { adviseAgain } from "./drafts/adviseAgain.ts";
+export { type Erased, erasePerson, listErasable } from "./erasure/erasePerson.ts";
+export { removeAccount } from "./erasure/removeAccount.ts";
 export { type ErrorCode, notFound, ServiceError } from "./errors.ts";
 export { addOwnEvidence, listOwnEvidence, retireOwnEvidence } from "./evidence/ownEvidence.ts";
 export { getWorthMeasuring } from "./evidence/worthMeasuring.ts";
-export { type Erased, erasePerson, listErasable } from "./erasure/erasePerson.ts";
-export { removeAccount } from "./erasure/removeAccount.ts";
 export { exportOfficeAsCsv } from "./exports/csvZip.ts";
 export { exportFarm } from "./exports/exportFarm.ts";
 export { exportOffice } from "./exports/exportOffice.ts";
 export { importOffice } from "./exports/importOffice.ts";
 export { takeInFarm } from "./exports/takeInFarm.ts";
 export { type ExportVerdict, verifyExport } from "./exports/verifyExport.ts";
-export { addBed, changeBed } from "./farms/beds.ts";
+export { addBed, changeBed, getBed } from "./farms/beds.ts";
 export { addFarm, changeFarm, getFarm, listFarms } from "./farms/farms.ts";
-export { addMaterial, changeMaterial } from "./farms/materials.ts";
+export { addMaterial, changeMaterial, getMaterial } from "./farms/materials.ts";
 export { changeOfficeSettings, getOffice } from "./farms/office.ts";
-export { addPlanting, changePlanting } from "./farms/plantings.ts";
-export { addSite, changeSite } from "./farms/sites.ts";
-export { addStructure, changeStructure } from "./farms/structures.ts";
-export { addValve, changeValve } from "./farms/valves.ts";
+export { addPlanting, changePlanting, getPlanting } from "./farms/plantings.ts";
+export { addSite, changeSite, getSite } from "./farms/sites.ts";
+export { addStructure, changeStructure, getStructure } from "./farms/structures.ts";
+export { addValve, changeValve, getValve } from "./farms/valves.ts";
 export { addGuide, getGuide, listGuides, retireGuide } from "./guides/guides.ts";
+export {
+  beginRequest,
+  heldBy,
+  keepAnswer,
+  letGo,
+} from "./idempotency/begin.ts";
+export { keyHash, openAnswer, requestHash, sealAnswer } from "./idempotency/sealedAnswer.ts";
 export {
   discardImport,
   forgetLabMapping,
@@ -110,14 +119,7 @@ export { addWatering, removeWatering } from "./records/waterings.ts";
 export { addWaterTest, removeWaterTest } from "./records/waterTests.ts";
 export { addWork, removeWork } from "./records/works.ts";
 export { sayAnswer } from "./saying/sayAnswer.ts";
-export { issueByOrders } from "./standingOrders/issueByOrders.ts";
-export {
-  confirmStandingOrder,
-  listStandingOrders,
-  pauseStandingOrder,
-  revokeStandingOrder,
-} from "./standingOrders/keep.ts";
-export { signAnewStandingOrder, signStandingOrder } from "./standingOrders/sign.ts";
+export { getSeasonRecord, getSeasonTable } from "./seasonRecord/verbs.ts";
 export { appendReadings } from "./sensors/appendReadings.ts";
 export { csvOf } from "./sensors/csvOf.ts";
 export { keepReadings } from "./sensors/keep.ts";
@@ -135,10 +137,21 @@ export { addSeries, changeSeries, listSeries } from "./sensors/series.ts";
 export { settleFarm } from "./sensors/settle.ts";
 export { type VerifiedKey, verifySensorKey } from "./sensors/verifyKey.ts";
 export { wantSettling } from "./sensors/wantSettling.ts";
-export { getSeasonRecord, getSeasonTable } from "./seasonRecord/verbs.ts";
+export { issueByOrders } from "./standingOrders/issueByOrders.ts";
+export {
+  confirmStandingOrder,
+  listStandingOrders,
+  pauseStandingOrder,
+  revokeStandingOrder,
+} from "./standingOrders/keep.ts";
+export { signAnewStandingOrder, signStandingOrder } from "./standingOrders/sign.ts";
 export { trialAsEvidence } from "./trials/trialAsEvidence.ts";
 export { addTrial, changeTrial, getTrial, keepPlotValues, listTrials, removeTrial } from "./trials/trials.ts";
+export { etagOfText, hasTag } from "./unchanged.ts";
 export { forecastsAreDue } from "./weather/forecastsAreDue.ts";
+export { metNorway } from "./weather/metNorway.ts";
+export { pullForecasts } from "./weather/pullForecasts.ts";
+export { forecastSettings, forecastSourcesOf } from "./weather/settings.ts";
 export {
   addWebhook,
   changeWebhook,
@@ -148,6 +161,3 @@ export {
   rotateWebhookSecret,
   testWebhook,
 } from "./webhooks/endpoints.ts";
-export { metNorway } from "./weather/metNorway.ts";
-export { pullForecasts } from "./weather/pullForecasts.ts";
-export { forecastSettings, forecastSourcesOf } from "./weather/settings.ts";

@@ -15,8 +15,14 @@ import {
   changeSite,
   changeStructure,
   changeValve,
+  getBed,
   getFarm,
+  getMaterial,
   getOffice,
+  getPlanting,
+  getSite,
+  getStructure,
+  getValve,
   listFarms,
 } from "@pith/services";
 import type { App } from "../env.ts";
@@ -40,6 +46,10 @@ export function farmRoutesOf(app: App) {
   app.openapi(sites.add, async (c) =>
     c.json(await addSite(c.get("ctx"), c.req.valid("param").farmId, c.req.valid("json")), 201),
   );
+  app.openapi(sites.get, async (c) => {
+    const { farmId, id } = c.req.valid("param");
+    return c.json(await getSite(c.get("ctx"), farmId, id), 200);
+  });
   app.openapi(sites.change, async (c) => {
     const { farmId, id } = c.req.valid("param");
     return c.json(await changeSite(c.get("ctx"), farmId, id, c.req.valid("json")), 200);
@@ -47,6 +57,10 @@ export function farmRoutesOf(app: App) {
   app.openapi(valves.add, async (c) =>
     c.json(await addValve(c.get("ctx"), c.req.valid("param").farmId, c.req.valid("json")), 201),
   );
+  app.openapi(valves.get, async (c) => {
+    const { farmId, id } = c.req.valid("param");
+    return c.json(await getValve(c.get("ctx"), farmId, id), 200);
+  });
   app.openapi(valves.change, async (c) => {
     const { farmId, id } = c.req.valid("param");
     return c.json(await changeValve(c.get("ctx"), farmId, id, c.req.valid("json")), 200);
@@ -54,6 +68,10 @@ export function farmRoutesOf(app: App) {
   app.openapi(beds.add, async (c) =>
     c.json(await addBed(c.get("ctx"), c.req.valid("param").farmId, c.req.valid("json")), 201),
   );
+  app.openapi(beds.get, async (c) => {
+    const { farmId, id } = c.req.valid("param");
+    return c.json(await getBed(c.get("ctx"), farmId, id), 200);
+  });
   app.openapi(beds.change, async (c) => {
     const { farmId, id } = c.req.valid("param");
     return c.json(await changeBed(c.get("ctx"), farmId, id, c.req.valid("json")), 200);
@@ -61,6 +79,10 @@ export function farmRoutesOf(app: App) {
   app.openapi(plantings.add, async (c) =>
     c.json(await addPlanting(c.get("ctx"), c.req.valid("param").farmId, c.req.valid("json")), 201),
   );
+  app.openapi(plantings.get, async (c) => {
+    const { farmId, id } = c.req.valid("param");
+    return c.json(await getPlanting(c.get("ctx"), farmId, id), 200);
+  });
   app.openapi(plantings.change, async (c) => {
     const { farmId, id } = c.req.valid("param");
     return c.json(await changePlanting(c.get("ctx"), farmId, id, c.req.valid("json")), 200);
@@ -68,6 +90,10 @@ export function farmRoutesOf(app: App) {
   app.openapi(materials.add, async (c) =>
     c.json(await addMaterial(c.get("ctx"), c.req.valid("param").farmId, c.req.valid("json")), 201),
   );
+  app.openapi(materials.get, async (c) => {
+    const { farmId, id } = c.req.valid("param");
+    return c.json(await getMaterial(c.get("ctx"), farmId, id), 200);
+  });
   app.openapi(materials.change, async (c) => {
     const { farmId, id } = c.req.valid("param");
     return c.json(await changeMaterial(c.get("ctx"), farmId, id, c.req.valid("json")), 200);
@@ -75,6 +101,10 @@ export function farmRoutesOf(app: App) {
   app.openapi(structures.add, async (c) =>
     c.json(await addStructure(c.get("ctx"), c.req.valid("param").farmId, c.req.valid("json")), 201),
   );
+  app.openapi(structures.get, async (c) => {
+    const { farmId, id } = c.req.valid("param");
+    return c.json(await getStructure(c.get("ctx"), farmId, id), 200);
+  });
   app.openapi(structures.change, async (c) => {
     const { farmId, id } = c.req.valid("param");
     return c.json(await changeStructure(c.get("ctx"), farmId, id, c.req.valid("json")), 200);

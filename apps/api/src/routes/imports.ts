@@ -20,7 +20,7 @@ export function importRoutesOf(app: App, log: AppDeps["log"]) {
     return c.json(await previewImport(ctx, farmId, file), 201);
   });
   app.openapi(importRoutes.listImports, async (c) =>
-    c.json(await listImports(c.get("ctx"), c.req.valid("param").farmId), 200),
+    c.json(await listImports(c.get("ctx"), c.req.valid("param").farmId, c.req.valid("query")), 200),
   );
   app.openapi(importRoutes.getImport, async (c) => {
     const { farmId, importId } = c.req.valid("param");

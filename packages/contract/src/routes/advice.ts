@@ -1,6 +1,6 @@
 import { createRoute, z } from "@hono/zod-openapi";
 import { AnswerSchema, ExpectedSchema, SaidSchema } from "../answer.ts";
-import { body, Day, DoneSchema, Id, Instant, json, officePath, problems } from "../shapes.ts";
+import { body, Day, DoneSchema, Id, Instant, json, next, officePath, page, problems } from "../shapes.ts";
 import { CheckpointVerdictSchema } from "./ledger.ts";
 import { AlarmSchema } from "./weather.ts";
 
@@ -146,12 +146,20 @@ export const getRound = createRoute({
       plantingId: Id.optional(),
       /** Advice only unless asked for: also what needs a measurement, was refused, or does not apply. */
       all: z.enum(["yes", "no"]).optional(),
-      setAside: z.enum(["yes", "no"]).optional(),
+      /** Those that were put off are left out; or with them, or they alone. */
+      setAside: z.enum(["yes", "no", "only"]).optional(),
+      ...page(1000),
     }),
   },
   responses: {
     200: json(
-      z.object({ alarms: z.array(AlarmSchema), drafts: z.array(DraftSchema) }),
+      z.object({
+        alarms: z.array(AlarmSchema),
+        drafts: z.array(DraftSchema),
+        /** How many there are on all pages together. */
+        total: z.int(),
+        next,
+      }),
       "What is wrong with the weather that comes in, and the round, most urgent first",
     ),
     ...problems,
@@ -262,10 +270,13 @@ export const listAdvisories = createRoute({
       automatic: z.literal("yes").optional(),
       standingOrderId: Id.optional(),
       before: Instant.optional(),
-      limit: z.coerce.number().int().min(1).max(200).optional(),
+      ...page(200),
     }),
   },
-  responses: { 200: json(z.object({ advisories: z.array(AdvisorySchema) }), "The advisories"), ...problems },
+  responses: {
+    200: json(z.object({ advisories: z.array(AdvisorySchema), next }), "The advisories"),
+    ...problems,
+  },
 });
 
 export const getAdvisory = createRoute({
@@ -339,10 +350,13 @@ export const listLedger = createRoute({
     query: z.object({
       farmId: Id.optional(),
       before: z.coerce.number().int().optional(),
-      limit: z.coerce.number().int().min(1).max(200).optional(),
+      ...page(200),
     }),
   },
-  responses: { 200: json(z.object({ entries: z.array(LedgerEntrySchema) }), "The entries"), ...problems },
+  responses: {
+    200: json(z.object({ entries: z.array(LedgerEntrySchema), next }), "The entries"),
+    ...problems,
+  },
 });
 
 export const verifyLedger = createRoute({

@@ -358,7 +358,7 @@ export const changeFarm = createRoute({
   responses: { 200: json(FarmSchema, "The farm"), ...problems },
 });
 
-/** Adding and changing are alike for everything that belongs to a farm. */
+/** Adding, reading and changing are alike for everything that belongs to a farm. */
 const things = <P extends string, S extends z.ZodType, F extends z.ZodType, C extends z.ZodType>(
   one: string,
   path: P,
@@ -373,6 +373,14 @@ const things = <P extends string, S extends z.ZodType, F extends z.ZodType, C ex
     summary: `Add a ${one}`,
     request: { params: farmPath, body: body(fresh) },
     responses: { 201: json(answer, `The ${one}`), ...problems },
+  }),
+  get: createRoute({
+    method: "get",
+    path: `/v1/offices/{officeId}/farms/{farmId}/${path}/{id}`,
+    tags,
+    summary: `One ${one}, with the tag that a change to it names`,
+    request: { params: farmPath.extend({ id: Id }) },
+    responses: { 200: json(answer, `The ${one}`), ...problems },
   }),
   change: createRoute({
     method: "patch",

@@ -1,6 +1,17 @@
 import { createRoute, z } from "@hono/zod-openapi";
 import { ProblemSchema } from "../problem.ts";
-import { body, DoneSchema, farmPath, Id, Instant, json, officePath, problems } from "../shapes.ts";
+import {
+  body,
+  DoneSchema,
+  farmPath,
+  Id,
+  Instant,
+  json,
+  next,
+  officePath,
+  page,
+  problems,
+} from "../shapes.ts";
 
 /** Files in: read, shown, and only then saved, all or nothing. */
 
@@ -170,10 +181,11 @@ export const listImports = createRoute({
   path: `${farm}/imports`,
   tags,
   summary: "The farm's imports, newest first, without their rows",
-  request: { params: farmPath },
+  request: { params: farmPath, query: z.object(page(200)) },
   responses: {
     200: json(
       z.object({
+        next,
         imports: z.array(
           ImportSchema.pick({
             id: true,

@@ -2,7 +2,9 @@ import { type Actual, type Advisory, type AdvisoryDetail, adviceRoutes, type Exp
 import { advisories, answers, standingOrders, type Tx } from "@pith/db";
 import type { Answer } from "@pith/rules";
 import { and, arrayContains, desc, eq, getTableColumns, inArray, isNotNull, lt, sql } from "drizzle-orm";
+import { z } from "zod";
 import { type Ctx, inOffice } from "../context.ts";
+import { At, cursorOf, exactly, pageOf, placeAfter } from "../cursor.ts";
 import { found, notFound } from "../errors.ts";
 import { requireFarm } from "../farms/requireFarm.ts";
 import { saidIn } from "../ledger/rendered.ts";
@@ -19,17 +21,23 @@ type ListedRow = Omit<typeof advisories.$inferSelect, "answer"> & {
 };
 
 /** What was issued, newest first; a farmer sees their farms'. */
-export async function listAdvisories(ctx: Ctx, rawQuery: unknown): Promise<{ advisories: Advisory[] }> {
+export async function listAdvisories(
+  ctx: Ctx,
+  rawQuery: unknown,
+): Promise<{ advisories: Advisory[]; next: string | null }> {
   const query = queryOf(adviceRoutes.listAdvisories, rawQuery);
-  const { farmId, plantingId, open, automatic, standingOrderId, before, limit = 100 } = query;
+  const { farmId, plantingId, open, automatic, standingOrderId, before, after, limit = 100 } = query;
+  const from = after === undefined ? undefined : placeAfter(z.tuple([At, z.int()]), after);
   const rows = await inOffice(ctx, async (tx) => {
     if (farmId !== undefined) await requireFarm(tx, ctx, farmId);
     return tx
-      .select(listed)
+      .select({ ...listed, exactly: exactly(advisories.issuedAt) })
       .from(advisories)
       .where(
         and(
           eq(advisories.officeId, ctx.officeId),
+          from &&
+            sql`(${advisories.issuedAt}, ${advisories.ledgerSeq}) < (${from[0]}::timestamptz, ${from[1]}::bigint)`,
           farmId === undefined ? undefined : eq(advisories.farmId, farmId),
           plantingId === undefined ? undefined : arrayContains(advisories.plantingIds, [plantingId]),
           open === "yes" ? standsOpen(ctx) : undefined,
@@ -40,9 +48,10 @@ export async function listAdvisories(ctx: Ctx, rawQuery: unknown): Promise<{ adv
         ),
       )
       .orderBy(desc(advisories.issuedAt), desc(advisories.ledgerSeq))
-      .limit(limit);
+      .limit(limit + 1);
   });
-  return { advisories: await wireAdvisories(ctx, rows) };
+  const page = pageOf(rows, limit, (last) => cursorOf(last.exactly, last.ledgerSeq));
+  return { advisories: await wireAdvisories(ctx, page.rows), next: page.next };
 }
 
 /** One issued advice with its working. */

@@ -1,9 +1,11 @@
 import { type Alarm, adviceRoutes, type Draft, type DraftDetail } from "@pith/contract";
 import { drafts, secondReadings, type Tx } from "@pith/db";
 import type { Answer } from "@pith/rules";
-import { and, arrayContains, asc, eq, getTableColumns, isNull, lte, or } from "drizzle-orm";
+import { and, arrayContains, asc, count, eq, getTableColumns, gt, isNull, lte, or, sql } from "drizzle-orm";
+import { z } from "zod";
 import { recordAudit } from "../audit.ts";
 import { type Ctx, inOffice, requireAgent } from "../context.ts";
+import { cursorOf, pageOf, placeAfter } from "../cursor.ts";
 import { renewOutdated } from "../drafts/renewOutdated.ts";
 import { type Summary, saySummary } from "../drafts/summary.ts";
 import { found } from "../errors.ts";
@@ -20,29 +22,42 @@ import { type Names, peopleIn, readNames } from "./names.ts";
 const { answer: _, ...listed } = getTableColumns(drafts);
 type ListedRow = Omit<typeof drafts.$inferSelect, "answer">;
 
+type Round = { alarms: Alarm[]; drafts: Draft[]; total: number; next: string | null };
+
 /** Open drafts over all farms, most urgent first, and before them what is wrong with what comes in. */
-export async function getRound(ctx: Ctx, rawQuery: unknown): Promise<{ alarms: Alarm[]; drafts: Draft[] }> {
+export async function getRound(ctx: Ctx, rawQuery: unknown): Promise<Round> {
   requireAgent(ctx);
-  const { farmId, plantingId, all, setAside } = queryOf(adviceRoutes.getRound, rawQuery);
+  const query = queryOf(adviceRoutes.getRound, rawQuery);
+  const { farmId, plantingId, all, setAside, after, limit = 200 } = query;
+  const from = after === undefined ? undefined : placeAfter(z.tuple([z.number(), z.uuid()]), after);
   await renewOutdated(ctx);
   return inOffice(ctx, async (tx) => {
     if (farmId !== undefined) await requireFarm(tx, ctx, farmId);
     const today = ctx.now().toISOString().slice(0, 10);
-    const rows = await tx
+    const asked = and(
+      eq(drafts.officeId, ctx.officeId),
+      farmId === undefined ? undefined : eq(drafts.farmId, farmId),
+      plantingId === undefined ? undefined : arrayContains(drafts.plantingIds, [plantingId]),
+      all === "yes" ? undefined : eq(drafts.kind, "advice"),
+      setAside === "only" ? gt(drafts.setAsideUntil, today) : undefined,
+      setAside === undefined || setAside === "no"
+        ? or(isNull(drafts.setAsideUntil), lte(drafts.setAsideUntil, today))
+        : undefined,
+    );
+    const [counted] = await tx.select({ total: count() }).from(drafts).where(asked);
+    const more = await tx
       .select(listed)
       .from(drafts)
       .where(
-        and(
-          eq(drafts.officeId, ctx.officeId),
-          farmId === undefined ? undefined : eq(drafts.farmId, farmId),
-          plantingId === undefined ? undefined : arrayContains(drafts.plantingIds, [plantingId]),
-          all === "yes" ? undefined : eq(drafts.kind, "advice"),
-          setAside === "yes" ? undefined : or(isNull(drafts.setAsideUntil), lte(drafts.setAsideUntil, today)),
-        ),
+        and(asked, from && sql`(${drafts.orderKey}, ${drafts.id}) > (${from[0]}::float8, ${from[1]}::uuid)`),
       )
-      .orderBy(asc(drafts.orderKey), asc(drafts.id));
-    const names = await readNames(tx, ctx.officeId, farmId === undefined ? undefined : [farmId]);
+      .orderBy(asc(drafts.orderKey), asc(drafts.id))
+      .limit(limit + 1);
+    const { rows, next } = pageOf(more, limit, (last) => cursorOf(last.orderKey, last.id));
+    const names = await readNames(tx, ctx.officeId, [...new Set(rows.map((r) => r.farmId))]);
     return {
+      total: counted?.total ?? 0,
+      next,
       alarms: [...(await readAlarms(tx, ctx, farmId)), ...(await readSilence(tx, ctx, farmId))],
       drafts: await wireDrafts(tx, ctx, rows, names),
     };

@@ -59,4 +59,4 @@ function checkPeriods(field: string, periods: { what: string; from: string; to: 
   }
 }
 
-export const { add: addBed, change: changeBed } = verbsOf(bed);
+export const { get: getBed, add: addBed, change: changeBed } = verbsOf(bed);

@@ -5,6 +5,7 @@ import { standsOpen } from "../advice/standing.ts";
 import { recordAudit } from "../audit.ts";
 import { type Ctx, inOffice, requireAgent } from "../context.ts";
 import { found } from "../errors.ts";
+import { requireUnchanged } from "../unchanged.ts";
 import { bodyOf } from "../wellFormed.ts";
 import { listBeds } from "./listBeds.ts";
 import { listMaterials } from "./listMaterials.ts";
@@ -22,17 +23,21 @@ export const listFarms = (ctx: Ctx): Promise<{ farms: Farm[] }> =>
 export const getFarm = (ctx: Ctx, farmId: string): Promise<FarmDetail> =>
   inOffice(ctx, async (tx) => {
     await requireFarm(tx, ctx, farmId);
-    const at = { officeId: ctx.officeId, farmId };
-    return {
-      farm: await readFarm(tx, ctx, farmId),
-      sites: await listSites(tx, at),
-      valves: await listValves(tx, at),
-      beds: await listBeds(tx, at),
-      plantings: await listPlantings(tx, at),
-      materials: await listMaterials(tx, at),
-      structures: await listStructures(tx, at),
-    };
+    return readDetail(tx, ctx, farmId);
   });
+
+async function readDetail(tx: Tx, ctx: Ctx, farmId: string): Promise<FarmDetail> {
+  const at = { officeId: ctx.officeId, farmId };
+  return {
+    farm: await readFarm(tx, ctx, farmId),
+    sites: await listSites(tx, at),
+    valves: await listValves(tx, at),
+    beds: await listBeds(tx, at),
+    plantings: await listPlantings(tx, at),
+    materials: await listMaterials(tx, at),
+    structures: await listStructures(tx, at),
+  };
+}
 
 /** A new client farm. */
 export async function addFarm(ctx: Ctx, raw: unknown): Promise<Farm> {
@@ -52,6 +57,7 @@ export async function changeFarm(ctx: Ctx, farmId: string, raw: unknown): Promis
   const input = bodyOf(farmRoutes.changeFarm, raw);
   return inOffice(ctx, async (tx) => {
     await lockFarm(tx, ctx, farmId);
+    if (ctx.ifMatch !== undefined) await requireUnchanged(ctx, await readDetail(tx, ctx, farmId));
     if (Object.keys(input).length > 0) {
       await tx
         .update(farms)

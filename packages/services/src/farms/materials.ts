@@ -20,4 +20,4 @@ const material: Thing<Material, BodyOf<typeof farmRoutes.materials.add>> = {
   },
 };
 
-export const { add: addMaterial, change: changeMaterial } = verbsOf(material);
+export const { get: getMaterial, add: addMaterial, change: changeMaterial } = verbsOf(material);

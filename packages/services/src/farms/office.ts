@@ -6,6 +6,7 @@ import { recordAudit } from "../audit.ts";
 import { type Ctx, inOffice, requireAgent } from "../context.ts";
 import { adviseOffice } from "../drafts/adviseAgain.ts";
 import { found } from "../errors.ts";
+import { requireUnchanged } from "../unchanged.ts";
 import { bodyOf } from "../wellFormed.ts";
 
 /** The office and its settings. */
@@ -22,6 +23,14 @@ export async function changeOfficeSettings(ctx: Ctx, raw: unknown): Promise<Offi
     }
   }
   const office = await inOffice(ctx, async (tx) => {
+    if (ctx.ifMatch !== undefined) {
+      await tx
+        .select({ id: offices.id })
+        .from(offices)
+        .where(eq(offices.id, ctx.officeId))
+        .for("no key update");
+      await requireUnchanged(ctx, await readOffice(tx, ctx.officeId));
+    }
     await tx.update(offices).set({ settings }).where(eq(offices.id, ctx.officeId));
     await recordAudit(tx, ctx, {
       action: "office.settings",

@@ -61,4 +61,4 @@ const planting: Thing<Planting, BodyOf<typeof farmRoutes.plantings.add>> = {
   },
 };
 
-export const { add: addPlanting, change: changePlanting } = verbsOf(planting);
+export const { get: getPlanting, add: addPlanting, change: changePlanting } = verbsOf(planting);

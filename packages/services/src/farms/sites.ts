@@ -91,4 +91,4 @@ const site: Thing<Site, Value> = {
   },
 };
 
-export const { add: addSite, change: changeSite } = verbsOf(site);
+export const { get: getSite, add: addSite, change: changeSite } = verbsOf(site);

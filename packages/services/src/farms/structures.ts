@@ -45,4 +45,4 @@ const structure: Thing<Structure, BodyOf<typeof farmRoutes.structures.add>> = {
   },
 };
 
-export const { add: addStructure, change: changeStructure } = verbsOf(structure);
+export const { get: getStructure, add: addStructure, change: changeStructure } = verbsOf(structure);

@@ -5,9 +5,10 @@ import { recordAudit } from "../audit.ts";
 import { type Ctx, inOffice, requireAgent } from "../context.ts";
 import { adviseFarm } from "../drafts/adviseFarm.ts";
 import { found } from "../errors.ts";
+import { requireUnchanged } from "../unchanged.ts";
 import { schemaOf } from "../wellFormed.ts";
 import type { OfFarm } from "./ofFarm.ts";
-import { lockFarm } from "./requireFarm.ts";
+import { lockFarm, requireFarm } from "./requireFarm.ts";
 
 type BodyRoute = { request: { body: { content: { "application/json": { schema: z.ZodType } } } } };
 
@@ -22,7 +23,7 @@ export interface Thing<View extends { id: string }, Value> {
   check(tx: Tx, at: OfFarm, id: string, value: Value): Promise<void>;
 }
 
-/** The two verbs of a thing: agents add it, and change some of its fields; what depends on it is advised again. */
+/** The verbs of a thing: whoever sees the farm reads it; agents add it, and change some of its fields; what depends on it is advised again. */
 export function verbsOf<View extends { id: string }, Value>(thing: Thing<View, Value>) {
   const keep = (
     ctx: Ctx,
@@ -44,6 +45,11 @@ export function verbsOf<View extends { id: string }, Value>(thing: Thing<View, V
   const one = async (tx: Tx, at: OfFarm, id: string) => (await thing.list(tx, at)).find((t) => t.id === id);
 
   return {
+    get: (ctx: Ctx, farmId: string, id: string): Promise<View> =>
+      inOffice(ctx, async (tx) => {
+        await requireFarm(tx, ctx, farmId);
+        return found(await one(tx, { officeId: ctx.officeId, farmId }, id), thing.one);
+      }),
     async add(ctx: Ctx, farmId: string, raw: unknown): Promise<View> {
       requireAgent(ctx);
       const value = parseAtTheDoor(schemaOf(thing.routes.add), raw) as Value;
@@ -54,6 +60,7 @@ export function verbsOf<View extends { id: string }, Value>(thing: Thing<View, V
       const changes = parseAtTheDoor(schemaOf(thing.routes.change), raw) as Partial<Value>;
       return keep(ctx, farmId, id, "change", async (tx, at) => {
         const known = found(await one(tx, at, id), thing.one);
+        await requireUnchanged(ctx, known);
         return parseAtTheDoor(schemaOf(thing.routes.add), { ...known, ...changes }) as Value;
       });
     },

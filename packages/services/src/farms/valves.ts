@@ -28,4 +28,4 @@ const valve: Thing<Valve, BodyOf<typeof farmRoutes.valves.add>> = {
   check: (tx, at, _id, value) => belongsHere(tx, at, "site", "siteId", value.siteId),
 };
 
-export const { add: addValve, change: changeValve } = verbsOf(valve);
+export const { get: getValve, add: addValve, change: changeValve } = verbsOf(valve);

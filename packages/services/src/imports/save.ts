@@ -1,11 +1,14 @@
-import type { Import } from "@pith/contract";
+import { type Import, importRoutes } from "@pith/contract";
 import { forecasts, imports, soilTests, type Tx } from "@pith/db";
-import { and, desc, eq, sql } from "drizzle-orm";
+import { and, desc, eq, getTableColumns, sql } from "drizzle-orm";
+import { z } from "zod";
 import { recordAudit } from "../audit.ts";
 import { type Ctx, inOffice, nowOf, requireAgent } from "../context.ts";
+import { At, cursorOf, exactly, pageOf, placeAfter } from "../cursor.ts";
 import { adviseFarm } from "../drafts/adviseFarm.ts";
 import { found, ServiceError } from "../errors.ts";
 import { lockFarm, requireFarm } from "../farms/requireFarm.ts";
+import { queryOf } from "../wellFormed.ts";
 import { compareWithStored } from "./duplicates.ts";
 import { rememberColumns } from "./labMappings.ts";
 import { Stopped, step, type Watch } from "./progress.ts";
@@ -18,17 +21,27 @@ export async function getImport(ctx: Ctx, farmId: string, importId: string): Pro
 }
 
 /** The farm's imports, newest first, without their rows. */
-export async function listImports(ctx: Ctx, farmId: string) {
+export async function listImports(ctx: Ctx, farmId: string, rawQuery: unknown) {
   requireAgent(ctx);
+  const { after, limit = 100 } = queryOf(importRoutes.listImports, rawQuery);
+  const from = after === undefined ? undefined : placeAfter(z.tuple([At, z.uuid()]), after);
   return inOffice(ctx, async (tx) => {
     await requireFarm(tx, ctx, farmId);
-    const rows = await tx
-      .select()
+    const more = await tx
+      .select({ ...getTableColumns(imports), exactly: exactly(imports.createdAt) })
       .from(imports)
-      .where(and(eq(imports.officeId, ctx.officeId), eq(imports.farmId, farmId)))
-      .orderBy(desc(imports.createdAt))
-      .limit(100);
+      .where(
+        and(
+          eq(imports.officeId, ctx.officeId),
+          eq(imports.farmId, farmId),
+          from && sql`(${imports.createdAt}, ${imports.id}) < (${from[0]}::timestamptz, ${from[1]}::uuid)`,
+        ),
+      )
+      .orderBy(desc(imports.createdAt), desc(imports.id))
+      .limit(limit + 1);
+    const { rows, next } = pageOf(more, limit, (last) => cursorOf(last.exactly, last.id));
     return {
+      next,
       imports: rows.map(({ id, kind, fileName, status, createdAt, acceptedCount, refusedCount }) => ({
         id,
         kind,

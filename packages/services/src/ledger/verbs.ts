@@ -1,7 +1,9 @@
 import { adviceRoutes, type LedgerEntry } from "@pith/contract";
 import { ledgerEntries } from "@pith/db";
 import { and, desc, eq, lt } from "drizzle-orm";
+import { z } from "zod";
 import { type Ctx, inOffice, requireAgent } from "../context.ts";
+import { cursorOf, pageOf, placeAfter } from "../cursor.ts";
 import { requireFarm } from "../farms/requireFarm.ts";
 import { queryOf } from "../wellFormed.ts";
 import type { Verdict } from "./chain.ts";
@@ -10,9 +12,13 @@ import { verifyChain } from "./verify.ts";
 import { wireEntry } from "./wireEntry.ts";
 
 /** The ledger, newest first. */
-export async function listLedger(ctx: Ctx, rawQuery: unknown): Promise<{ entries: LedgerEntry[] }> {
+export async function listLedger(
+  ctx: Ctx,
+  rawQuery: unknown,
+): Promise<{ entries: LedgerEntry[]; next: string | null }> {
   requireAgent(ctx);
-  const { farmId, before, limit = 100 } = queryOf(adviceRoutes.listLedger, rawQuery);
+  const { farmId, before, after, limit = 100 } = queryOf(adviceRoutes.listLedger, rawQuery);
+  const from = after === undefined ? undefined : placeAfter(z.tuple([z.int()]), after)[0];
   return inOffice(ctx, async (tx) => {
     if (farmId !== undefined) await requireFarm(tx, ctx, farmId);
     const rows = await tx
@@ -23,11 +29,13 @@ export async function listLedger(ctx: Ctx, rawQuery: unknown): Promise<{ entries
           eq(ledgerEntries.officeId, ctx.officeId),
           farmId === undefined ? undefined : eq(ledgerEntries.farmId, farmId),
           before === undefined ? undefined : lt(ledgerEntries.seq, before),
+          from === undefined ? undefined : lt(ledgerEntries.seq, from),
         ),
       )
       .orderBy(desc(ledgerEntries.seq))
-      .limit(limit);
-    return { entries: rows.map(wireEntry) };
+      .limit(limit + 1);
+    const page = pageOf(rows, limit, (last) => cursorOf(last.seq));
+    return { entries: page.rows.map(wireEntry), next: page.next };
   });
 }
 

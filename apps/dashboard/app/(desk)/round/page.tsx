@@ -1,4 +1,4 @@
-import { adviceRoutes, deliveryRoutes, type Draft, farmRoutes } from "@pith/contract";
+import { adviceRoutes, type Draft, deliveryRoutes, farmRoutes } from "@pith/contract";
 import type { Metadata } from "next";
 import Link from "next/link";
 import { getTranslations } from "next-intl/server";
@@ -22,6 +22,7 @@ const MOST_AUTOMATIC = 10;
 interface Asked extends Record<string, string | undefined> {
   farm?: string;
   show?: string;
+  after?: string;
 }
 
 export async function generateMetadata(): Promise<Metadata> {
@@ -37,23 +38,29 @@ export default async function RoundPage({ searchParams }: { searchParams: Promis
     readerZone(),
     getTranslations("round"),
   ]);
-  const [{ alarms, drafts }, { farms }, { advisories: automatic }, { calls }] = await Promise.all([
-    call(adviceRoutes.getRound, {
-      params: { officeId },
-      query: {
-        farmId: asked.farm || undefined,
-        all: asked.show === "all" ? "yes" : undefined,
-        setAside: asked.show === "aside" ? "yes" : undefined,
-      },
-    }),
-    call(farmRoutes.listFarms, { params: { officeId } }),
-    call(adviceRoutes.listAdvisories, {
-      params: { officeId },
-      query: { farmId: asked.farm || undefined, automatic: "yes", open: "yes", limit: MOST_AUTOMATIC },
-    }),
-    call(deliveryRoutes.listCalls, { params: { officeId } }),
-  ]);
-  const shown = asked.show === "aside" ? drafts.filter((d) => d.setAsideUntil !== null) : drafts;
+  const [{ alarms, drafts, total, next }, { farms }, { advisories: automatic }, { calls }] =
+    await Promise.all([
+      call(adviceRoutes.getRound, {
+        params: { officeId },
+        query: {
+          farmId: asked.farm || undefined,
+          all: asked.show === "all" ? "yes" : undefined,
+          setAside: asked.show === "aside" ? "only" : undefined,
+          after: asked.after || undefined,
+        },
+      }),
+      call(farmRoutes.listFarms, { params: { officeId } }),
+      call(adviceRoutes.listAdvisories, {
+        params: { officeId },
+        query: { farmId: asked.farm || undefined, automatic: "yes", open: "yes", limit: MOST_AUTOMATIC },
+      }),
+      call(deliveryRoutes.listCalls, { params: { officeId } }),
+    ]);
+  const further = new URLSearchParams(
+    Object.entries({ farm: asked.farm, show: asked.show, after: next ?? undefined }).flatMap(
+      ([name, value]) => (value ? [[name, value]] : []),
+    ),
+  );
   const today = todayIn(zone);
 
   const waiting = drafts.filter((d) => d.second !== null && !d.second.changed && d.second.sentBack === null);
@@ -66,7 +73,7 @@ export default async function RoundPage({ searchParams }: { searchParams: Promis
         notes={<p className="keys faint">{t.rich("keys", { kbd: (chunks) => <kbd>{chunks}</kbd> })}</p>}
       >
         <h1>{t("title")}</h1>
-        <p className="decision-under">{t("count", { count: shown.length })}</p>
+        <p className="decision-under">{t("count", { count: total })}</p>
         <form className="filters" method="get">
           <div className="field">
             <label htmlFor="farm">{t("farm")}</label>
@@ -116,16 +123,25 @@ export default async function RoundPage({ searchParams }: { searchParams: Promis
           <Automatic advisories={automatic} zone={zone} />
         </Row>
       )}
-      {shown.length === 0 ? (
+      {drafts.length === 0 ? (
         <Row>
           <p>{asked.farm || asked.show ? t("emptyFiltered") : t("empty")}</p>
         </Row>
       ) : (
         <RoundKeys>
-          {shown.map((draft) => (
+          {drafts.map((draft) => (
             <Entry key={draft.id} draft={draft} zone={zone} today={today} />
           ))}
         </RoundKeys>
+      )}
+      {next !== null && (
+        <Row>
+          <p>
+            <Link className="tap" href={`/round?${further}`}>
+              {t("further")}
+            </Link>
+          </p>
+        </Row>
       )}
       <Row>
         <form action={adviseAgain.bind(null, asked.farm ?? null)}>
