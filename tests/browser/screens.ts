@@ -79,10 +79,21 @@ export async function findScreens(): Promise<Screen[]> {
   const [mine, theirs] = [as("agent"), as("farmer")];
   return [
     { name: "sign-in", path: "/sign-in" },
+    { name: "sign-in-code", path: "/sign-in/code" },
+    { name: "sign-in-by-link", path: "/sign-in/by-link" },
+    { name: "sign-in-forgotten", path: "/sign-in/forgotten" },
+    { name: "sign-in-link", path: "/sign-in/link" },
+    { name: "sign-in-confirm", path: "/sign-in/confirm" },
+    { name: "sign-in-new-password", path: "/sign-in/new-password" },
+    { name: "join", path: "/join" },
     // One farm's part: the checks look at every letter, and one entry is like another.
     mine("round", `/round?farm=${farmId}`),
     mine("round-all", `/round?show=all&farm=${farmId}`),
     mine("office", "/office"),
+    mine("people", "/office/people"),
+    mine("audit", "/office/audit"),
+    mine("account", "/account"),
+    mine("second-step", "/account/second-step"),
     mine("work", "/office/work"),
     mine("keeping", "/office/keeping"),
     mine("delivery-settings", "/account/delivery"),

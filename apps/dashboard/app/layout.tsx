@@ -12,6 +12,7 @@ import "../styles/sheet.css";
 import "../styles/bedPlan.css";
 import "../styles/timeline.css";
 import "../styles/trials.css";
+import "../styles/people.css";
 import "../styles/sensors.css";
 import "../styles/print.css";
 import { GeistSans } from "geist/font/sans";

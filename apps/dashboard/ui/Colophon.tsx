@@ -1,4 +1,5 @@
 import { cookies } from "next/headers";
+import Link from "next/link";
 import { getTranslations } from "next-intl/server";
 import { signOut } from "../features/session/actions.ts";
 import { chooseTheme } from "../features/session/theme.ts";
@@ -28,7 +29,12 @@ export async function Colophon({ seat }: { seat: Seat | null }) {
         </form>
         {seat && (
           <form action={signOut}>
-            <span>{t("signedInAs", { name: seat.name })}</span>
+            <span>
+              {t.rich("signedInAs", {
+                name: seat.name,
+                account: (chunks) => <Link href="/account">{chunks}</Link>,
+              })}
+            </span>
             <button type="submit" className="quiet">
               {t("signOut")}
             </button>

@@ -2,6 +2,7 @@ import Link from "next/link";
 import { getTranslations } from "next-intl/server";
 import { homeOf, type Seat } from "../server/seat.ts";
 import { NavLink } from "./NavLink.tsx";
+import { OfficeName } from "./OfficeName.tsx";
 
 const PLACES = {
   agent: ["round", "farms", "evidence", "ledger", "office"],
@@ -17,8 +18,8 @@ export async function Masthead({ seat }: { seat: Seat | null }) {
         <Link href={seat ? homeOf(seat.role) : "/"} className="wordmark">
           Pith
         </Link>
-        {seat && <span className="office">{seat.officeName}</span>}
-        {seat && (
+        {seat && <OfficeName seat={seat} label={t("changeOffice")} />}
+        {seat && !seat.needsSecondStep && (
           <nav aria-label={t("label")}>
             <ul>
               {PLACES[seat.role].map((place) => (

@@ -1,12 +1,13 @@
 /** What an office looks after, in the order in which the office page lists it. Each has its words under `office.pages`. */
 export interface OfficePage {
-  key: "settings" | "guides" | "ledger" | "standingOrders" | "keeping" | "webhooks" | "work";
+  key: "settings" | "guides" | "ledger" | "standingOrders" | "keeping" | "webhooks" | "work" | "people" | "audit";
   href: string;
   /** For a lead alone. */
   lead?: true;
 }
 
 export const OFFICE_PAGES: readonly OfficePage[] = [
+  { key: "people", href: "/office/people" },
   { key: "settings", href: "/settings" },
   { key: "guides", href: "/guides" },
   { key: "work", href: "/office/work" },
@@ -14,4 +15,5 @@ export const OFFICE_PAGES: readonly OfficePage[] = [
   { key: "ledger", href: "/ledger" },
   { key: "keeping", href: "/office/keeping", lead: true },
   { key: "webhooks", href: "/office/webhooks", lead: true },
+  { key: "audit", href: "/office/audit", lead: true },
 ];

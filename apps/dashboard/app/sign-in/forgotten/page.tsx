@@ -1,0 +1,27 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { getTranslations } from "next-intl/server";
+import { askForLetter } from "../../../features/session/actions.ts";
+import { LineForm } from "../../../features/session/LineForm.tsx";
+import { WayIn } from "../../../features/session/WayIn.tsx";
+
+export async function generateMetadata(): Promise<Metadata> {
+  const t = await getTranslations("signIn");
+  return { title: t("forgottenTitle") };
+}
+
+export default async function ForgottenPage() {
+  const t = await getTranslations("signIn");
+  return (
+    <WayIn title={t("forgottenTitle")} notes={<p>{t("letterNotes")}</p>}>
+      <p>{t("forgottenAbout")}</p>
+      <LineForm
+        action={askForLetter.bind(null, "forgotten")}
+        lines={[{ name: "email", label: t("email"), type: "email", autoComplete: "username" }]}
+        submit={t("sendLetter")}
+        busy={t("sending")}
+        beside={<Link href="/sign-in">{t("withPassword")}</Link>}
+      />
+    </WayIn>
+  );
+}
