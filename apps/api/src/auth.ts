@@ -1,5 +1,5 @@
-import { type AuthDb, authTables } from "@pith/db";
 import {
+  type AuthDb,
   accountOf,
   CONFIRM_LASTS_HOURS,
   confirmLetter,
@@ -41,7 +41,7 @@ export function createAuth({ authDb, post, secret, baseUrl, trustedOrigins }: Au
     baseURL: baseUrl,
     secret,
     trustedOrigins,
-    database: drizzleAdapter(authDb.drizzle, { provider: "pg", schema: authTables }),
+    database: drizzleAdapter(authDb.drizzle, { provider: "pg", schema: authDb.tables }),
     emailAndPassword: {
       enabled: true,
       disableSignUp: true,

@@ -1,6 +1,5 @@
 import type { OpenAPIHono } from "@hono/zod-openapi";
-import type { AuthDb } from "@pith/db";
-import type { Ctx, Memberships, Post } from "@pith/services";
+import type { AuthDb, Ctx, Memberships, Post } from "@pith/services";
 import type { Auth } from "./auth.ts";
 import type { Limits } from "./middleware/limits.ts";
 

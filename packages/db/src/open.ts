@@ -42,6 +42,7 @@ export function openAuthDatabase(url: string, options: PoolOptions) {
   const client = connect(url, options);
   return {
     drizzle: drizzle(client, { schema: authTables }),
+    tables: authTables,
     close: (): Promise<void> => client.end({ timeout: 5 }),
   };
 }

@@ -1,4 +1,5 @@
 /** The use-cases: one verb a file, called by a route, a job and a script alike. */
+export type { AuthDb } from "@pith/db";
 
 export { ClaimLost } from "@pith/db";
 export { getAdvisory, listAdvisories, markRead } from "./advice/advisories.ts";

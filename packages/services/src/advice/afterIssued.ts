@@ -2,8 +2,8 @@ import type { Tx } from "@pith/db";
 import { recordAudit } from "../audit.ts";
 import { type Ctx, nowOf } from "../context.ts";
 import { tellOfIssued } from "../delivery/tellOfIssued.ts";
+import type { Authority } from "./authority.ts";
 import type { Advice } from "./freshAnswer.ts";
-import type { Authority } from "./issue.ts";
 
 /** An advice that is going out in this transaction. */
 export interface JustIssued {

@@ -6,21 +6,11 @@ import { issuedAnswer } from "../ledger/body.ts";
 import { LANGUAGES, sealed } from "../ledger/rendered.ts";
 import { sayAnswer } from "../saying/sayAnswer.ts";
 import { afterIssued } from "./afterIssued.ts";
+import type { Authority } from "./authority.ts";
 import { thisDraft } from "./drafts.ts";
 import type { Fresh } from "./freshAnswer.ts";
-import type { Issuing } from "./issuing.ts";
 import { readNames } from "./names.ts";
 import { expiryOf, standsOpen } from "./standing.ts";
-
-/** On whose word it goes out: an agent's, two agents', or nobody's but a standing order's. */
-export interface Authority {
-  /** The agent under whose name; null where a standing order issues. */
-  agentId: string | null;
-  confirmedBy: string | null;
-  standingOrder: Issuing["standingOrder"];
-  /** The agent's own words, kept already. */
-  note: { id: string; sha256: string } | null;
-}
 
 /**
  * Issues what was just computed: the one way from a draft to an advice, whoever says yes. Advice, state, what it takes

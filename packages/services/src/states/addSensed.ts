@@ -1,8 +1,18 @@
-import type { Tx } from "@pith/db";
-import { addDays, localDay } from "@pith/rules";
+import type { plantings, plantTemperatures, sites, soilWaterReadings, Tx } from "@pith/db";
+import { addDays, localDay, type WeatherDay } from "@pith/rules";
+import type { listBeds } from "../farms/listBeds.ts";
 import type { OfFarm } from "../farms/ofFarm.ts";
 import { type SensedAir, sensedAir, sensedSoilWater, withSensed } from "../sensors/sensed.ts";
-import type { FarmFacts } from "./facts.ts";
+
+/** What of a farm's facts sensors have a word in. */
+interface Told {
+  asOf: string;
+  sites: Map<string, { row: typeof sites.$inferSelect; today: string; weather: WeatherDay[] }>;
+  beds: Awaited<ReturnType<typeof listBeds>>;
+  plantings: (typeof plantings.$inferSelect)[];
+  temperatures: (typeof plantTemperatures.$inferSelect)[];
+  soilWater: Pick<typeof soilWaterReadings.$inferSelect, "bedId" | "at" | "kind" | "depthCm" | "value">[];
+}
 
 /** A sensor's word of the soil is read as far back as a hand's. */
 const SOIL_WATER_DAYS = 60;
@@ -12,7 +22,7 @@ const SOIL_WATER_DAYS = 60;
  * station filled, air under a cover is the air at the plants that stand under it, and water in a bed's soil is read with
  * what was read by hand. Flags and sums are as far as they were settled last.
  */
-export async function addSensed(tx: Tx, at: OfFarm, facts: FarmFacts, since: string): Promise<FarmFacts> {
+export async function addSensed<F extends Told>(tx: Tx, at: OfFarm, facts: F, since: string): Promise<F> {
   for (const site of facts.sites.values()) {
     const days = await withSensed(tx, { ...at, siteId: site.row.id }, site.weather, {
       from: since,
@@ -31,7 +41,7 @@ export async function addSensed(tx: Tx, at: OfFarm, facts: FarmFacts, since: str
 }
 
 /** A reading is a planting's where it stands in that bed since, and that cover stood over it on the day. */
-function atPlants(at: OfFarm, facts: FarmFacts, air: SensedAir[]): FarmFacts["temperatures"] {
+function atPlants(at: OfFarm, facts: Told, air: SensedAir[]): Told["temperatures"] {
   if (air.length === 0) return [];
   return facts.plantings.flatMap((planting) => {
     const { setOutOn } = planting;
