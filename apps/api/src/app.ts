@@ -78,7 +78,8 @@ export function createApp(deps: AppDeps): App {
   app.use("/v1/invitations/*", connections(deps.connect), storableText);
   app.use("/v1/me", connections(deps.connect));
   app.use("/v1/me/*", connections(deps.connect));
-  for (const open of ["/v1/calendars/*", "/v1/stop-mail/*"]) app.use(open, connections(deps.connect));
+  for (const open of ["/v1/calendars/*", "/v1/stop-mail/*"])
+    app.use(open, perAddress, connections(deps.connect));
   for (const open of ["/v1/quantities/*", "/v1/rules", "/v1/advise", "/v1/openapi.json", "/v1/docs"]) {
     app.use(open, perAddress, negotiated);
   }
