@@ -46,6 +46,8 @@ export async function wantRun(ctx: Ctx, raw: unknown): Promise<Run> {
 
 /** Has what failed for good done again, from the first try. */
 export async function retryRun(ctx: Ctx, id: string): Promise<Run> {
+  // Whoever may see it is told that they may not; to others it is not there.
+  await getRun(ctx, id);
   requireLead(ctx);
   await inOffice(ctx, async (tx) => {
     const [row] = await tx
