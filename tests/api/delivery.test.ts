@@ -3,6 +3,8 @@ import type { AddressInfo } from "node:net";
 import PostalMime from "postal-mime";
 import { SMTPServer } from "smtp-server";
 import { afterAll, afterEach, beforeAll, describe, expect, test } from "vitest";
+import { z } from "zod";
+import { deliveryMeansOf, deliverySettings } from "../../apps/api/src/worker/deliveryMeans.ts";
 import { openMail } from "../../apps/api/src/worker/openMail.ts";
 import { callFrom } from "../../packages/services/src/delivery/callFrom.ts";
 import { placesOf } from "../../packages/services/src/delivery/textOf.ts";
@@ -16,11 +18,15 @@ import {
   listener,
   means,
   newBrowser,
+  PUSH,
+  pushTo,
   secrets,
   texts,
 } from "./deliverySupport.ts";
 import { furnish, issue, openAdvice } from "./furnish.ts";
 import { type Api, startApi } from "./support.ts";
+
+const settingsFrom = (env: object) => z.object(deliverySettings).parse(env);
 
 /** How issued advice reaches people: a real database, a real mail server, a push service that opens what it gets. */
 
@@ -36,6 +42,7 @@ beforeAll(async () => {
   api = await startApi(START, { delivery: means });
   await furnish(api);
   outside = await listener();
+  pushTo.url = outside.url;
   smtp = new SMTPServer({
     authOptional: true,
     disabledCommands: ["STARTTLS", "AUTH"],
@@ -331,7 +338,7 @@ describe("web push", () => {
   const browsersPath = () => `/v1/me/offices/${api.office.id}/browsers`;
   const subscribe = async (path: string) => {
     const browser = newBrowser();
-    const body = { endpoint: `${outside.url}/${path}`, keys: browser.keys };
+    const body = { endpoint: `${PUSH}/${path}`, keys: browser.keys };
     const { body: added } = await api.as(api.farmer).post(browsersPath(), body).expect(201);
     return { ...browser, id: added.id as string };
   };
@@ -372,7 +379,7 @@ describe("web push", () => {
       verify("sha256", Buffer.from(`${head}.${claims}`), signed, Buffer.from(signature ?? "", "base64url")),
     ).toBe(true);
     const said = JSON.parse(Buffer.from(claims ?? "", "base64url").toString());
-    expect(said).toMatchObject({ aud: outside.url, sub: "mailto:office@aldertarn.example" });
+    expect(said).toMatchObject({ aud: PUSH, sub: "mailto:office@aldertarn.example" });
     expect(await outbox()).toMatchObject([{ channel: "push", state: "sent" }]);
   });
 
@@ -387,9 +394,36 @@ describe("web push", () => {
     expect(body.browsers).toEqual([]);
   });
 
+  test("one that lets us wait is asked once an errand, beside the others and not before them", async () => {
+    await want({ mail: "off" });
+    for (const path of ["slow-1", "slow-2"]) await subscribe(path);
+    for (const decision of ["Water valve 1.", "Water valve 2.", "Water valve 3."])
+      await issueThis(api, { decision });
+    let [asked, atOnce, most] = [0, 0, 0];
+    const post = async () => {
+      asked += 1;
+      most = Math.max(most, ++atOnce);
+      await new Promise((done) => setImmediate(done));
+      atOnce -= 1;
+      return { status: null, outcome: "no answer in ten seconds", tookMs: 10_000 };
+    };
+    const slow = doTask(ctxOf(api, { delivery: { ...means, post } }), "deliver", { id: api.farmer.id });
+    await expect(slow).rejects.toThrow("3 could not be handed over");
+    expect([asked, most]).toEqual([2, 2]);
+  });
+
+  test("never goes to this machine, where webhooks may", async () => {
+    const body = { endpoint: `${outside.url}/inside`, keys: newBrowser().keys };
+    await api.as(api.farmer).post(browsersPath(), body).expect(422);
+    const { post, postHook } = deliveryMeansOf({ ...settingsFrom({}), PITH_LOCAL_HOOKS: "yes" });
+    const letter = { url: `${outside.url}/x`, headers: {}, body: "" };
+    expect(await post?.(letter)).toMatchObject({ status: null, outcome: "not a public address" });
+    expect(await postHook?.(letter)).toMatchObject({ status: 201 });
+  });
+
   test("the first browser turns push on; the same again is the same; taking it away ends it", async () => {
     const browser = newBrowser();
-    const body = { endpoint: `${outside.url}/again`, keys: browser.keys };
+    const body = { endpoint: `${PUSH}/again`, keys: browser.keys };
     const first = await api.as(api.reader).post(browsersPath(), body).expect(201);
     const again = await api.as(api.reader).post(browsersPath(), body).expect(201);
     expect(again.body.id).toBe(first.body.id);

@@ -13,6 +13,10 @@ import type { Api } from "./support.ts";
 
 export const secrets = newSecrets();
 export const texts: { to: string; text: string }[] = [];
+/** Where browsers' push services are; it leads to whoever listens for them. */
+export const PUSH = "https://push.example";
+export const pushTo = { url: "" };
+const local = guardedPost({ localToo: true });
 /** Everything is set up, and outside is this very machine. */
 export const means: DeliveryMeans = {
   dashboardUrl: "http://dashboard.test",
@@ -21,7 +25,8 @@ export const means: DeliveryMeans = {
   text: { send: async (to, text) => void texts.push({ to, text }) },
   sealKey: secrets.sealKey,
   localHooks: true,
-  post: guardedPost({ localToo: true }),
+  post: (letter) => local({ ...letter, url: letter.url.replace(PUSH, pushTo.url) }),
+  postHook: local,
 };
 
 export const ctxOf = (api: Api, over: Partial<Ctx> = {}): Ctx => ({

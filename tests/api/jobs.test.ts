@@ -215,6 +215,31 @@ test("what is wanted anew while it is being done is done again after it", async 
   });
 });
 
+test("an office whose webhooks let it wait holds up nobody: one at a time, and after what people wait for", async () => {
+  let release = (): void => {};
+  const hanging = new Promise<void>((done) => {
+    release = done;
+  });
+  const hook = vi.spyOn(tasks, "send-webhook").mockImplementation(() => hanging);
+  const carried = vi.spyOn(tasks, "deliver").mockResolvedValue();
+  const id = () => ({ id: globalThis.crypto.randomUUID() });
+  for (let n = 0; n < 3; n++) await want("send-webhook", id());
+  await want("deliver", id());
+  const order = await queue`select t.identifier as task, j.priority from jobs._private_jobs j
+    join jobs._private_tasks t on t.id = j.task_id order by j.priority, j.run_at`;
+  expect(order.map((row) => [row.task, row.priority])).toEqual([
+    ["deliver", -10],
+    ...Array(3).fill(["send-webhook", 10]),
+  ]);
+  work({ concurrency: 2 });
+  await until(async () => expect(hook).toHaveBeenCalledTimes(1));
+  await want("deliver", id());
+  await until(async () => expect(carried).toHaveBeenCalledTimes(2));
+  expect(hook).toHaveBeenCalledTimes(1);
+  release();
+  await until(async () => expect(hook).toHaveBeenCalledTimes(3));
+});
+
 test("the list comes a page at a time, newest first", async () => {
   for (const key of ["a", "b", "c"]) {
     await want("advise-office", {}, { key });

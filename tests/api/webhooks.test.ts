@@ -203,6 +203,15 @@ test("pauses add up to three days and a bit: 5 s, 5 and 30 min, 2, 5, 10, 14, 20
   expect(PAUSES_MS.reduce((sum, ms) => sum + ms, 0)).toBe((75 * 3600 + 35 * 60 + 5) * 1000);
 });
 
+test("three tests of an address wait at once and no more", async () => {
+  const { webhook } = await add();
+  const again = () => api.as(api.lead).post(`${path()}/${webhook.id}/test`);
+  for (let n = 0; n < 3; n++) await again().expect(201);
+  expect((await again().expect(409)).body.detail).toBe("3 tests of this address wait already.");
+  await sendAll();
+  await again().expect(201);
+});
+
 test("410 turns it off at once; taking it away takes its secret too", async () => {
   const { webhook } = await add();
   outside.answer.status = 410;

@@ -16,8 +16,14 @@ create table jobs.migrations (
   breaking boolean not null default false
 );
 
--- What an office may want, and how often it is tried. Kept like the code's list by whoever migrates.
-create table jobs.tasks_of_offices (task text primary key, attempts integer not null check (attempts between 1 and 25));
+-- What an office may want, how often it is tried, and what goes before what (the smaller first). What waits for somebody
+-- outside is done one at a time for each office. Kept like the code's list by whoever migrates.
+create table jobs.tasks_of_offices (
+  task text primary key,
+  attempts integer not null check (attempts between 1 and 25),
+  priority integer not null,
+  one_at_a_time boolean not null
+);
 
 -- Wants a job for the office of the transaction, and answers its number. The office is not an argument: nobody can want
 -- anything for another. What waits under the same key is wanted once. Ids only; what to do is read when it is done.
@@ -25,17 +31,18 @@ create function jobs.enqueue(wanted text, farm uuid, about uuid, key text, at ti
 language plpgsql security definer set search_path = pg_catalog, pg_temp as $$
 declare
   office uuid := nullif(current_setting('app.office_id', true), '')::uuid;
-  tries integer := (select t.attempts from jobs.tasks_of_offices t where t.task = wanted);
+  kind jobs.tasks_of_offices := (select t from jobs.tasks_of_offices t where t.task = wanted);
 begin
   if office is null or coalesce(current_setting('app.role', true), '') = '' then
     raise exception 'a job is wanted inside an office' using errcode = 'insufficient_privilege';
   end if;
-  if tries is null then
+  if kind.task is null then
     raise exception 'no office may want the job %', wanted using errcode = 'insufficient_privilege';
   end if;
   return (jobs.add_job(wanted,
     payload => json_build_object('officeId', office, 'farmId', farm, 'id', about),
-    run_at => at, max_attempts => tries, job_key => concat_ws(' ', office, wanted, key))).id;
+    queue_name => case when kind.one_at_a_time then concat_ws(' ', wanted, office) end, priority => kind.priority,
+    run_at => at, max_attempts => kind.attempts, job_key => concat_ws(' ', office, wanted, key))).id;
 end $$;
 
 -- Has a job that failed for good done again: for a lead of its office.
@@ -52,11 +59,11 @@ begin
   return true;
 end $$;
 
--- A letter that was laid down is sent by a job of its own.
+-- A letter that was laid down is sent by a job of its own, before all that nobody waits for.
 create function jobs.mail_queued() returns trigger
 language plpgsql security definer set search_path = pg_catalog, pg_temp as $$
 begin
-  perform jobs.add_job('send-mail', payload => json_build_object('mailId', new.id), max_attempts => 12);
+  perform jobs.add_job('send-mail', payload => json_build_object('mailId', new.id), priority => -10, max_attempts => 12);
   return null;
 end $$;
 

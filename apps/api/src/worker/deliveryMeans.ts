@@ -19,7 +19,7 @@ export const deliverySettings = {
     .optional(),
   /** Where text messages are written down instead of being sent: for a try. */
   PITH_TEXTS_FILE: z.string().optional(),
-  /** Webhooks and push may go to this very machine: for a try, never for a deployment. */
+  /** A lead's webhooks may go to this very machine: for a try, never for a deployment. */
   PITH_LOCAL_HOOKS: z.enum(["yes", "no"]).default("no"),
 };
 
@@ -37,6 +37,7 @@ export function deliveryMeansOf(
     ...(said.PITH_TEXTS_FILE && { text: recordingTexts(said.PITH_TEXTS_FILE) }),
     ...(said.PITH_SEAL_KEY && { sealKey: said.PITH_SEAL_KEY }),
     localHooks,
-    post: guardedPost({ localToo: localHooks }),
+    post: guardedPost(),
+    postHook: guardedPost({ localToo: localHooks }),
   };
 }

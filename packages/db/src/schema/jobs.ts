@@ -2,6 +2,14 @@ import { sql } from "drizzle-orm";
 import { bigint, integer, jsonb, pgSchema, pgTable, text, uuid } from "drizzle-orm/pg-core";
 import { instant, instantOrNow, ofOffice } from "./columns.ts";
 
+export interface OfficeTask {
+  attempts: number;
+  /** The smaller goes first; 0 unless said. */
+  priority?: number;
+  /** It waits for somebody outside, who may let it wait: an office must not hold up all others with that. */
+  oneAtATime?: boolean;
+}
+
 /**
  * What an office may want to be done later, and how often it is tried before it is given up. Between tries e to the
  * power of the try in seconds: five tries take a minute and a half, ten three and a half hours.
@@ -22,12 +30,12 @@ export const OFFICE_TASKS = {
   /** Walk the ledger and sign where it stands. */
   "sign-ledger": { attempts: 5 },
   /** All that is due to one person, by every way they want. */
-  deliver: { attempts: 12 },
+  deliver: { attempts: 12, priority: -10 },
   /** A warning whose hour to be read by has come. */
-  "unread-warning": { attempts: 8 },
+  "unread-warning": { attempts: 8, priority: -10 },
   /** One attempt to hand a message to one webhook; further ones are wanted each by itself. */
-  "send-webhook": { attempts: 8 },
-} as const;
+  "send-webhook": { attempts: 8, priority: 10, oneAtATime: true },
+} as const satisfies Record<string, OfficeTask>;
 export type TaskName = keyof typeof OFFICE_TASKS;
 
 export const RUN_STATUSES = ["waiting", "running", "done", "failed", "overtaken"] as const;

@@ -88,12 +88,16 @@ function sealedFor<T>(seal: () => T): T | undefined {
   }
 }
 
-/** To each browser of the person; one that is gone for good is forgotten. */
+/**
+ * To each browser of the person, all at once; one that is gone for good is forgotten. One that lets us wait is `silent`
+ * for the rest of the errand: others wait behind it.
+ */
 export async function carryPush(
   ctx: Ctx,
   means: DeliveryMeans,
   who: Recipient,
   news: News,
+  silent: Set<string>,
 ): Promise<Carried> {
   const { push, post } = means;
   if (!push?.sealed || !post) return dropped("nothing is pushed from here");
@@ -111,8 +115,8 @@ export async function carryPush(
   // A push service keeps it for a browser that sleeps, but not past the hour to act by.
   const left = news.actBy === null ? DAY_MS : Date.parse(news.actBy) - ctx.now().getTime();
   const aliveS = Math.round(Math.min(Math.max(left, DAY_MS / 24), 7 * DAY_MS) / 1000);
-  const outcomes: ("sent" | "gone" | "again")[] = [];
-  for (const browser of browsers) {
+  const tell = async (browser: (typeof browsers)[number]): Promise<"sent" | "gone" | "again"> => {
+    if (silent.has(browser.id)) return "again";
     const sealed = sealedFor(() => push.sealed?.(browser, words, { urgent: news.frost, aliveS }));
     const { status } = sealed ? await post(sealed) : { status: NO_SUCH_BROWSER };
     if (status === 404 || status === NO_SUCH_BROWSER) {
@@ -121,9 +125,12 @@ export async function carryPush(
           .delete(pushSubscriptions)
           .where(and(eq(pushSubscriptions.officeId, ctx.officeId), eq(pushSubscriptions.id, browser.id))),
       );
-      outcomes.push("gone");
-    } else outcomes.push(status !== null && status >= 200 && status < 300 ? "sent" : "again");
-  }
+      return "gone";
+    }
+    if (status === null) silent.add(browser.id);
+    return status !== null && status >= 200 && status < 300 ? "sent" : "again";
+  };
+  const outcomes = await Promise.all(browsers.map(tell));
   // One that was told is enough: to try the others again would tell it twice.
   if (outcomes.includes("sent")) return SENT;
   if (outcomes.includes("again")) return { state: "again", outcome: "the push service did not take it" };

@@ -40,7 +40,8 @@ export async function deliver(ctx: Ctx, { id: userId }: About): Promise<void> {
     again += await settle(ctx, news, carried);
   };
   const of = (channel: News["channel"]) => standing.filter((news) => news.channel === channel);
-  for (const news of of("push")) await done([news], await carryPush(ctx, means, who, news));
+  const silent = new Set<string>();
+  for (const news of of("push")) await done([news], await carryPush(ctx, means, who, news, silent));
   for (const news of of("text")) await done([news], await carryText(means, who, news));
   const letters = of("mail");
   if (letters.length > 0) await done(letters, await carryMail(ctx, means, who, letters));

@@ -12,6 +12,8 @@ export interface DeliveryMeans {
   localHooks?: boolean;
   /** One request outwards, to public addresses alone. Only where the worker runs. */
   post?: CallOut;
+  /** The same for a lead's webhooks, which may go to this machine where `localHooks` says so. */
+  postHook?: CallOut;
 }
 
 /** Web push (RFC 8030) under this installation's own key (RFC 8292). */

@@ -92,7 +92,7 @@ async function keepWishes(tx: Tx, ctx: Ctx, email: string, wishes: Wishes): Prom
 export async function addBrowser(ctx: Ctx, email: string, raw: unknown): Promise<{ id: string }> {
   const { endpoint, keys } = bodyOf(deliveryRoutes.addBrowser, raw);
   if (!ctx.delivery?.push) throw new ServiceError("invalid", "Nothing is pushed from here.");
-  const problem = outwardProblem(endpoint, ctx.delivery.localHooks ?? false);
+  const problem = outwardProblem(endpoint, false);
   if (problem) refuse("endpoint", problem, "an https address of a push service", endpoint);
   const endpointSha256 = await sha256Hex(endpoint);
   const timeZone = await zoneOf(ctx);

@@ -15,6 +15,8 @@ import { post } from "./tell.ts";
 type Row = typeof webhookEndpoints.$inferSelect;
 const MOST = 10;
 const ATTEMPTS_SHOWN = 100;
+/** Tests of one address that wait at once: each may take its full time, and others wait behind it. */
+const TESTS_WAITING = 3;
 /** After a new secret the one before signs too for so long. */
 const OVERLAP_MS = 24 * 3_600_000;
 
@@ -124,9 +126,30 @@ export async function rotateWebhookSecret(
 export async function testWebhook(ctx: Ctx, id: string): Promise<{ messageId: string }> {
   await requireLeadOf(ctx, id);
   return inOffice(ctx, async (tx) => {
-    const [row] = await tx.select().from(webhookEndpoints).where(thisEndpoint(ctx, id));
+    const [row] = await tx.select().from(webhookEndpoints).where(thisEndpoint(ctx, id)).for("update");
     if (found(row, "webhook").disabledAt !== null) {
       throw new ServiceError("conflict", "This address is turned off; turn it on first.");
+    }
+    const tests = await tx
+      .select({ id: webhookSends.id })
+      .from(webhookSends)
+      .innerJoin(
+        webhookMessages,
+        and(
+          eq(webhookMessages.officeId, webhookSends.officeId),
+          eq(webhookMessages.id, webhookSends.messageId),
+        ),
+      )
+      .where(
+        and(
+          eq(webhookSends.officeId, ctx.officeId),
+          eq(webhookSends.endpointId, id),
+          eq(webhookSends.state, "waiting"),
+          eq(webhookMessages.event, "webhook.test"),
+        ),
+      );
+    if (tests.length >= TESTS_WAITING) {
+      throw new ServiceError("conflict", `${TESTS_WAITING} tests of this address wait already.`);
     }
     await audit(tx, ctx, "webhook.test", id);
     return { messageId: await post(tx, ctx, "webhook.test", { farmId: null }, [{ id }]) };

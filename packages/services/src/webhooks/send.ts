@@ -42,7 +42,7 @@ type Send = typeof webhookSends.$inferSelect;
  */
 export async function sendWebhook(ctx: Ctx, { id: sendId }: About): Promise<void> {
   const means = ctx.delivery;
-  if (!sendId || !means?.post || !means.sealKey) return;
+  if (!sendId || !means?.postHook || !means.sealKey) return;
   const claimed = await claim(ctx, sendId);
   if (!claimed) return;
   const { send, endpoint, body } = claimed;
@@ -51,7 +51,7 @@ export async function sendWebhook(ctx: Ctx, { id: sendId }: About): Promise<void
     return;
   }
   const at = ctx.now();
-  const posted = await means.post({
+  const posted = await means.postHook({
     url: endpoint.url,
     headers: {
       "content-type": "application/json; charset=utf-8",
