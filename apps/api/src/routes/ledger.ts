@@ -51,22 +51,19 @@ export function ledgerRoutesOf(app: App, deps: Pick<AppDeps, "ledger" | "log">) 
   const lines = "application/x-ndjson; charset=utf-8";
   app.openapi(exportRoutes.exportOffice, (c) => {
     const ctx = c.get("ctx");
-    return asFile<"json">(c, deps.log, { type: lines, name: `office-${day(ctx.now())}.ndjson` }, (out) =>
+    return asFile(c, deps.log, { type: lines, name: `office-${day(ctx.now())}.ndjson` }, (out) =>
       exportOffice(ctx, out.text),
     );
   });
   app.openapi(exportRoutes.exportOfficeAsCsv, (c) => {
     const ctx = c.get("ctx");
-    return asFile<"body">(
-      c,
-      deps.log,
-      { type: "application/zip", name: `office-${day(ctx.now())}.zip` },
-      (out) => exportOfficeAsCsv(ctx, out.bytes),
+    return asFile(c, deps.log, { type: "application/zip", name: `office-${day(ctx.now())}.zip` }, (out) =>
+      exportOfficeAsCsv(ctx, out.bytes),
     );
   });
   app.openapi(exportRoutes.exportFarm, (c) => {
     const [ctx, { farmId }] = [c.get("ctx"), c.req.valid("param")];
-    return asFile<"json">(c, deps.log, { type: lines, name: `farm-${day(ctx.now())}.ndjson` }, (out) =>
+    return asFile(c, deps.log, { type: lines, name: `farm-${day(ctx.now())}.ndjson` }, (out) =>
       exportFarm(ctx, farmId, out.text),
     );
   });

@@ -9,7 +9,9 @@ import { typed } from "./typedRows.ts";
 export function verifyExported(file: ReadExport, held: Checkpoint[] = []): Promise<Walked> {
   const kept = typed(file, "ledger_checkpoints").flatMap(({ document }) => readCheckpoint(document) ?? []);
   const { checkpoint } = file.header;
-  return walkChain(chainInExport(file), [...held, ...kept, ...(checkpoint ? [checkpoint] : [])]);
+  // It stands among the kept ones too, unless the office keeps none.
+  const own = checkpoint && !kept.some((one) => one.signature === checkpoint.signature) ? [checkpoint] : [];
+  return walkChain(chainInExport(file), [...held, ...kept, ...own]);
 }
 
 /** A chain as it lies in an export. */
