@@ -5,6 +5,7 @@ import { GuideList, listings } from "../../../features/guides/GuideList.tsx";
 import { guidesOfOffice } from "../../../features/guides/guides.ts";
 import { Row } from "../../../ui/Row.tsx";
 import { Saved } from "../../../ui/Saved.tsx";
+import { ToOffice } from "../../../ui/ToOffice.tsx";
 
 interface Props {
   searchParams: Promise<Record<string, string>>;
@@ -26,6 +27,7 @@ export default async function GuidesPage({ searchParams }: Props) {
   const inUse = [...mine, ...held].find(({ id }) => id === chosen);
   return (
     <>
+      <ToOffice />
       <Saved asked={asked} />
       <Row
         notes={

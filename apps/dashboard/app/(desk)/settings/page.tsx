@@ -14,6 +14,7 @@ import { call } from "../../../server/api.ts";
 import { agentSeat } from "../../../server/seat.ts";
 import { Row } from "../../../ui/Row.tsx";
 import { Saved } from "../../../ui/Saved.tsx";
+import { ToOffice } from "../../../ui/ToOffice.tsx";
 
 interface Props {
   searchParams: Promise<Record<string, string>>;
@@ -40,6 +41,7 @@ export default async function SettingsPage({ searchParams }: Props) {
   const plan = settingsPlan(await guideChoices(guides));
   return (
     <>
+      <ToOffice />
       <Saved asked={asked} />
       <Row
         notes={

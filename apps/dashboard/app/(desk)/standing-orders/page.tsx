@@ -14,6 +14,7 @@ import { readerZone } from "../../../server/zone.ts";
 import { Row } from "../../../ui/Row.tsx";
 import { RuleName } from "../../../ui/RuleName.tsx";
 import { Saved } from "../../../ui/Saved.tsx";
+import { ToOffice } from "../../../ui/ToOffice.tsx";
 
 const READERS = ["never", "rules", "danger", "always"] as const;
 
@@ -46,9 +47,7 @@ export default async function StandingOrdersPage({
   ]);
   return (
     <>
-      <p className="crumbs">
-        <Link href="/office">{t("toOffice")}</Link>
-      </p>
+      <ToOffice />
       <Saved asked={asked} />
       <Row notes={<p>{t("help")}</p>}>
         <h1>{t("title")}</h1>

@@ -35,10 +35,11 @@ export default async function DeliveryPage({
   const mine = await seat();
   if (!mine) redirect("/");
   const { officeId, officeName, role } = mine;
-  const [asked, zone, t, settings, { farms }] = await Promise.all([
+  const [asked, zone, t, account, settings, { farms }] = await Promise.all([
     searchParams,
     readerZone(),
     getTranslations("delivery"),
+    getTranslations("account"),
     call(deliveryRoutes.getDelivery, { params: { officeId } }),
     call(farmRoutes.listFarms, { params: { officeId } }),
   ]);
@@ -51,6 +52,9 @@ export default async function DeliveryPage({
   const { offered, browsers, sent } = settings;
   return (
     <>
+      <p className="crumbs">
+        <Link href="/account">{account("title")}</Link>
+      </p>
       <Saved asked={asked} />
       <Row notes={<p>{t("help")}</p>}>
         <h1>{t("title")}</h1>

@@ -7,6 +7,7 @@ import { call } from "../../../../server/api.ts";
 import { leadSeat } from "../../../../server/seat.ts";
 import { readerZone } from "../../../../server/zone.ts";
 import { Row } from "../../../../ui/Row.tsx";
+import { ToOffice } from "../../../../ui/ToOffice.tsx";
 
 export async function generateMetadata(): Promise<Metadata> {
   const t = await getTranslations("audit");
@@ -14,6 +15,9 @@ export async function generateMetadata(): Promise<Metadata> {
 }
 
 const ONLY = ["sign-in", "person", "invitation", "second-step", "session", "password"] as const;
+
+/** An action's name as the catalogue has it, whose keys hold no dots and no spaces. */
+const slug = (name: string) => name.replaceAll(/[^a-z]+/g, "-");
 
 /** Who signed in and who did what: for whoever answers for the office. */
 export default async function AuditPage({
@@ -33,8 +37,13 @@ export default async function AuditPage({
   });
   type Action = "actions.sign-in";
   const said = (what: string) => {
-    const key = `actions.${what.replaceAll(".", "-")}` as Action;
-    return t.has(key) ? t(key) : what;
+    const key = `actions.${slug(what)}` as Action;
+    if (t.has(key)) return t(key);
+    // What is kept for each thing alike: a bed is added, changed and taken back as a harvest is.
+    const dot = what.lastIndexOf(".");
+    const did = `did.${what.slice(dot + 1)}` as "did.add";
+    const thing = `things.${slug(what.slice(0, dot))}` as "things.bed";
+    return t.has(did) && t.has(thing) ? t(did, { thing: t(thing) }) : what;
   };
   type Reason = "reasons.wrong-code";
   const more = ({ reason, from, to }: Record<string, unknown>) => {
@@ -46,6 +55,7 @@ export default async function AuditPage({
     `/office/audit?${new URLSearchParams(Object.entries(query).filter((e): e is [string, string] => !!e[1]))}`;
   return (
     <>
+      <ToOffice />
       <Row notes={<p>{t("notes")}</p>}>
         <h1>{t("title")}</h1>
         <p className="decision-under">{t("what")}</p>

@@ -15,6 +15,7 @@ import { call } from "../../../../server/api.ts";
 import { agentSeat } from "../../../../server/seat.ts";
 import { readerZone } from "../../../../server/zone.ts";
 import { Row } from "../../../../ui/Row.tsx";
+import { ToOffice } from "../../../../ui/ToOffice.tsx";
 
 export async function generateMetadata(): Promise<Metadata> {
   const t = await getTranslations("people");
@@ -50,6 +51,7 @@ export default async function PeoplePage() {
   const farmsOf = (ids: string[]) => ids.map((id) => farmNames.get(id) ?? "").join(", ");
   return (
     <>
+      <ToOffice />
       <Row>
         <h1>{t("title")}</h1>
         <p className="decision-under">{t("what")}</p>

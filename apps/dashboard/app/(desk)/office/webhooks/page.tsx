@@ -11,6 +11,7 @@ import { call } from "../../../../server/api.ts";
 import { agentSeat } from "../../../../server/seat.ts";
 import { readerZone } from "../../../../server/zone.ts";
 import { Row } from "../../../../ui/Row.tsx";
+import { ToOffice } from "../../../../ui/ToOffice.tsx";
 
 export async function generateMetadata(): Promise<Metadata> {
   const t = await getTranslations("webhooks");
@@ -28,6 +29,7 @@ export default async function WebhooksPage() {
   ]);
   return (
     <>
+      <ToOffice />
       <Row notes={<p>{t("help")}</p>}>
         <h1>{t("title")}</h1>
         <p className="decision-under">{t("under", { office: officeName })}</p>

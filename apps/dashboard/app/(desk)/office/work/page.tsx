@@ -11,6 +11,7 @@ import { agentSeat } from "../../../../server/seat.ts";
 import { readerZone } from "../../../../server/zone.ts";
 import { Row } from "../../../../ui/Row.tsx";
 import { Saved } from "../../../../ui/Saved.tsx";
+import { ToOffice } from "../../../../ui/ToOffice.tsx";
 
 const PAGE = 30;
 
@@ -42,9 +43,7 @@ export default async function WorkPage({
   const isUnderWay = open.some((run) => run.status === "running" || run.attempts === 0);
   return (
     <>
-      <p className="crumbs">
-        <Link href="/office">{t("toOffice")}</Link>
-      </p>
+      <ToOffice />
       <Saved asked={asked} />
       <Row notes={<p>{t("help")}</p>}>
         <h1>{t("title")}</h1>

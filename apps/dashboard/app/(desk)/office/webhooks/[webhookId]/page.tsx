@@ -36,7 +36,10 @@ export default async function WebhookPage({ params }: { params: Promise<{ webhoo
   const { url, events, disabledAt, failingSince, previousUntil } = webhook;
   return (
     <>
-      <Row notes={<Link href="/office/webhooks">{t("all")}</Link>}>
+      <p className="crumbs">
+        <Link href="/office/webhooks">{t("title")}</Link>
+      </p>
+      <Row>
         <h1 className="address">{url}</h1>
         <p className="decision-under">{events.map((event) => t(`event.${keyOf(event)}`)).join(" · ")}</p>
         {disabledAt !== null && (
