@@ -205,6 +205,34 @@ describe("the outbox", () => {
     ]);
   });
 
+  test("who a farm was taken from since is told nothing of it any more", async () => {
+    await issueThis(api);
+    await api.admin`update memberships set farm_ids = ${[api.nextFarm.id]} where user_id = ${api.farmer.id}`;
+    await carry();
+    await api.admin`update memberships set farm_ids = ${[api.farm.id]} where user_id = ${api.farmer.id}`;
+    expect(letters).toEqual([]);
+    expect((await outbox()).map(({ state, outcome }) => [state, outcome])).toEqual([
+      ["dropped", "it is no longer theirs to hear"],
+    ]);
+  });
+
+  test("a browser's key that is none silences neither the letter nor the other ways", async () => {
+    await want({ push: "at-once" });
+    await api.admin`insert into push_subscriptions ${api.admin({
+      office_id: api.office.id,
+      user_id: api.farmer.id,
+      endpoint: `${PUSH}/broken`,
+      p256dh: "A".repeat(87),
+      auth: "A".repeat(22),
+      endpoint_sha256: "a".repeat(64),
+    })}`;
+    await issueThis(api);
+    await carry();
+    expect(letters).toHaveLength(1);
+    const left = await api.admin`select 1 from push_subscriptions`;
+    expect(left).toHaveLength(0);
+  });
+
   test("an issue that is refused leaves nothing in it", async () => {
     const before = await api.counts();
     await expect(
