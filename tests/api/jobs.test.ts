@@ -6,6 +6,7 @@ import { ServiceError, serverItself, tasks, wantJob, wantNightly } from "@pith/s
 import postgres, { type Sql } from "postgres";
 import { SMTPServer } from "smtp-server";
 import { afterAll, afterEach, beforeAll, expect, test, vi } from "vitest";
+import { errorForLog, withoutValues } from "../../apps/api/src/withoutValues.ts";
 import { openMail } from "../../apps/api/src/worker/openMail.ts";
 import { startWorker } from "../../apps/api/src/worker/startWorker.ts";
 import { asOffice, makeSite } from "../support/factories.ts";
@@ -331,7 +332,7 @@ test("a letter goes to the mail server as it was laid down, and is forgotten", a
       stream.on("end", () => {
         if (refuse) {
           refuse = false;
-          return done(new Error("busy"));
+          return done(new Error("busy with <bram@aldertarn.example>"));
         }
         const { mailFrom, rcptTo } = session.envelope;
         got.push({ from: mailFrom, to: rcptTo, data: Buffer.concat(parts).toString("utf8") });
@@ -352,6 +353,10 @@ test("a letter goes to the mail server as it was laid down, and is forgotten", a
     expect(job?.attempts).toBe(1);
   });
   expect(await api.admin`select id from auth.mails`).toHaveLength(1);
+  // What the mail server said quotes an address, and the queue keeps why a job failed for months.
+  const [kept] = await queue`select last_error from jobs._private_jobs`;
+  expect(kept?.last_error).toMatch(/^Another server did not answer \(E[A-Z]+\)\.$/);
+  expect(JSON.stringify(log)).toContain("busy with");
   await queue`update jobs._private_jobs set run_at = now()`;
   await queue`select pg_notify('jobs:insert', '{"count":1}')`;
   await until(async () => expect(got).toHaveLength(1));
@@ -370,7 +375,24 @@ test("a letter goes to the mail server as it was laid down, and is forgotten", a
   expect(data).toContain('<p><a href="https://pith.example/in#token-1">Come in</a></p>');
   await until(async () => expect(await api.admin`select id from auth.mails`).toHaveLength(0));
   await until(async () => expect(await waiting()).toEqual([]));
-  expect(JSON.stringify(log)).not.toContain("token-1");
+  expect(JSON.stringify(log)).not.toMatch(/token-1|bram|aldertarn/);
+});
+
+test.each([
+  [
+    "a failed statement",
+    "Failed query: insert into people values ($1)\nparams: Wren,0170 555\n    at run (x.ts:1)",
+    "Failed query: insert into people values ($1)\n    at run (x.ts:1)",
+  ],
+  [
+    "a mail server",
+    "Message failed: 550 <wren@aldertarn.example>: no such box",
+    "Message failed: 550 <***>: no such box",
+  ],
+  ["a database", 'invalid input syntax for type uuid: "Wren"', 'invalid input syntax for type uuid: "***"'],
+])("the log keeps what %s says without what it was given", (_who, said, kept) => {
+  expect(withoutValues(said)).toBe(kept);
+  expect(errorForLog(new Error("outside", { cause: new Error(said) })).message).toContain(kept);
 });
 
 test("without a mail server letters are laid down in a folder", async () => {

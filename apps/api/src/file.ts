@@ -1,5 +1,6 @@
 import type { Context } from "hono";
 import type { AppDeps, AppEnv } from "./env.ts";
+import { errorForLog } from "./withoutValues.ts";
 
 export interface Out {
   text: (piece: string) => Promise<unknown>;
@@ -10,8 +11,15 @@ export interface Out {
 class HungUp extends Error {}
 
 /**
+ * What is read for a file is read in one transaction, which holds a connection of the few there are. Who takes nothing of
+ * it for so long has hung up (common practice).
+ */
+const PATIENCE_MS = 60_000;
+
+/**
  * A file that is written while it is sent. What is wrong before its first byte is answered as a problem; what breaks after
- * cuts the file short, which its own form must show. Hanging up ends the work.
+ * cuts the file short, which its own form must show. Hanging up ends the work, and so does taking
+ * nothing of it for long.
  */
 export async function asFile(
   c: Context<AppEnv>,
@@ -28,9 +36,15 @@ export async function asFile(
   });
   const put = (bytes: Uint8Array) => {
     begin();
-    return writer.write(bytes).catch(() => {
-      throw new HungUp();
+    let timer: ReturnType<typeof setTimeout> | undefined;
+    const tooLong = new Promise<never>((_, reject) => {
+      timer = setTimeout(() => reject(new HungUp()), PATIENCE_MS);
     });
+    return Promise.race([writer.write(bytes), tooLong])
+      .catch(() => {
+        throw new HungUp();
+      })
+      .finally(() => clearTimeout(timer));
   };
   const work = write({ text: (piece) => put(encoder.encode(piece)), bytes: put }).then(() => writer.close());
   // Until the first byte is there, what goes wrong is a problem document like any other.
@@ -43,7 +57,7 @@ export async function asFile(
   work
     .catch((error: unknown) => {
       if (!(error instanceof HungUp)) {
-        log({ level: "error", requestId: c.get("requestId"), error: String(error) });
+        log({ level: "error", requestId: c.get("requestId"), ...errorForLog(error) });
       }
       return writer.abort(error).catch(() => {});
     })

@@ -9,6 +9,7 @@ import {
 import { ClaimLost, type ErrorCode, ServiceError } from "@pith/services";
 import type { Context } from "hono";
 import { HTTPException } from "hono/http-exception";
+import { errorForLog } from "./withoutValues.ts";
 
 const STATUS = {
   "not-found": 404,
@@ -53,11 +54,7 @@ export function problemOf(
   log({
     level: "error",
     requestId: c.get("requestId"),
-    message: error instanceof Error ? withoutValues(error.message) : String(error),
-    stack: error instanceof Error ? withoutValues(error.stack ?? "") : undefined,
+    ...errorForLog(error),
   });
   return problem(c, 500);
 }
-
-/** A failed statement quotes what it was given: addresses, names, hashes. */
-const withoutValues = (said: string): string => said.replace(/^params: [\s\S]*?(?=^ {4}at |(?![\s\S]))/m, "");

@@ -66,7 +66,7 @@ export {
   saveImport,
   type Watch,
 } from "./imports/index.ts";
-export { doJob, type Job, keepBroken, type WorkerDeps } from "./jobs/doJob.ts";
+export { doJob, type Job, keepBroken, sayProblem, type WorkerDeps } from "./jobs/doJob.ts";
 export { nightlyTasks, wantNightly } from "./jobs/nightly.ts";
 export { getRun, listRuns, retryRun, wantRun } from "./jobs/runs.ts";
 export { tasks } from "./jobs/tasks.ts";

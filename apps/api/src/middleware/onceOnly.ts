@@ -13,6 +13,7 @@ import { createMiddleware } from "hono/factory";
 import type { AppDeps, AppEnv } from "../env.ts";
 import { wantsLines } from "../lines.ts";
 import { problem } from "../problems.ts";
+import { errorForLog } from "../withoutValues.ts";
 
 /** Visible characters, in quotes or not: the draft writes a quoted string, many clients do not. */
 const KEY = /^"?([\x21\x23-\x7e]{8,255})"?$/;
@@ -67,7 +68,8 @@ export const onceOnly = (log: AppDeps["log"]) =>
       await keepAnswer(ctx, name, begun.claim, await sealAnswer(key, answer));
     } catch (error) {
       // It was done all the same, and this try can say so. The next one will hear that the answer is lost.
-      log({ level: "error", requestId: ctx.requestId, message: `An answer was not kept: ${String(error)}` });
+      const { message } = errorForLog(error);
+      log({ level: "error", requestId: ctx.requestId, message: `An answer was not kept: ${message}` });
     }
   });
 

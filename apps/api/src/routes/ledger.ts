@@ -18,11 +18,13 @@ import {
   verifyKeptHistory,
 } from "@pith/services";
 import type { App, AppDeps } from "../env.ts";
+import { exportGate } from "../exportGate.ts";
 import { asFile } from "../file.ts";
 
 /** What vouches for a ledger from outside, everything an office owns as a file, and people out of the record. */
 export function ledgerRoutesOf(app: App, deps: Pick<AppDeps, "ledger" | "log">) {
   const { signer } = deps.ledger ?? {};
+  const oneAtATime = exportGate();
   app.openapi(ledgerRoutes.getLedgerKey, (c) => {
     if (!signer) throw new ServiceError("not-found", "This server has no key to sign with.");
     return c.json({ keyId: signer.keyId, publicKey: signer.publicKey }, 200);
@@ -52,19 +54,19 @@ export function ledgerRoutesOf(app: App, deps: Pick<AppDeps, "ledger" | "log">) 
   app.openapi(exportRoutes.exportOffice, (c) => {
     const ctx = c.get("ctx");
     return asFile(c, deps.log, { type: lines, name: `office-${day(ctx.now())}.ndjson` }, (out) =>
-      exportOffice(ctx, out.text),
+      oneAtATime(ctx.officeId, () => exportOffice(ctx, out.text)),
     );
   });
   app.openapi(exportRoutes.exportOfficeAsCsv, (c) => {
     const ctx = c.get("ctx");
     return asFile(c, deps.log, { type: "application/zip", name: `office-${day(ctx.now())}.zip` }, (out) =>
-      exportOfficeAsCsv(ctx, out.bytes),
+      oneAtATime(ctx.officeId, () => exportOfficeAsCsv(ctx, out.bytes)),
     );
   });
   app.openapi(exportRoutes.exportFarm, (c) => {
     const [ctx, { farmId }] = [c.get("ctx"), c.req.valid("param")];
     return asFile(c, deps.log, { type: lines, name: `farm-${day(ctx.now())}.ndjson` }, (out) =>
-      exportFarm(ctx, farmId, out.text),
+      oneAtATime(ctx.officeId, () => exportFarm(ctx, farmId, out.text)),
     );
   });
   app.openapi(exportRoutes.importOffice, async (c) =>

@@ -1,6 +1,8 @@
 import { keepBroken, type WorkerDeps } from "@pith/services";
 import { Logger, parseCronItems, type Runner, run } from "graphile-worker";
+import { errorForLog } from "../withoutValues.ts";
 import { type ClockOptions, clockTasks, crontab } from "./clock.ts";
+import { inOurWords } from "./inOurWords.ts";
 import { openLives } from "./lives.ts";
 import type { MailDoor } from "./openMail.ts";
 import { officeTasks, sendMail } from "./tasks.ts";
@@ -68,11 +70,11 @@ async function work(
       schema: "jobs",
       concurrency,
       noHandleSignals: true,
-      taskList: {
+      taskList: inOurWords(log, {
         ...officeTasks(deps),
         ...clockTasks({ deps, pullFor }),
         "send-mail": sendMail(mail),
-      },
+      }),
       parsedCronItems: parseCronItems(crontab),
       logger: loggerOf(log),
       preset: {
@@ -112,7 +114,7 @@ const loggerOf = (log: WorkerOptions["log"]): Logger =>
     });
   });
 
-const messageOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));
+const messageOf = (error: unknown): string => errorForLog(error).message;
 
 const pause = (ms: number, signal?: AbortSignal): Promise<void> =>
   new Promise((done) => {

@@ -99,7 +99,7 @@ const overtake = (ctx: Ctx, { task, payload: { farmId, id } }: Job) =>
   );
 
 /** In words of ours. What others' code says can hold anybody's data, and goes to the server's log alone. */
-function sayProblem(error: unknown): string {
+export function sayProblem(error: unknown): string {
   if (error instanceof ServiceError || error instanceof DomainError) return error.message;
   const cause = error instanceof Error && error.cause instanceof Error ? error.cause : error;
   const code = cause instanceof Error && "code" in cause ? String(cause.code) : "";
