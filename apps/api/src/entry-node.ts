@@ -1,4 +1,5 @@
 import { createAdaptorServer } from "@hono/node-server";
+import { proxiesIn } from "@pith/contract";
 import { assertUnprivileged, openAuthDatabase, openDatabase } from "@pith/db";
 import { forecastSettings, forecastSourcesOf, openLedgerTools, postOf } from "@pith/services";
 import { pino } from "pino";
@@ -30,8 +31,7 @@ const readConfig = (env: Record<string, string | undefined>) =>
       /** Network addresses of proxies in front that say truly for whom they call, with commas between. */
       PITH_PROXIES: z
         .string()
-        .default("")
-        .transform((said) => said.split(/[\s,]+/).filter((address) => address !== "")),
+        .default("").transform(proxiesIn),
       LOG_LEVEL: z.enum(["debug", "info", "warn", "error", "silent"]).default("info"),
       PITH_FORECAST_CONTACT: forecastSettings.contact,
       PITH_FORECAST_URL: forecastSettings.url,

@@ -1,6 +1,7 @@
 import { ApiProblem, type Client, createClient, type Problem } from "@pith/contract";
 import { headers } from "next/headers";
 import { notFound, redirect } from "next/navigation";
+import { callerHeader } from "./caller.ts";
 import { config } from "./config.ts";
 import { sessionCookieOf } from "./session.ts";
 
@@ -10,7 +11,11 @@ async function clientOfRequest(): Promise<Client> {
   const { apiOrigin } = config();
   return createClient({
     origin: apiOrigin,
-    headers: { cookie: sessionCookieOf(incoming.get("cookie")), origin: apiOrigin },
+    headers: {
+      cookie: sessionCookieOf(incoming.get("cookie")),
+      origin: apiOrigin,
+      ...(await callerHeader()),
+    },
     fetch: (input, init) => fetch(input, { ...init, cache: "no-store" }),
   });
 }

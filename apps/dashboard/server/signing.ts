@@ -1,5 +1,6 @@
 import type { Problem } from "@pith/contract";
 import { cookies, headers } from "next/headers";
+import { callerHeader } from "./caller.ts";
 import { config } from "./config.ts";
 import { sessionCookieOf, sessionCookiesIn } from "./session.ts";
 
@@ -40,8 +41,7 @@ async function send(method: string, path: string, body?: object): Promise<Respon
     cookie: sessionCookieOf(incoming.get("cookie")),
     // Shown beside a session, so that its owner knows it again.
     "user-agent": incoming.get("user-agent") ?? "",
-    // The API limits attempts by where they come from, and that is not the dashboard.
-    "x-forwarded-for": incoming.get("x-forwarded-for") ?? "",
+    ...(await callerHeader()),
   };
   if (body) said["content-type"] = "application/json";
   try {
@@ -55,6 +55,3 @@ async function send(method: string, path: string, body?: object): Promise<Respon
     return null;
   }
 }
-
-/** Only an address of this dashboard: a link from outside must not send anybody elsewhere after signing in. */
-export const insideOnly = (next: string): string => (/^\/(?![/\\])/.test(next) ? next : "/");

@@ -93,3 +93,4 @@ export {
   SENSOR_UNITS,
   SOIL_QUANTITIES,
 } from "./sensorWords.ts";
+export { proxiesIn, whoCalls } from "./whoCalls.ts";

@@ -2,7 +2,8 @@
 
 import { redirect } from "next/navigation";
 import { getTranslations } from "next-intl/server";
-import { ask, forgetSession, insideOnly, type Said } from "../../server/signing.ts";
+import { insideOnly } from "../../server/insideOnly.ts";
+import { ask, forgetSession, type Said } from "../../server/signing.ts";
 import type { LineState } from "./lines.ts";
 
 /** The ways in. What the API refuses alike is said alike here. */

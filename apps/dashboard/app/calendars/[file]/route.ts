@@ -1,3 +1,4 @@
+import { callerHeader } from "../../../server/caller.ts";
 import { config } from "../../../server/config.ts";
 
 /** A calendar program asks here, because only the dashboard need be reachable from outside; the API answers. */
@@ -5,7 +6,7 @@ export async function GET(request: Request, { params }: { params: Promise<{ file
   const { file } = await params;
   const known = request.headers.get("if-none-match");
   const answer = await fetch(`${config().apiOrigin}/v1/calendars/${encodeURIComponent(file)}`, {
-    headers: known ? { "if-none-match": known } : {},
+    headers: { ...(await callerHeader()), ...(known && { "if-none-match": known }) },
     cache: "no-store",
   }).catch(() => null);
   if (!answer) return new Response(null, { status: 502 });

@@ -1,3 +1,4 @@
+import { callerHeader } from "../../../server/caller.ts";
 import { config } from "../../../server/config.ts";
 
 /** What a mail program calls when its reader presses its own button for no more of this (RFC 8058). */
@@ -5,6 +6,7 @@ export async function POST(_request: Request, { params }: { params: Promise<{ se
   const { secret } = await params;
   const answer = await fetch(`${config().apiOrigin}/v1/stop-mail/${encodeURIComponent(secret)}`, {
     method: "POST",
+    headers: await callerHeader(),
     cache: "no-store",
   }).catch(() => null);
   return new Response(null, { status: answer?.status ?? 502 });
