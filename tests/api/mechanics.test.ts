@@ -337,6 +337,28 @@ describe("how much", () => {
     await ask(few.farmer).expect(200);
   });
 
+  test("so much of their own too", async () => {
+    const statuses = [];
+    for (let i = 0; i < 6; i++) statuses.push((await few.as(few.reader).get("/v1/me")).status);
+    expect(statuses).toEqual([200, 200, 200, 200, 200, 429]);
+    await few.as(few.reader).get(`/v1/me/offices/${few.office.id}/delivery`).expect(429);
+    await few.as(few.farmer).get("/v1/me").expect(200);
+  });
+
+  test("who shows keys that open nothing is not looked up for ever", async () => {
+    const show = () =>
+      few
+        .as(null)
+        .post("/v1/readings", [])
+        .set("authorization", "Bearer no-such-key")
+        .set("x-forwarded-for", "203.0.113.9");
+    const statuses = [];
+    for (let i = 0; i < 4; i++) statuses.push((await show()).status);
+    expect(statuses).toEqual([401, 401, 401, 429]);
+    expect(Number((await show()).headers["retry-after"])).toBeGreaterThan(0);
+    await few.as(null).post("/v1/readings", []).set("authorization", "Bearer no-such-key").expect(401);
+  });
+
   test("what is open to everybody is limited by address", async () => {
     const statuses = [];
     for (let i = 0; i < 4; i++) statuses.push((await few.as(null).get("/v1/rules")).status);

@@ -65,6 +65,40 @@ describe("asking in", () => {
   });
 });
 
+describe("letters to whatever address is typed in", () => {
+  test("three a day to one, from whichever office, sent again or anew; the fourth changes nothing", async () => {
+    const email = "relay@aldertarn.example";
+    const { body } = await invited(api.lead, { email }).expect(201);
+    await invited(api.lead, { email, name: "Wren again" }).expect(201);
+    const again = () => api.as(api.agent).post(`${office}/invitations/${body.id}/resend`);
+    await again().expect(200);
+    const [before] = await api.admin`select token_sha256, name from invitations where id = ${body.id}`;
+    const refusal = await again().expect(429);
+    expect(refusal.body.detail).toContain("3 go to one address");
+    expect(Number(refusal.headers["retry-after"])).toBeGreaterThan(80_000);
+    await invited(api.lead, { email: email.toUpperCase(), name: "Fourth" }).expect(429);
+    const there = { email, name: "There", role: "farmer", farmIds: [api.otherFarm.id] };
+    await api.as(api.stranger).post(`/v1/offices/${api.otherOffice.id}/invitations`, there).expect(429);
+    expect(await lettersTo(api, email)).toHaveLength(3);
+    expect(await api.admin`select token_sha256, name from invitations where id = ${body.id}`).toEqual([
+      before,
+    ]);
+    api.clock.now = new Date(api.clock.now.getTime() + 86_401_000);
+    await again().expect(200);
+  });
+
+  test("a hundred a day from one office, and who may ask nobody in uses none of them up", async () => {
+    const count = async () =>
+      (await api.admin<{ count: number }[]>`select count from auth.attempts`).map((row) => row.count);
+    await invited(api.farmer).expect(403);
+    expect(await count()).toEqual([]);
+    await invited(api.lead, { email: "first@aldertarn.example" }).expect(201);
+    await api.admin`update auth.attempts set count = 100`;
+    await invited(api.lead, { email: "last@aldertarn.example" }).expect(429);
+    expect(await lettersTo(api, "last@aldertarn.example")).toEqual([]);
+  });
+});
+
 describe("taking up", () => {
   test("makes an account that can sign in, in the role and with the farms that were asked", async () => {
     await invited(api.agent).expect(201);
@@ -240,7 +274,7 @@ describe("the audit", () => {
     const seen: { id: string; at: string }[] = [];
     let next: string | null = "";
     while (next !== null) {
-      const { body } = await api
+      const { body }: { body: { lines: typeof seen; next: string | null } } = await api
         .as(api.lead)
         .get(`${office}/audit?limit=7${next ? `&after=${encodeURIComponent(next)}` : ""}`)
         .expect(200);

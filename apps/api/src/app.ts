@@ -71,13 +71,13 @@ export function createApp(deps: AppDeps): App {
   app.onError((error, c) => problemOf(error, c, deps.log));
   app.notFound((c) => problem(c, 404, "Nothing here under that address."));
 
-  const { perPerson, perAddress } = limitsOf(deps);
+  const { perPerson, perAddress, perBadKey } = limitsOf(deps);
 
   app.get("/healthz", (c) => c.json({ ok: true }));
   app.use("/v1/auth/*", connections(deps.connect), storableText);
   app.use("/v1/invitations/*", connections(deps.connect), storableText);
-  app.use("/v1/me", connections(deps.connect));
-  app.use("/v1/me/*", connections(deps.connect));
+  app.use("/v1/me/*", connections(deps.connect), signedIn, perPerson, storableText);
+  app.use("/v1/readings", perBadKey);
   for (const open of ["/v1/calendars/*", "/v1/stop-mail/*"])
     app.use(open, perAddress, connections(deps.connect));
   for (const open of ["/v1/quantities/*", "/v1/rules", "/v1/advise", "/v1/openapi.json", "/v1/docs"]) {
@@ -98,7 +98,7 @@ export function createApp(deps: AppDeps): App {
   openRoutesOf(app);
   signInRoutesOf(app, deps);
   accountRoutesOf(app, deps);
-  peopleRoutesOf(app);
+  peopleRoutesOf(app, deps);
   farmRoutesOf(app);
   recordRoutesOf(app);
   guideRoutesOf(app);

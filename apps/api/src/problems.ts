@@ -50,7 +50,11 @@ export function problemOf(
   if (error instanceof DomainError) return problem(c, 422, error.message, error.problems);
   if (error instanceof ServiceError) return problem(c, STATUS[error.code], error.message, error.problems);
   if (error instanceof ClaimLost) return problem(c, 409, error.message, undefined, "under-way");
-  if (error instanceof HTTPException) return error.res ?? problem(c, error.status, error.message);
+  if (error instanceof HTTPException) {
+    const refusal = error.res ?? problem(c, error.status, error.message);
+    if (error.status === 429 && !error.res) refusal.headers.set("retry-after", "60");
+    return refusal;
+  }
   log({
     level: "error",
     requestId: c.get("requestId"),

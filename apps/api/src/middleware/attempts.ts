@@ -13,8 +13,11 @@ import { callerAddress } from "./caller.ts";
 
 const MINUTE_S = 60;
 const QUARTER_S = 15 * MINUTE_S;
+const DAY_S = 24 * 60 * MINUTE_S;
 const SIGN_INS = 10;
 const LETTERS = 5;
+/** An office writes to whatever address it types in, so its letters are few (common practice). */
+const INVITATIONS = { ofOffice: 100, toOne: 3 };
 
 /** The refusal of one attempt too many. */
 export class TooMany extends HTTPException {
@@ -47,13 +50,17 @@ export function triesOf({ secret, now, proxies }: Pick<AppDeps, "secret" | "now"
   });
 
   /** Counts the attempt; throws the refusal where it is one too many. */
-  async function count(c: Context<AppEnv>, limits: Limit[]): Promise<void> {
+  async function count(
+    c: Context<AppEnv>,
+    limits: Limit[],
+    said = "Too many attempts. Wait a while and try again.",
+  ): Promise<void> {
     const standings = await countAttempt(c.get("connections").authDb, secret, now(), limits);
     const headers = headersOf(standings);
     for (const [name, value] of Object.entries(headers)) c.header(name, value);
     const over = standings.filter((s) => s.over);
     if (over.length === 0) return;
-    const res = problem(c, 429, "Too many attempts. Wait a while and try again.");
+    const res = problem(c, 429, said);
     for (const [name, value] of Object.entries(headers)) res.headers.set(name, value);
     res.headers.set("retry-after", String(Math.max(...over.map((s) => s.endsInS))));
     throw new TooMany(
@@ -76,6 +83,15 @@ export function triesOf({ secret, now, proxies }: Pick<AppDeps, "secret" | "now"
         here(c, "letter", LETTERS, email),
         person("letter", 10 * LETTERS, email),
       ]),
+    invitation: (c: Context<AppEnv>, officeId: string, email: string) =>
+      count(
+        c,
+        [
+          { name: "invitation-office", most: INVITATIONS.ofOffice, withinS: DAY_S, of: officeId },
+          { name: "invitation-person", most: INVITATIONS.toOne, withinS: DAY_S, of: email.toLowerCase() },
+        ],
+        `In a day at most ${INVITATIONS.ofOffice} invitations leave an office, and ${INVITATIONS.toOne} go to one address. Write again tomorrow.`,
+      ),
     token: (c: Context<AppEnv>) => count(c, [network(c, "token", 60)]),
     password: (c: Context<AppEnv>, userId: string) => count(c, [person("password", 10, userId)]),
     /** Whoever got in has not been guessing. */

@@ -22,6 +22,7 @@ const USUAL: Limits = { person: 1200, address: 600 };
 
 export function limitsOf({ limits = USUAL, proxies }: Pick<AppDeps, "limits" | "proxies">) {
   const [people, addresses] = [counter(limits.person), counter(limits.address)];
+  const badKeys = counter(limits.address);
   return {
     /** After the sign-in. */
     perPerson: createMiddleware<AppEnv>(
@@ -30,6 +31,14 @@ export function limitsOf({ limits = USUAL, proxies }: Pick<AppDeps, "limits" | "
     perAddress: createMiddleware<AppEnv>(
       async (c, next) => (await over(c, "address", addresses, callerAddress(c, proxies))) ?? next(),
     ),
+    /** Where a key is shown instead of a sign-in: only what is refused counts, because many devices share an address. */
+    perBadKey: createMiddleware<AppEnv>(async (c, next) => {
+      const from = callerAddress(c, proxies);
+      const standing = await badKeys.get(from);
+      if (standing && standing.consumedPoints >= badKeys.points) return tooMany(c, badKeys, standing);
+      await next();
+      if (c.res.status === 401) await badKeys.penalty(from);
+    }),
   };
 }
 
@@ -39,17 +48,24 @@ const counter = (points: number) => new RateLimiterMemory({ points, duration: WI
 async function over(c: Context<AppEnv>, name: string, counted: RateLimiterMemory, of: string) {
   const standing = await counted.consume(of).catch((refused: unknown) => {
     if (refused instanceof Error) throw refused;
-    return refused as Awaited<ReturnType<RateLimiterMemory["consume"]>>;
+    return refused as Standing;
   });
-  const endsInS = Math.ceil(standing.msBeforeNext / 1000);
   const headers = {
     "ratelimit-policy": `"${name}";q=${counted.points};w=${WINDOW_S}`,
-    ratelimit: `"${name}";r=${standing.remainingPoints};t=${endsInS}`,
+    ratelimit: `"${name}";r=${standing.remainingPoints};t=${endsInS(standing)}`,
   };
   for (const [field, value] of Object.entries(headers)) c.header(field, value);
   if (standing.consumedPoints <= counted.points) return undefined;
-  const refusal = problem(c, 429, `At most ${counted.points} requests a minute are answered.`);
+  const refusal = tooMany(c, counted, standing);
   for (const [field, value] of Object.entries(headers)) refusal.headers.set(field, value);
-  refusal.headers.set("retry-after", String(endsInS));
+  return refusal;
+}
+
+type Standing = Awaited<ReturnType<RateLimiterMemory["consume"]>>;
+const endsInS = ({ msBeforeNext }: Standing): number => Math.ceil(msBeforeNext / 1000);
+
+function tooMany(c: Context<AppEnv>, { points }: RateLimiterMemory, standing: Standing): Response {
+  const refusal = problem(c, 429, `At most ${points} requests a minute are answered.`);
+  refusal.headers.set("retry-after", String(endsInS(standing)));
   return refusal;
 }

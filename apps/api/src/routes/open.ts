@@ -1,13 +1,9 @@
 import { openRoutes } from "@pith/contract";
 import { adviseOnState, computeQuantity, listQuantities, listRules } from "@pith/services";
 import type { App } from "../env.ts";
-import { storableText } from "../middleware/guards.ts";
-import { signedIn } from "../middleware/person.ts";
 
 /** Numbers, rules and evidence for anybody; who am I for whoever is signed in. */
 export function openRoutesOf(app: App) {
-  app.use("/v1/me", signedIn);
-  app.use("/v1/me/*", signedIn, storableText);
   app.openapi(openRoutes.listQuantities, (c) => c.json(listQuantities(), 200));
   app.openapi(openRoutes.computeQuantity, (c) =>
     c.json(computeQuantity(c.req.valid("param").id, c.req.valid("json")), 200),

@@ -48,6 +48,7 @@ export async function invite(ctx: Ctx, post: Post, raw: unknown): Promise<Invita
       .onConflictDoUpdate({ target: [invitations.officeId, invitations.email], set: asked })
       .returning()
       .catch(orAskedByLead);
+    await post.mayWrite?.(email);
     return { row: await writtenDown(tx, ctx, "invitation.send", row), officeName: await officeName(tx, ctx) };
   });
   return send(ctx, post, token, sent);
@@ -59,6 +60,7 @@ export async function resendInvitation(ctx: Ctx, post: Post, id: string): Promis
   const token = newToken();
   const sent = await inOffice(ctx, async (tx) => {
     const [row] = await tx.update(invitations).set(sentNow(ctx, token)).where(its(ctx, id)).returning();
+    await post.mayWrite?.(found(row, "invitation").email);
     return {
       row: await writtenDown(tx, ctx, "invitation.resend", row),
       officeName: await officeName(tx, ctx),

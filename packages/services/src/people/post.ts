@@ -5,6 +5,8 @@ import { queueMail } from "../mail/queueMail.ts";
 /** How letters that bear a secret leave: laid down beside the accounts, sent by the worker, then gone. */
 export interface Post {
   queue: (mail: Mail) => Promise<void>;
+  /** Asked before a letter is wanted that goes to whatever address somebody typed in; throws where it is one too many. */
+  mayWrite?: (to: string) => Promise<void>;
   /** Where the dashboard answers; links in letters lead there. */
   dashboardUrl: string;
 }
