@@ -9,6 +9,11 @@ const PLACES = {
   farmer: ["today", "record"],
 } as const;
 
+/** Pages with an address of their own that are found through a place. */
+const HOLDS: Record<string, readonly string[] | undefined> = {
+  office: ["/settings", "/guides", "/standing-orders"],
+};
+
 /** The bulletin's head: its name, whose it is, where one can turn to. */
 export async function Masthead({ seat }: { seat: Seat | null }) {
   const t = await getTranslations("places");
@@ -24,7 +29,9 @@ export async function Masthead({ seat }: { seat: Seat | null }) {
             <ul>
               {PLACES[seat.role].map((place) => (
                 <li key={place}>
-                  <NavLink href={`/${place}`}>{t(place)}</NavLink>
+                  <NavLink href={`/${place}`} holds={HOLDS[place]}>
+                    {t(place)}
+                  </NavLink>
                 </li>
               ))}
             </ul>

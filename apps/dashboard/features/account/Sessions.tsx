@@ -1,6 +1,6 @@
 import type { Session } from "@pith/contract";
 import { getTranslations } from "next-intl/server";
-import { instantText } from "../../format/dates.ts";
+import { dayAt, instantText, longDayText } from "../../format/dates.ts";
 import { endOtherSessions, endSession } from "./actions.ts";
 
 /** Where the person is signed in; each can be ended. */
@@ -18,7 +18,7 @@ export async function Sessions({ sessions, zone }: { sessions: Session[]; zone: 
             <p className="faint">
               {t("session", {
                 from: instantText(startedAt, zone),
-                seen: instantText(seenAt, zone),
+                seen: longDayText(dayAt(seenAt, zone)),
                 address: networkAddress || t("unknownAddress"),
               })}
             </p>

@@ -24,6 +24,9 @@ export async function Runs({ runs, zone, mayRetry }: { runs: Run[]; zone: string
             {run.wantedBy
               ? t("wantedBy", { name: run.wantedBy, when: instantText(run.wantedAt, zone) })
               : t("byTheClock", { when: instantText(run.wantedAt, zone) })}
+            {run.status === "waiting" && !run.problem && run.dueAt && (
+              <> · {t("due", { when: instantText(run.dueAt, zone) })}</>
+            )}
             {run.endedAt && ` · ${t("ended", { when: instantText(run.endedAt, zone) })}`}
             {run.attempts > 1 && ` · ${t("attempts", { count: run.attempts })}`}
           </p>

@@ -102,7 +102,7 @@ export default async function AccountPage({
           </>
         )}
       </Row>
-      <Row side={<h2>{t("sessionsHead")}</h2>} notes={<p>{t("sessionsNotes")}</p>} wide>
+      <Row side={<h2>{t("sessionsHead")}</h2>} notes={<p>{t("sessionsNotes")}</p>}>
         <Sessions sessions={sessions} zone={zone} />
       </Row>
       <Row side={<h2>{t("officesHead")}</h2>} notes={<p>{t("leaveNotes")}</p>}>
