@@ -1,7 +1,6 @@
 import { randomUUID } from "node:crypto";
 import { once } from "node:events";
 import { createWriteStream } from "node:fs";
-import { readFile } from "node:fs/promises";
 import { parseArgs } from "node:util";
 import { openDatabase } from "@pith/db";
 import {
@@ -17,6 +16,7 @@ import {
 import { openHome, openSecrets } from "../home.mjs";
 import { PlainFailure, textOf } from "../process/failure.mjs";
 import { findDatabase } from "./database.ts";
+import { piecesOf } from "./pieces.ts";
 
 /**
  * `npm run -s office -- export <file> --office <id>`, `export-farm <farm id> <file>`, `import <file>`, `take-in <file>`: what
@@ -63,9 +63,9 @@ function readArguments(args: string[]): { office: string; run: (ctx: Ctx) => Pro
   if (second === undefined) {
     if (name === "export") return { office, run: (ctx) => intoFile(first, (put) => exportOffice(ctx, put)) };
     if (name === "import")
-      return { office, run: async (ctx) => sayRows(await importOffice(ctx, await read(first))) };
+      return { office, run: async (ctx) => sayRows(await importOffice(ctx, await piecesOf(first))) };
     if (name === "take-in")
-      return { office, run: async (ctx) => sayRows(await takeInFarm(ctx, await read(first))) };
+      return { office, run: async (ctx) => sayRows(await takeInFarm(ctx, await piecesOf(first))) };
   } else if (name === "export-farm") {
     return { office, run: (ctx) => intoFile(second, (put) => exportFarm(ctx, first, put)) };
   }
@@ -95,20 +95,18 @@ async function intoFile(
   return `Written to ${path}. Check it anywhere with: npm run -s ledger -- verify ${path}`;
 }
 
-const read = (path: string): Promise<string> =>
-  readFile(path, "utf8").catch((error: NodeJS.ErrnoException) => {
-    throw new PlainFailure(`${path} cannot be read (${error.code}).`);
-  });
-
-function sayRows({
-  rows,
-  entries,
-  keyId,
-}: {
+function sayRows(taken: {
   rows: Record<string, number>;
+  readingsLeftOut: number;
   entries: number;
   keyId: string;
 }): string {
+  const { rows, readingsLeftOut, entries, keyId } = taken;
   const total = Object.values(rows).reduce((sum, n) => sum + n, 0);
-  return `Taken in: ${total} rows, ${entries} entries of the ledger, signed with the key ${keyId}.`;
+  const lines = [`Taken in: ${total} rows, ${entries} entries of the ledger, signed with the key ${keyId}.`];
+  if (readingsLeftOut > 0)
+    lines.push(`Left out: ${readingsLeftOut} readings of times that no series keeps any more, or not yet.`);
+  if (rows.former_people)
+    lines.push(`${rows.former_people} people are named as having left: the lead invites them anew.`);
+  return lines.join("\n");
 }

@@ -2,6 +2,7 @@ import { readFile } from "node:fs/promises";
 import { CheckpointSchema } from "@pith/contract";
 import { type ExportVerdict, verifyExport } from "@pith/services";
 import { PlainFailure } from "../process/failure.mjs";
+import { piecesOf } from "./pieces.ts";
 
 /** What an export shows by itself, without any database: for whoever was handed one. Gives lines to print and the exit code. */
 export async function verifyFile(
@@ -9,7 +10,7 @@ export async function verifyFile(
   checkpointPaths: string[],
 ): Promise<{ lines: string[]; code: 0 | 1 }> {
   const held = await Promise.all(checkpointPaths.map(readCheckpointFile));
-  const verdict = await verifyExport(await textOf(path), held);
+  const verdict = await verifyExport(await piecesOf(path), held);
   const lines = [
     `The export of ${verdict.officeName} of ${verdict.at} is whole: every byte is the one that was signed.`,
     `  signed with the key ${verdict.keyId}: compare that with the one you noted down`,

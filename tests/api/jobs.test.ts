@@ -9,7 +9,7 @@ import { afterAll, afterEach, beforeAll, expect, test, vi } from "vitest";
 import { errorForLog, withoutValues } from "../../apps/api/src/withoutValues.ts";
 import { openMail } from "../../apps/api/src/worker/openMail.ts";
 import { startWorker } from "../../apps/api/src/worker/startWorker.ts";
-import { asOffice, makeSite } from "../support/factories.ts";
+import { asOffice, makeFarm, makeSite } from "../support/factories.ts";
 import { type Api, startApi } from "./support.ts";
 
 /** Work in the background, done by a real worker over a real queue. */
@@ -272,6 +272,16 @@ test("each farm is wanted in the night of its site, and none by day", async () =
   ]);
   const [run] = (await api.as(api.agent).get(runsPath)).body.runs;
   expect(run).toMatchObject({ wantedBy: null });
+});
+
+test("a site in a zone that nobody knows keeps no other farm from its night, and is said", async () => {
+  const bad = await makeFarm(api.db, api.office, { name: "Nowhere" });
+  await makeSite(api.db, { officeId: api.office.id, id: bad.id }, { timeZone: "X" });
+  await makeSite(api.db, { officeId: api.office.id, id: api.farm.id }, { name: "Another ground" });
+  const night = { ...ctxOf(), now: () => new Date("2026-06-10T08:00:00Z") };
+  expect(await wantNightly(night)).toEqual({ zoneless: [bad.id] });
+  const advised = (await waiting()).filter((job) => job.task === "advise-farm");
+  expect(advised.map((job) => (job.payload as { farmId: string }).farmId)).toEqual([api.farm.id]);
 });
 
 test("the clock's hour wants it for every office that the queue's role sees", async () => {

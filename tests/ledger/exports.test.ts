@@ -1,6 +1,7 @@
 import { createHash } from "node:crypto";
 import { type Db, openDatabase } from "@pith/db";
 import {
+  addSeries,
   answerAdvisory,
   exportFarm,
   exportOffice,
@@ -22,7 +23,7 @@ import fc from "fast-check";
 import { strFromU8, unzipSync } from "fflate";
 import postgres, { type Sql } from "postgres";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { signedOf } from "../../packages/services/src/exports/format.ts";
+import { rowLine, signedOf } from "../../packages/services/src/exports/format.ts";
 import { canonicalText } from "../../packages/services/src/ledger/canonical.ts";
 import { freshDatabase, type TestDatabase } from "../support/database.ts";
 import { makeFarm } from "../support/factories.ts";
@@ -64,6 +65,36 @@ afterAll(async () => {
   await database.drop();
 });
 
+/** What somebody makes of an export who signs it with a key of their own: each row changed, rows added. */
+async function signedAnew(
+  text: string,
+  change: (line: string) => string,
+  more: Record<string, unknown[]> = {},
+): Promise<string> {
+  const lines = text.split("\n");
+  const { rows, ...closing } = JSON.parse(lines.at(-2) ?? "");
+  const { kind, office: of, farm: one, at } = JSON.parse(lines[0] ?? "");
+  const added = Object.entries(more).flatMap(([table, list]) =>
+    list.map((row) => rowLine(table, JSON.stringify(row))),
+  );
+  const before = `${[...lines.slice(0, -2).map(change), ...added].join("\n")}\n`;
+  const sha256 = sha256Of(before);
+  for (const [table, list] of Object.entries(more)) rows[table] = (rows[table] ?? 0) + list.length;
+  const signature = await ledger.signer?.sign(
+    canonicalText(signedOf({ kind, office: of, farm: one, at }, sha256)),
+  );
+  return `${before}${JSON.stringify({ ...closing, rows, sha256, signature })}\n`;
+}
+
+const sha256Of = (text: string) => createHash("sha256").update(text).digest("hex");
+
+/** A row's line with some of its columns set. */
+const withRow = (line: string, table: string, set: (row: Record<string, unknown>) => object): string => {
+  if (!line.startsWith(`{"table":"${table}",`)) return line;
+  const { row } = JSON.parse(line);
+  return rowLine(table, JSON.stringify({ ...row, ...set(row) }));
+};
+
 test("an export verifies by itself, its last line holds the SHA-256 of what is before it, and no secret is in it", async () => {
   const lines = office.split("\n");
   expect(lines.at(-1)).toBe("");
@@ -76,6 +107,16 @@ test("an export verifies by itself, its last line holds the SHA-256 of what is b
   expect(verdict.chain).toMatchObject({ whole: true, entries: 4, firstBroken: null });
   expect(verdict.chain?.checkpoints.every((c) => c.holds)).toBe(true);
   expect(office).not.toContain('"table":"sensor_keys"');
+});
+
+test("read in pieces, wherever they end, it is the same export", async () => {
+  const whole = await verifyExport(office);
+  for (const size of [997, 65_536]) {
+    async function* pieces() {
+      for (let at = 0; at < office.length; at += size) yield office.slice(at, at + size);
+    }
+    expect(await verifyExport(pieces())).toEqual(whole);
+  }
 });
 
 test("whatever byte of it is changed, it is not taken in", async () => {
@@ -100,23 +141,135 @@ test("whatever byte of it is changed, it is not taken in", async () => {
 
 test("a row that does not fit is refused in words, and nothing of the file is kept, however well it is signed", async () => {
   const into = await emptyOffice(db, ledger, now);
-  const lines = office.split("\n").slice(0, -2);
-  const bad = lines.map((line) => line.replace('"kind":"ground"', '"kind":"cloud"'));
-  const before = `${bad.join("\n")}\n`;
-  const sha256 = createHash("sha256").update(before).digest("hex");
-  const { kind, office: of, farm: one, at } = JSON.parse(lines[0] ?? "");
-  const signed = canonicalText(signedOf({ kind, office: of, farm: one, at }, sha256));
-  const end = {
-    ...JSON.parse(office.split("\n").at(-2) ?? ""),
-    sha256,
-    signature: await ledger.signer?.sign(signed),
-  };
-  await expect(importOffice(into, `${before}${JSON.stringify(end)}\n`)).rejects.toMatchObject({
+  const bad = await signedAnew(office, (row) => row.replace('"kind":"ground"', '"kind":"cloud"'));
+  await expect(importOffice(into, bad)).rejects.toMatchObject({
     code: "invalid",
     message: expect.stringMatching(/the database does not take one of its rows: .*beds_kind_check/),
   });
   const [farms] = await owner`select count(*)::int as n from farms where office_id = ${into.officeId}`;
   expect(farms?.n).toBe(0);
+});
+
+test("a state under a hash that is not its own is refused, though no entry names it: it would stand in the way of the true one", async () => {
+  const into = await emptyOffice(db, ledger, now);
+  const state = { office_id: season.office.id, sha256: sha256Of("what was advised from"), state: "{}" };
+  const row = { ledger_states: [{ ...state, created_at: NOW }] };
+  for (const [take, file] of [
+    [takeInFarm, farm],
+    [importOffice, office],
+  ] as const) {
+    await expect(take(into, await signedAnew(file, (line) => line, row))).rejects.toMatchObject({
+      code: "invalid",
+      message: expect.stringMatching(/line \d+ is a state that does not give its hash/),
+    });
+  }
+});
+
+test("a site in a time zone that nobody knows is refused", async () => {
+  const into = await emptyOffice(db, ledger, now);
+  const zone = (line: string) => withRow(line, "sites", () => ({ time_zone: "X" }));
+  for (const [take, file] of [
+    [takeInFarm, farm],
+    [importOffice, office],
+  ] as const) {
+    await expect(take(into, await signedAnew(file, zone))).rejects.toThrow(
+      'the time zone of a site, "X", is none that is known here',
+    );
+  }
+});
+
+test("what is signed well and is no entry, or no advice, is broken and not a failure", async () => {
+  const into = await emptyOffice(db, ledger, now);
+  for (const body of ["not JSON", "null", '{"office":1e999}', "[]"]) {
+    const change = (table: string) => (line: string) =>
+      withRow(line, table, ({ seq, ...row }) => (seq === 1 ? { body, hash: sha256Of(body) } : row));
+    await expect(
+      importOffice(into, await signedAnew(office, change("ledger_entries"))),
+    ).rejects.toMatchObject({
+      code: "invalid",
+      message: expect.stringMatching(/is broken at entry 1: its /),
+    });
+    await expect(
+      takeInFarm(into, await signedAnew(farm, change("ledger_history_entries"))),
+    ).rejects.toMatchObject({
+      code: "invalid",
+      message: expect.stringMatching(/is broken at entry 1: its /),
+    });
+  }
+  const unsaid = (line: string) => withRow(line, "advisories", () => ({ answer: null }));
+  await expect(importOffice(into, await signedAnew(office, unsaid))).rejects.toThrow(
+    "broken at entry 1: its content cannot be read",
+  );
+  const timeless = (line: string) => withRow(line, "ledger_entries", () => ({ at: "noon" }));
+  await expect(importOffice(into, await signedAnew(office, timeless))).rejects.toMatchObject({
+    code: "invalid",
+  });
+});
+
+test("months for readings are made before the rest and apart from it; what no series can hold is left out and said", async () => {
+  const other = await makeSeason(db);
+  const otherLead = asLead(other.agent, ledger);
+  const { id: seriesId } = await addSeries(otherLead, other.farm.id, {
+    siteId: other.site.id,
+    bedId: null,
+    cover: null,
+    depthCm: null,
+    heightM: 2,
+    keepMonths: 36,
+    name: "mast",
+    label: "Air at the mast",
+    quantity: "air-temperature",
+    unit: "Cel",
+    expectedEveryS: 600,
+    silentAfterS: 7200,
+  });
+  const file = await fileOf((put) => exportFarm(otherLead, other.farm.id, put));
+  const reading = (at: string) => ({
+    office_id: other.office.id,
+    farm_id: other.farm.id,
+    series_id: seriesId,
+    at,
+    value: 9,
+    received_at: NOW,
+    flags: 0,
+  });
+  const times = [
+    "2024-02-10T00:00:00Z",
+    "2023-05-31T23:59:00Z",
+    "2026-11-01T00:00:00Z",
+    "2150-01-01T00:00:00Z",
+  ];
+  const readings = times.map(reading);
+  const months = async () =>
+    (
+      await owner<{ name: string }[]>`
+        select relname as name from pg_class where relname in ('readings_2024_02', 'readings_2023_05', 'readings_2150_01')`
+    ).map(({ name }) => name);
+  expect(await months()).toEqual([]);
+  const into = await emptyOffice(db, ledger, now);
+  // Nothing else of a file that does not fit is kept.
+  const cloud = (line: string) => line.replace('"kind":"ground"', '"kind":"cloud"');
+  await expect(takeInFarm(into, await signedAnew(file, cloud, { readings }))).rejects.toThrow(
+    /beds_kind_check/,
+  );
+  expect(await months()).toEqual(["readings_2024_02"]);
+  const taken = await takeInFarm(into, await signedAnew(file, (line) => line, { readings }));
+  expect(taken).toMatchObject({ readingsLeftOut: 3, rows: { readings: 1 } });
+  expect(await months()).toEqual(["readings_2024_02"]);
+});
+
+test("an export makes nobody a member: its people are named as those who have left", async () => {
+  const into = await emptyOffice(db, ledger, now);
+  const members = () => owner`select user_id from memberships where office_id = ${into.officeId}`;
+  const before = await members();
+  expect(await importOffice(into, office)).toMatchObject({ rows: { former_people: 2 } });
+  expect(await members()).toEqual(before);
+  const left = await owner`
+    select name, taken_in from former_people where office_id = ${into.officeId} order by name`;
+  expect(left).toMatchObject([
+    { name: "Iva Moorhen", taken_in: true },
+    { name: "Oda Teal", taken_in: true },
+  ]);
 });
 
 test("taken in, the chain verifies, replays byte for byte, and goes on; the old checkpoint still holds", async () => {

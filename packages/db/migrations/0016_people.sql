@@ -48,6 +48,8 @@ create table former_people (
   user_id uuid not null,
   name text not null,
   left_at timestamptz not null default now(),
+  -- Named by an export that was taken in: that they ever were of this office, nobody here can tell.
+  taken_in boolean not null default false,
   primary key (office_id, user_id)
 );
 

@@ -1,6 +1,5 @@
 /** The use-cases: one verb a file, called by a route, a job and a script alike. */
 export type { AuthDb } from "@pith/db";
-
 export { ClaimLost } from "@pith/db";
 export { getAdvisory, listAdvisories, markRead } from "./advice/advisories.ts";
 export { answerAdvisory } from "./advice/answerAdvisory.ts";
@@ -28,7 +27,7 @@ export { addBrowser, changeDelivery, getDelivery, removeBrowser } from "./delive
 export { stopMail } from "./delivery/stopMail.ts";
 export { adviseAgain } from "./drafts/adviseAgain.ts";
 export { type Erased, erasePerson, listErasable } from "./erasure/erasePerson.ts";
-export { removeAccount } from "./erasure/removeAccount.ts";
+export { type SignIns, signInsIn } from "./erasure/signIns.ts";
 export { type ErrorCode, notFound, ServiceError } from "./errors.ts";
 export { addOwnEvidence, listOwnEvidence, retireOwnEvidence } from "./evidence/ownEvidence.ts";
 export { getWorthMeasuring } from "./evidence/worthMeasuring.ts";
@@ -74,6 +73,7 @@ export { type About, wantJob } from "./jobs/wantJob.ts";
 export { checkCheckpoint, getCheckpoint, listCheckpoints, makeCheckpoint } from "./ledger/checkpoints.ts";
 export { getHistory, listHistories, verifyKeptHistory } from "./ledger/histories.ts";
 export { openLedger } from "./ledger/operator.ts";
+export { openSigner, type Signer } from "./ledger/signing.ts";
 export { type LedgerTools, openLedgerTools } from "./ledger/tools.ts";
 export { listLedger, replayEntry, verifyLedger } from "./ledger/verbs.ts";
 export { type Mail, MailSchema } from "./mail/mail.ts";

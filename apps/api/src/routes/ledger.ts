@@ -12,8 +12,8 @@ import {
   listErasable,
   listHistories,
   makeCheckpoint,
-  removeAccount,
   ServiceError,
+  signInsIn,
   takeInFarm,
   verifyKeptHistory,
 } from "@pith/services";
@@ -78,8 +78,8 @@ export function ledgerRoutesOf(app: App, deps: Pick<AppDeps, "ledger" | "log">) 
 
   app.openapi(exportRoutes.listErasable, async (c) => c.json(await listErasable(c.get("ctx")), 200));
   app.openapi(exportRoutes.erasePerson, async (c) => {
-    const removeSignIn = removeAccount(c.get("connections").authDb);
-    return c.json(await erasePerson(c.get("ctx"), c.req.valid("json"), removeSignIn), 200);
+    const signIns = signInsIn(c.get("connections").authDb);
+    return c.json(await erasePerson(c.get("ctx"), c.req.valid("json"), signIns), 200);
   });
 }
 

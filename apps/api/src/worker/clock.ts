@@ -37,7 +37,17 @@ export function clockTasks({ deps, pullFor }: ClockOptions): TaskList {
   return {
     "each-hour": async (payload, helpers) => {
       const hour = new Date((payload as { _cron: { ts: string } })._cron.ts);
-      await inEach(await allOffices(helpers), () => hour, wantNightly);
+      await inEach(
+        await allOffices(helpers),
+        () => hour,
+        async (ctx) => {
+          const { zoneless } = await wantNightly(ctx);
+          for (const farmId of zoneless)
+            helpers.logger.error(
+              `A site of the farm ${farmId} has a time zone that this server does not know`,
+            );
+        },
+      );
     },
     "look-for-forecasts": async (_payload, helpers) => {
       const all = await allOffices(helpers);

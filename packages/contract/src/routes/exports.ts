@@ -36,7 +36,13 @@ export const exportOfficeAsCsv = createRoute({
   },
 });
 
-const CountsSchema = z.record(z.string(), z.number().int());
+const TakenInSchema = z.object({
+  rows: z.record(z.string(), z.number().int()),
+  /** Of times that no series keeps any more, or not yet. */
+  readingsLeftOut: z.number().int(),
+  entries: z.number().int(),
+  keyId: z.string(),
+});
 
 export const importOffice = createRoute({
   method: "post",
@@ -46,8 +52,8 @@ export const importOffice = createRoute({
   request: { params: officePath, body: linesIn },
   responses: {
     201: json(
-      z.object({ rows: CountsSchema, entries: z.number().int(), keyId: z.string() }),
-      "How many rows of each table, how many entries of the ledger, and whose key had signed it",
+      TakenInSchema,
+      "How many rows of each table, how many entries of the ledger, and whose key had signed it. The old office's people come as people who have left",
     ),
     ...problems,
   },
@@ -70,7 +76,7 @@ export const takeInFarm = createRoute({
   request: { params: officePath, body: linesIn },
   responses: {
     201: json(
-      z.object({ farmId: Id, rows: CountsSchema, entries: z.number().int(), keyId: z.string() }),
+      TakenInSchema.extend({ farmId: Id }),
       "The farm, how many rows of each table came, how many entries, and whose key had signed it",
     ),
     ...problems,
@@ -79,8 +85,10 @@ export const takeInFarm = createRoute({
 
 const ErasableSchema = z.object({
   userId: Id,
+  /** Their name; of somebody whom only words that came with a farm name, that farm's. */
   name: z.string(),
-  /** Null for somebody who has left. */
+  cameWithFarm: z.boolean(),
+  /** Null for somebody who has left, or who came with a farm. */
   role: z.enum(["lead", "agent", "farmer", "reader"]).nullable(),
   /** How much of theirs would go. */
   texts: z.number().int(),
@@ -108,7 +116,7 @@ export const erasePerson = createRoute({
     body: body(
       z.object({
         userId: Id,
-        /** The person's name, typed once more. */
+        /** The name that the list has for them, typed once more. */
         name: z.string().trim().min(1).max(200),
       }),
     ),

@@ -1,5 +1,5 @@
 import { sql } from "drizzle-orm";
-import { pgTable, text, uuid } from "drizzle-orm/pg-core";
+import { boolean, pgTable, text, uuid } from "drizzle-orm/pg-core";
 import { instant, instantOrNow, officeId, ofOffice } from "./columns.ts";
 import { ROLES } from "./words.ts";
 
@@ -22,4 +22,6 @@ export const formerPeople = pgTable("former_people", {
   userId: uuid("user_id").notNull(),
   name: text("name").notNull(),
   leftAt: instantOrNow("left_at"),
+  /** An export that was taken in says so, and nobody else. */
+  takenIn: boolean("taken_in").notNull().default(false),
 });

@@ -1,12 +1,14 @@
 import { exportRoutes } from "@pith/contract";
 import { farms, formerPeople, invitations, memberships, photos, type Tx, texts } from "@pith/db";
-import { and, count, eq, isNull, ne, or, type SQL, sql } from "drizzle-orm";
+import { and, count, eq, ne, or, sql } from "drizzle-orm";
 import { recordAudit } from "../audit.ts";
-import { type Ctx, inOffice, nowOf, requireLead, resolveMemberships } from "../context.ts";
+import { type Ctx, inOffice, nowOf, requireLead, resolveMemberships, serverItself } from "../context.ts";
 import { found, ServiceError } from "../errors.ts";
 import { bodyOf } from "../wellFormed.ts";
+import type { SignIns } from "./signIns.ts";
+import { everybodysFarms, picturesOf, wordsOf } from "./theirs.ts";
 
-/** Who could be erased, those who have left too, and how much of theirs would go. */
+/** Who could be erased, and how much of theirs would go: members, those who have left, and whose words came with a farm. */
 export async function listErasable(ctx: Ctx) {
   requireLead(ctx);
   return inOffice(ctx, async (tx) => {
@@ -22,7 +24,11 @@ export async function listErasable(ctx: Ctx) {
       .orderBy(formerPeople.name);
     const here = new Set(members.map(({ userId }) => userId));
     const left = former.filter(({ userId }) => !here.has(userId)).map((who) => ({ ...who, role: null }));
-    const people = [...members, ...left];
+    for (const { userId } of left) here.add(userId);
+    const came = (await cameWithFarms(tx, ctx))
+      .filter(({ userId }) => !here.has(userId) && userId !== ctx.actor.userId)
+      .map((who) => ({ ...who, role: null, cameWithFarm: true }));
+    const people = [...[...members, ...left].map((who) => ({ ...who, cameWithFarm: false })), ...came];
     const counted = [];
     for (const person of people) {
       const [words] = await tx.select({ n: count() }).from(texts).where(wordsOf(ctx, person.userId));
@@ -46,29 +52,28 @@ export interface Erased {
  * their photographs, and where they are a farm's contact. The ledger keeps its hashes of the words, which say nothing any
  * more, and the id of who acted, which is nobody's name any more: the chain still verifies.
  *
- * `removeSignIn` goes first, and only where no other office has them: what fails after it can be done again.
+ * Their sign-in goes last, where no other office has them: should it fail, nothing is erased and it can be done again. It
+ * stays where only a file says that they were ever of this office, because a file can name anybody.
  */
-export async function erasePerson(
-  ctx: Ctx,
-  raw: unknown,
-  removeSignIn: (userId: string) => Promise<void>,
-): Promise<Erased> {
+export async function erasePerson(ctx: Ctx, raw: unknown, signIns: SignIns): Promise<Erased> {
   requireLead(ctx);
   const { userId, name } = bodyOf(exportRoutes.erasePerson, raw);
   if (userId === ctx.actor.userId) {
     throw new ServiceError("conflict", "Nobody erases themselves: another lead of the office does.");
   }
-  const person = await inOffice(ctx, (tx) => personIn(tx, ctx, userId));
-  if (person.name !== name) {
+  const known = await inOffice(ctx, (tx) => personIn(tx, ctx, userId));
+  if (known.name !== name) {
     throw new ServiceError("invalid", "The name typed is not that person's.", [
       { field: "name", message: "must be the person's name as it stands in the office", received: name },
     ]);
   }
   const elsewhere = (await resolveMemberships(ctx.db, userId)).some((m) => m.officeId !== ctx.officeId);
-  if (!elsewhere) await removeSignIn(userId);
+  // Who has left is known here by name alone; the address they signed in with may still stand with a farm.
+  const emails = known.wasHere ? [known.email, await signIns.emailOf(userId)].filter((e) => e !== null) : [];
+  const addresses = emails.map((email) => email.toLowerCase());
 
   return inOffice(ctx, async (tx) => {
-    const { email } = await personIn(tx, ctx, userId);
+    const { cameWithFarm, wasHere } = await personIn(tx, ctx, userId);
     const words = await tx
       .update(texts)
       .set({ salt: null, bytes: null, erasedAt: nowOf(ctx) })
@@ -82,8 +87,9 @@ export async function erasePerson(
         and(
           eq(farms.officeId, ctx.officeId),
           or(
-            sql`lower(${farms.contactName}) = lower(${name})`,
-            email ? sql`lower(${farms.email}) = lower(${email})` : undefined,
+            // Whose words came with a farm is listed under the farm's name, which is nobody's.
+            cameWithFarm ? sql`false` : sql`lower(${farms.contactName}) = lower(${name})`,
+            ...addresses.map((address) => sql`lower(${farms.email}) = ${address}`),
           ),
         ),
       )
@@ -93,7 +99,10 @@ export async function erasePerson(
       .where(
         and(
           eq(invitations.officeId, ctx.officeId),
-          or(eq(invitations.name, name), email ? eq(invitations.email, email.toLowerCase()) : undefined),
+          or(
+            cameWithFarm ? sql`false` : eq(invitations.name, name),
+            ...addresses.map((address) => eq(invitations.email, address)),
+          ),
         ),
       );
     await tx
@@ -106,7 +115,7 @@ export async function erasePerson(
       texts: words.length,
       photos: pictures.length,
       contacts: contacts.length,
-      signIn: !elsewhere,
+      signIn: wasHere && !elsewhere,
     };
     await recordAudit(tx, ctx, {
       action: "person.erase",
@@ -114,42 +123,39 @@ export async function erasePerson(
       entityId: userId,
       detail: erased,
     });
+    if (erased.signIn) await signIns.remove(userId);
     return erased;
   });
 }
 
-async function personIn(tx: Tx, ctx: Ctx, userId: string) {
+interface Known {
+  name: string;
+  email: string | null;
+  /** Their words came with a farm, and nothing else of them is here. */
+  cameWithFarm: boolean;
+  /** They are of the office or were, and not only by what a file says. */
+  wasHere: boolean;
+}
+
+async function personIn(tx: Tx, ctx: Ctx, userId: string): Promise<Known> {
   const [person] = await tx
     .select({ name: memberships.name, email: memberships.email })
     .from(memberships)
     .where(and(eq(memberships.officeId, ctx.officeId), eq(memberships.userId, userId)));
-  if (person) return person;
+  if (person) return { ...person, cameWithFarm: false, wasHere: true };
   const [former] = await tx
-    .select({ name: formerPeople.name })
+    .select({ name: formerPeople.name, takenIn: formerPeople.takenIn })
     .from(formerPeople)
     .where(and(eq(formerPeople.officeId, ctx.officeId), eq(formerPeople.userId, userId)));
-  return { ...found(former, "person"), email: null };
+  if (former) return { name: former.name, email: null, cameWithFarm: false, wasHere: !former.takenIn };
+  const came = (await cameWithFarms(tx, ctx)).find((who) => who.userId === userId);
+  return { name: found(came, "person").name, email: null, cameWithFarm: true, wasHere: false };
 }
 
-/** Words that a person wrote. Of older ones it is said only by the row that they belong to. */
-function wordsOf({ officeId }: Ctx, userId: string): SQL | undefined {
-  const older = (table: string, text: string, who: string) =>
-    sql`(${texts.writtenBy} is null and exists (select from ${sql.raw(table)} o
-      where o.office_id = ${officeId} and o.${sql.raw(text)} = ${texts.id} and o.${sql.raw(who)} = ${userId}))`;
-  return and(
-    eq(texts.officeId, officeId),
-    isNull(texts.erasedAt),
-    or(
-      eq(texts.writtenBy, userId),
-      older("field_notes", "text_id", "recorded_by"),
-      older("signs", "text_id", "recorded_by"),
-      older("answers", "reason_text_id", "answered_by"),
-      older("advisories", "note_text_id", "issued_by"),
-      older("advisories", "withdrawn_text_id", "withdrawn_by"),
-      older("applications", "person_text_id", "recorded_by"),
-    ),
-  );
+/** Whose words or photographs are here, by the name of the farm. Those of members are among them. */
+async function cameWithFarms(tx: Tx, ctx: Ctx): Promise<{ userId: string; name: string }[]> {
+  const rows = await tx.execute<{ userId: string; farmName: string }>(everybodysFarms(ctx));
+  return rows
+    .filter(({ userId }) => userId !== serverItself.userId)
+    .map(({ userId, farmName }) => ({ userId, name: farmName }));
 }
-
-const picturesOf = ({ officeId }: Ctx, userId: string): SQL | undefined =>
-  and(eq(photos.officeId, officeId), eq(photos.recordedBy, userId));

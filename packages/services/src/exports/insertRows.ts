@@ -1,4 +1,5 @@
 import { type Tx, withOffice } from "@pith/db";
+import { isTimeZone } from "@pith/rules";
 import { sql } from "drizzle-orm";
 import type { Ctx } from "../context.ts";
 import { type ReadExport, refuse } from "./readExport.ts";
@@ -26,6 +27,16 @@ function misfitIn(error: unknown): string | undefined {
   const cause = error instanceof Error && error.cause instanceof Error ? error.cause : error;
   if (!(cause instanceof Error) || !("code" in cause)) return undefined;
   return /^2[23]/.test(String(cause.code)) ? cause.message : undefined;
+}
+
+/** A zone that is not known would make each night's work fail. */
+export function mustKnowZones({ rows }: ReadExport): void {
+  for (const row of rows.get("sites") ?? []) {
+    const { time_zone: zone } = JSON.parse(row) as { time_zone?: unknown };
+    if (typeof zone !== "string" || !isTimeZone(zone)) {
+      refuse(`the time zone of a site, ${JSON.stringify(zone)}, is none that is known here`);
+    }
+  }
 }
 
 /** The tables that are to come, in order, or the reason why this program does not know what to do with what is in a file. */
@@ -62,7 +73,6 @@ export async function insertRows(
   let written = 0;
   for (const batch of batches(rows)) {
     const all = `[${batch.join(",")}]`;
-    if (name === "readings") await makeMonths(tx, all);
     const values = sql.join(
       from.map((text) => (text === "$office" ? sql`${officeId}::uuid` : sql.raw(text))),
       sql`, `,
@@ -75,12 +85,6 @@ export async function insertRows(
   }
   return written;
 }
-
-/** Readings lie in a partition a month, which must be there. */
-const makeMonths = (tx: Tx, all: string) =>
-  tx.execute(sql`select make_readings_month(m) from (
-    select distinct date_trunc('month', (r ->> 'at')::timestamptz at time zone 'UTC')::date as m
-    from json_array_elements(${all}::json) r) months`);
 
 function* batches(rows: string[]): Generator<string[]> {
   let batch: string[] = [];

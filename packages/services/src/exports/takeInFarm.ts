@@ -5,8 +5,9 @@ import { type Ctx, nowOf, requireLead } from "../context.ts";
 import { adviseFarm } from "../drafts/adviseFarm.ts";
 import { ServiceError } from "../errors.ts";
 import type { Imported } from "./importOffice.ts";
-import { insertRows, knownTables, whileImporting } from "./insertRows.ts";
-import { type ReadExport, readExport, refuse } from "./readExport.ts";
+import { insertRows, knownTables, mustKnowZones, whileImporting } from "./insertRows.ts";
+import { type ExportText, type ReadExport, readExport, refuse } from "./readExport.ts";
+import { makeRoomForReadings } from "./roomForReadings.ts";
 import { type Exported, MOVED } from "./tables.ts";
 import { typed } from "./typedRows.ts";
 import { verifyHistories } from "./verifyExport.ts";
@@ -15,22 +16,24 @@ import { verifyHistories } from "./verifyExport.ts";
  * Takes in a farm that another office exported: a new farm of this office with its records, and what the old ledger says
  * of it as a history that is read and checked and never goes on. Everything is checked first, then written at once.
  */
-export async function takeInFarm(ctx: Ctx, text: string): Promise<Imported & { farmId: string }> {
+export async function takeInFarm(ctx: Ctx, text: ExportText): Promise<Imported & { farmId: string }> {
   requireLead(ctx);
-  const file = await readExport(text, "farm");
-  const { farm: farmId, office, checkpoint, keyId } = file.header;
+  const read = await readExport(text, "farm");
+  const { farm: farmId, office, checkpoint, keyId } = read.header;
   if (farmId === null) refuse("it does not say which farm it is of");
   if (office === ctx.officeId) throw new ServiceError("conflict", "This farm is of this office already.");
-  const verdicts = await verifyHistories(file);
+  const verdicts = await verifyHistories(read);
   const broken = verdicts.find((verdict) => !verdict.whole);
   if (broken) refuse(`its ledger is broken at entry ${broken.firstBroken?.seq}: ${broken.firstBroken?.why}`);
-  for (const history of typed(file, "ledger_histories")) {
+  for (const history of typed(read, "ledger_histories")) {
     const own = history.takenInAt === null;
     if (own && JSON.parse(history.checkpoint).signature !== checkpoint?.signature) {
       refuse("its history is not held against the checkpoint in its first line");
     }
   }
-  mustBeOfFarm(file, farmId);
+  mustBeOfFarm(read, farmId);
+  mustKnowZones(read);
+  const { file, readingsLeftOut } = await makeRoomForReadings(ctx, read);
 
   return whileImporting(ctx, async (tx) => {
     const tables = await knownTables(tx, file, [...MOVED, "ledger_states"]);
@@ -49,10 +52,11 @@ export async function takeInFarm(ctx: Ctx, text: string): Promise<Imported & { f
       action: "farm.take-in",
       entity: "farms",
       entityId: farmId,
-      detail: { from: office, at: file.header.at, keyId },
+      detail: { from: office, at: file.header.at, keyId, ...(readingsLeftOut > 0 && { readingsLeftOut }) },
     });
     await adviseFarm(tx, ctx, farmId);
-    return { farmId, rows, entries: verdicts.reduce((sum, { entries }) => sum + entries, 0), keyId };
+    const entries = verdicts.reduce((sum, verdict) => sum + verdict.entries, 0);
+    return { farmId, rows, readingsLeftOut, entries, keyId };
   });
 }
 

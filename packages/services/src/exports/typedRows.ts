@@ -12,7 +12,7 @@ import {
 } from "@pith/db";
 import { getTableColumns } from "drizzle-orm";
 import type { PgTable } from "drizzle-orm/pg-core";
-import type { ReadExport } from "./readExport.ts";
+import { type ReadExport, refuse } from "./readExport.ts";
 
 /** Rows of an export as the services know them: names in their own form, instants in RFC 3339, bytes as bytes. */
 export const ledgerTables = {
@@ -45,7 +45,11 @@ export function typed<T extends keyof typeof ledgerTables>(
 
 function cellValue(value: unknown, type: string): unknown {
   if (typeof value !== "string") return value;
-  if (type === "timestamp with time zone") return new Date(value).toISOString();
+  if (type === "timestamp with time zone") {
+    const at = new Date(value);
+    if (Number.isNaN(at.getTime())) refuse("a time in it is no instant");
+    return at.toISOString();
+  }
   if (type !== "bytea") return value;
   return Uint8Array.from(value.slice(2).match(/../g) ?? [], (pair) => Number.parseInt(pair, 16));
 }

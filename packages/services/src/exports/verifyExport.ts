@@ -2,7 +2,7 @@ import type { Checkpoint } from "@pith/contract";
 import { type ChainSource, type Walked, walkChain } from "../ledger/chain.ts";
 import { readCheckpoint } from "../ledger/checkpoint.ts";
 import { type HistoryVerdict, verifyHistory } from "../ledger/history.ts";
-import { type ReadExport, readExport } from "./readExport.ts";
+import { type ExportText, type ReadExport, readExport } from "./readExport.ts";
 import { typed } from "./typedRows.ts";
 
 /** What an office's export shows without any database: its chain, with the checkpoints in it and those laid beside it. */
@@ -66,10 +66,9 @@ export interface ExportVerdict {
 }
 
 /** All that an export shows by itself. @throws ServiceError invalid where it is not whole */
-export async function verifyExport(text: string, held: Checkpoint[] = []): Promise<ExportVerdict> {
-  const kind = text.slice(0, 200).includes('"kind":"farm"') ? "farm" : "office";
-  const file = await readExport(text, kind);
-  const { office, officeName, at, keyId } = file.header;
+export async function verifyExport(text: ExportText, held: Checkpoint[] = []): Promise<ExportVerdict> {
+  const file = await readExport(text);
+  const { kind, office, officeName, at, keyId } = file.header;
   return {
     kind,
     office,

@@ -1,5 +1,5 @@
 import { farms, runs, sites, type TaskName } from "@pith/db";
-import { localHour } from "@pith/rules";
+import { isTimeZone, localHour } from "@pith/rules";
 import { and, asc, eq, isNull, like } from "drizzle-orm";
 import { type Ctx, inOffice } from "../context.ts";
 import { wantJob } from "./wantJob.ts";
@@ -16,15 +16,21 @@ export const nightlyTasks: readonly { task: TaskName; per: "farm" | "office" }[]
   { task: "sign-ledger", per: "office" },
 ];
 
-/** Wants what is due in this hour: for each farm in the night of its first site, for the office in that of its first. */
-export async function wantNightly(ctx: Ctx): Promise<void> {
-  await inOffice(ctx, async (tx) => {
-    const rows = await tx
+/**
+ * Wants what is due in this hour: for each farm in the night of its first site, for the office in that of its first. Gives
+ * the farms with a site whose zone this server does not know, which must not keep the others from their night.
+ */
+export async function wantNightly(ctx: Ctx): Promise<{ zoneless: string[] }> {
+  return inOffice(ctx, async (tx) => {
+    const all = await tx
       .select({ farmId: sites.farmId, timeZone: sites.timeZone })
       .from(sites)
       .innerJoin(farms, and(eq(farms.officeId, sites.officeId), eq(farms.id, sites.farmId)))
       .where(and(eq(sites.officeId, ctx.officeId), isNull(farms.archivedAt)))
       .orderBy(asc(sites.farmId), asc(sites.id));
+    const rows = all.filter(({ timeZone }) => isTimeZone(timeZone));
+    const unknown = all.filter(({ timeZone }) => !isTimeZone(timeZone));
+    const zoneless = [...new Set(unknown.map(({ farmId }) => farmId))];
     const isNight = ({ timeZone }: { timeZone: string }) =>
       localHour(ctx.now().toISOString(), timeZone) === NIGHT_HOUR;
     // Asked for again in the same hour, as when another office failed in it, what was wanted stays wanted once.
@@ -46,5 +52,6 @@ export async function wantNightly(ctx: Ctx): Promise<void> {
         for (const { farmId } of firstSites.filter(isNight)) await want(task, farmId);
       }
     }
+    return { zoneless };
   });
 }

@@ -52,6 +52,18 @@ export async function faultBeside(
   return text(advisory.withdrawnTextId);
 }
 
+/**
+ * A check of what others may have made up, and hashed and signed with a key of their own: where it has not even the form of
+ * an entry, it is broken. For checks alone that read nothing but what is given to them, so that what fails is the content.
+ */
+export async function unlessUnreadable(check: () => Promise<string | null>): Promise<string | null> {
+  try {
+    return await check();
+  } catch {
+    return "its content cannot be read";
+  }
+}
+
 /** Whether a person's words are those whose salted hash an entry holds, where they were not erased. */
 export async function faultInText(
   { texts }: Pick<BesideRows, "texts">,

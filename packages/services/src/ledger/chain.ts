@@ -1,6 +1,6 @@
 import type { Checkpoint, CheckpointVerdict } from "@pith/contract";
 import type { ledgerEntries, ledgerOrigins } from "@pith/db";
-import { type BesideRows, faultBeside } from "./beside.ts";
+import { type BesideRows, faultBeside, unlessUnreadable } from "./beside.ts";
 import { type EntryBody, NO_HASH } from "./body.ts";
 import { canonicalText, sha256Hex } from "./canonical.ts";
 import { faultInCheckpoint } from "./checkpoint.ts";
@@ -70,9 +70,11 @@ export async function walkChain(source: ChainSource, checkpoints: Checkpoint[] =
       if (row.seq !== last.seq + 1) {
         return broken(last.seq + 1, `entry ${last.seq + 1} is missing; the next one there is ${row.seq}`);
       }
-      const why =
-        (await faultIn(row, source, last.hash, states)) ??
-        (await faultBeside({ seq: row.seq, body: JSON.parse(row.body) }, beside));
+      const why = await unlessUnreadable(
+        async () =>
+          (await faultIn(row, source, last.hash, states)) ??
+          (await faultBeside({ seq: row.seq, body: JSON.parse(row.body) }, beside)),
+      );
       if (why) return broken(row.seq, why);
       last = { seq: row.seq, hash: row.hash };
       tree.appendEntry(row.hash);

@@ -84,7 +84,10 @@ async function takeOut(tx: Tx, ctx: Ctx, member: Member, action: string): Promis
   await tx
     .insert(formerPeople)
     .values({ officeId, userId, name, leftAt: nowOf(ctx) })
-    .onConflictDoUpdate({ target: [formerPeople.officeId, formerPeople.userId], set: { name } });
+    .onConflictDoUpdate({
+      target: [formerPeople.officeId, formerPeople.userId],
+      set: { name, takenIn: false },
+    });
   await recordAudit(tx, ctx, { action, entity: "person", entityId: userId, detail: { role } });
 }
 

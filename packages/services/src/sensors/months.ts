@@ -4,7 +4,7 @@ import { sql } from "drizzle-orm";
 /** Months that this process has seen a partition of. They are dropped long after nothing of them is taken any more. */
 const seen = new WeakMap<Db, Set<number>>();
 
-const monthOf = (atMs: number): number => {
+export const monthOf = (atMs: number): number => {
   const at = new Date(atMs);
   return at.getUTCFullYear() * 12 + at.getUTCMonth();
 };

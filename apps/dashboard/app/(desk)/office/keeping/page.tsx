@@ -105,14 +105,14 @@ export default async function KeepingPage() {
         {people.length === 0 && <p>{t("nobody")}</p>}
         {people.length > 0 && (
           <ul className="listing">
-            {people.map(({ userId, name, role, texts, photos }) => (
+            {people.map(({ userId, name, cameWithFarm, role, texts, photos }) => (
               <li key={userId}>
-                <p>{t("person", { name, role: role ?? "left" })}</p>
+                <p>{cameWithFarm ? t("cameWith", { name }) : t("person", { name, role: role ?? "left" })}</p>
                 <EraseForm
                   action={erase}
                   userId={userId}
                   words={{
-                    open: t("erasePerson", { name }),
+                    open: cameWithFarm ? t("eraseCame") : t("erasePerson", { name }),
                     goes: t("goes", { texts, photos }),
                     name: t("typeName", { name }),
                     erase: t("eraseNow"),
