@@ -1,3 +1,4 @@
+import { sql } from "drizzle-orm";
 import { integer, jsonb, pgTable, text, uuid } from "drizzle-orm/pg-core";
 import { day, instant, instantOrNow, ofFarm, officeId } from "./columns.ts";
 import { SECOND_READERS } from "./words.ts";
@@ -42,6 +43,6 @@ export const issuingSettings = pgTable("issuing_settings", {
   officeId: officeId(),
   secondReader: text("second_reader", { enum: SECOND_READERS }).notNull().default("never"),
   ruleIds: text("rule_ids").array().notNull().default([]),
-  changedBy: uuid("changed_by"),
+  changedBy: uuid("changed_by").default(sql`app_user()`),
   changedAt: instantOrNow("changed_at"),
 });
