@@ -41,11 +41,10 @@ export function NewKey({
           <fieldset className="field key-series">
             <legend>{words.series}</legend>
             {series.map(({ id, label }) => (
-              <p key={id}>
-                <label>
-                  <input type="checkbox" name="series" value={id} /> {label}
-                </label>
-              </p>
+              <div key={id} className="field-flag">
+                <label htmlFor={`key-${id}`}>{label}</label>
+                <input id={`key-${id}`} type="checkbox" name="series" value={id} />
+              </div>
             ))}
           </fieldset>
         </fieldset>

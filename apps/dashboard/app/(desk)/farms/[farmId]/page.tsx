@@ -109,6 +109,9 @@ export default async function FarmPage({ params, searchParams }: Props) {
           <Link className="tap" href={`/round?farm=${farmId}`}>
             {t("toRound")}
           </Link>
+          <Link className="tap" href={`/season-record/${farmId}`} prefetch={false}>
+            {t("seasonRecord")}
+          </Link>
           <Link className="tap" href={`/farms/${farmId}/import`}>
             {t("import")}
           </Link>
@@ -162,9 +165,6 @@ export default async function FarmPage({ params, searchParams }: Props) {
           </Link>
           <Link className="tap" href={`/farms/${farmId}/shed-sheet`}>
             {t("shedSheet")}
-          </Link>
-          <Link className="tap" href={`/season-record/${farmId}`} prefetch={false}>
-            {t("seasonRecord")}
           </Link>
         </p>
       </Row>
