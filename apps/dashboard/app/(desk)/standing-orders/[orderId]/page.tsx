@@ -15,7 +15,6 @@ import { call } from "../../../../server/api.ts";
 import { agentSeat } from "../../../../server/seat.ts";
 import { readerZone } from "../../../../server/zone.ts";
 import { Row } from "../../../../ui/Row.tsx";
-import { RuleName } from "../../../../ui/RuleName.tsx";
 import { Saved } from "../../../../ui/Saved.tsx";
 
 interface Props {
@@ -30,12 +29,13 @@ export async function generateMetadata(): Promise<Metadata> {
 
 /** One order: whether it issues, its limits, how to stop it, what it has issued, and signing it anew. */
 export default async function StandingOrderPage({ params, searchParams }: Props) {
-  const [{ officeId }, { orderId }, asked, zone, t, words] = await Promise.all([
+  const [{ officeId }, { orderId }, asked, zone, t, rules, words] = await Promise.all([
     agentSeat(),
     params,
     searchParams,
     readerZone(),
     getTranslations("standingOrders"),
+    getTranslations("rules"),
     frameWords(),
   ]);
   const [{ orders }, { advisories }] = await Promise.all([
@@ -48,6 +48,7 @@ export default async function StandingOrderPage({ params, searchParams }: Props)
   const order = orders.find(({ id }) => id === orderId);
   if (!order) notFound();
   const ended = order.state === "ended";
+  const rule = order.ruleId as "irrigate";
   const seen = ended ? null : await seenOf(officeId, order.farmId, order.ruleId);
   // What it covers already can be chosen, whether or not it is filed.
   const codes = [...new Set([...order.terms.decisionCodes, ...(seen?.codes ?? [])])];
@@ -62,18 +63,16 @@ export default async function StandingOrderPage({ params, searchParams }: Props)
       </p>
       <Saved asked={asked} />
       <Row
-        side={
-          <p>
-            <RuleName id={order.ruleId} />
-          </p>
-        }
+        side={<p className="label">{t("one")}</p>}
         notes={<p className="faint">{t("version", { version: order.version, rule: order.ruleVersion })}</p>}
       >
         <p>
           <Link href={`/farms/${order.farmId}`}>{order.farmName}</Link>
         </p>
-        <h1>{t(`states.${order.state}`)}</h1>
-        <p className="decision-under">{t(`means.${order.state}`)}</p>
+        <h1>{rules.has(rule) ? rules(rule) : rule}</h1>
+        <p className="decision-under">
+          <strong>{t(`states.${order.state}`)}.</strong> {t(`means.${order.state}`)}
+        </p>
         <Terms order={order} />
         {!ended && (
           <div className="actions no-print">
