@@ -11,6 +11,7 @@ import { call } from "../../../../server/api.ts";
 import { agentSeat } from "../../../../server/seat.ts";
 import { readerZone } from "../../../../server/zone.ts";
 import { Row } from "../../../../ui/Row.tsx";
+import { ToOffice } from "../../../../ui/ToOffice.tsx";
 
 export async function generateMetadata(): Promise<Metadata> {
   const t = await getTranslations("keeping");
@@ -38,6 +39,7 @@ export default async function KeepingPage() {
   };
   return (
     <>
+      <ToOffice />
       <Row notes={<p>{t("notes")}</p>}>
         <h1>{t("title")}</h1>
         <p className="decision-under">{t("lead")}</p>
