@@ -474,6 +474,33 @@ describe("web push", () => {
 });
 
 describe("text messages", () => {
+  test("are handed to the service that a deployment names, with its token, and are taken where it says 2xx", async () => {
+    const env = {
+      TEXT_URL: `${outside.url}/texts`,
+      TEXT_TOKEN: "token-of-ours",
+      PITH_TEXTS_FILE: "/nowhere",
+    };
+    const { text } = deliveryMeansOf(settingsFrom(env) as never);
+    await text?.send("+12185550100", "Water valve 1 – 12 °C.");
+    const [heard] = outside.heard;
+    expect(heard).toMatchObject({
+      path: "/texts",
+      headers: { authorization: "Bearer token-of-ours", "content-type": "application/json" },
+    });
+    expect(JSON.parse(heard?.body.toString() ?? "")).toEqual({
+      to: "+12185550100",
+      text: "Water valve 1 – 12 °C.",
+    });
+    outside.answer.status = 503;
+    await expect(text?.send("+12185550100", "x")).rejects.toThrow("503");
+    outside.answer.status = 307;
+    outside.answer.headers = { location: `${outside.url}/elsewhere` };
+    await expect(text?.send("+12185550100", "x")).rejects.toThrow();
+    outside.answer.headers = {};
+    expect(outside.heard.map(({ path }) => path)).toEqual(["/texts", "/texts", "/texts"]);
+    expect(() => settingsFrom({ TEXT_URL: "ftp://texts.example" })).toThrow();
+  });
+
   test("fit one message, say where the cautions are read, and never cut a decision", async () => {
     await want({ mail: "off", text: "at-once", textTo: "+12185550100" });
     const id = await issueThis(api, { decision: "Water valve 1 for 40 minutes – 12 °C." });

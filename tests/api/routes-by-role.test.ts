@@ -1174,7 +1174,7 @@ const rows: Record<string, Row> = {
       expect(body).toMatchObject({ second: { sentBack: { by: "Orla", reason: "Ask again tomorrow" } } }),
   },
   [`GET ${of}/standing-orders`]: {
-    ...agentOnly(200),
+    ...both(200),
     with: signedByLead,
     says: ({ orders }: { orders: object[] }) => expect(orders[0]).toMatchObject({ signedBy: "Hild" }),
   },

@@ -59,6 +59,24 @@ const run = async ({ agent, farm }: StaffedSeason) => {
   return (await issueByOrders(agent, farm.id)).issued;
 };
 
+test("a farm's own people read its orders as they stand, and no other farm's", async () => {
+  const season = await makeStaffedSeason(db);
+  const { agent, farmer } = season;
+  const { id } = await sign(season);
+  const reader = { ...farmer, actor: { ...farmer.actor, role: "reader" as const } };
+  for (const who of [farmer, reader]) {
+    for (const query of [{}, { farmId: season.farm.id }]) {
+      expect((await listStandingOrders(who, query)).orders).toMatchObject([
+        { id, state: "in-force", signedBy: agent.actor.name, terms: terms(), mine: false },
+      ]);
+    }
+    const elsewhere = { ...who, actor: { ...who.actor, farmIds: ["00000000-0000-4000-8000-000000000000"] } };
+    expect((await listStandingOrders(elsewhere, {})).orders).toEqual([]);
+    await expect(listStandingOrders(elsewhere, { farmId: season.farm.id })).rejects.toThrow("no such farm");
+    await expect(pauseStandingOrder(who, id, { paused: true })).rejects.toThrow();
+  }
+});
+
 describe("an answer fits terms", () => {
   const answer = {
     decision: { code: "water-now" },
@@ -169,11 +187,11 @@ test("paused or revoked it issues nothing from then on, and goes on where it was
   expect((await revokeStandingOrder(agent, id)).state).toBe("ended");
   expect(await run(season)).toEqual([]);
   for (const again of [
-    pauseStandingOrder(agent, id, { paused: false }),
-    revokeStandingOrder(agent, id),
-    signAnewStandingOrder(agent, id, { terms: terms() }),
+    () => pauseStandingOrder(agent, id, { paused: false }),
+    () => revokeStandingOrder(agent, id),
+    () => signAnewStandingOrder(agent, id, { terms: terms() }),
   ]) {
-    await expect(again).rejects.toMatchObject({ code: "conflict" });
+    await expect(again()).rejects.toMatchObject({ code: "conflict" });
   }
   expect((await listStandingOrders(agent, {})).orders).toEqual([]);
   expect((await listStandingOrders(agent, { ended: "yes" })).orders).toMatchObject([{ id, state: "ended" }]);

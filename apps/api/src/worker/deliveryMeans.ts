@@ -1,5 +1,5 @@
 import type { DeliveryMeans } from "@pith/services";
-import { guardedPost, recordingTexts, webPush } from "@pith/services/outwards";
+import { guardedPost, httpTexts, recordingTexts, webPush } from "@pith/services/outwards";
 import { z } from "zod";
 
 /** What a deployment says about reaching people: the API on Node and the worker alone read it alike. */
@@ -17,13 +17,21 @@ export const deliverySettings = {
     .string()
     .regex(/^[A-Za-z0-9_-]{43}$/, "must be 32 bytes in base64url")
     .optional(),
-  /** Where text messages are written down instead of being sent: for a try. */
+  /** The service that sends text messages, and what it knows this installation by. */
+  TEXT_URL: z.url({ protocol: /^https?$/ }).optional(),
+  TEXT_TOKEN: z.string().min(1).optional(),
+  /** Without one, where text messages are written down instead of being sent: for a try. */
   PITH_TEXTS_FILE: z.string().optional(),
   /** A lead's webhooks may go to this very machine: for a try, never for a deployment. */
   PITH_LOCAL_HOOKS: z.enum(["yes", "no"]).default("no"),
 };
 
 type Settings = z.infer<z.ZodObject<typeof deliverySettings>>;
+
+function textsOf({ TEXT_URL: url, TEXT_TOKEN: token, PITH_TEXTS_FILE: file }: Settings) {
+  if (url) return { text: httpTexts({ url, token }) };
+  return file ? { text: recordingTexts(file) } : {};
+}
 
 export function deliveryMeansOf(
   said: Settings & { SMTP_URL?: string | undefined; PITH_MAIL_FOLDER?: string | undefined },
@@ -34,7 +42,7 @@ export function deliveryMeansOf(
     dashboardUrl: said.DASHBOARD_ORIGIN.replace(/\/$/, ""),
     mail: said.SMTP_URL !== undefined || said.PITH_MAIL_FOLDER !== undefined,
     ...(publicKey && privateKey && { push: webPush({ publicKey, privateKey, subject }) }),
-    ...(said.PITH_TEXTS_FILE && { text: recordingTexts(said.PITH_TEXTS_FILE) }),
+    ...textsOf(said),
     ...(said.PITH_SEAL_KEY && { sealKey: said.PITH_SEAL_KEY }),
     localHooks,
     post: guardedPost(),

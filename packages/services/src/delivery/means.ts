@@ -35,7 +35,7 @@ export interface Letter {
   body: Uint8Array | string;
 }
 
-/** A service that sends text messages. Whoever runs an installation hands theirs in; there is none of ours. */
+/** A service that sends text messages. Whoever runs an installation has theirs; there is none of ours. */
 export interface TextSender {
   send(to: string, text: string): Promise<void>;
 }

@@ -1,17 +1,20 @@
 import { type StandingOrder, standingOrderRoutes } from "@pith/contract";
 import { standingOrders } from "@pith/db";
 import { recordAudit } from "../audit.ts";
-import { type Ctx, inOffice, nowOf, requireAgent } from "../context.ts";
+import { type Ctx, forOffice, inOffice, nowOf, requireAgent } from "../context.ts";
 import { ServiceError } from "../errors.ts";
 import { lockFarm, requireFarm } from "../farms/requireFarm.ts";
 import { bodyOf, queryOf } from "../wellFormed.ts";
 import { type OrderRow, readOrder, readOrders, requireOrder, thisOrder } from "./orders.ts";
 
-/** Standing orders of the office, or of one farm, those in force first. */
+/**
+ * Standing orders of the office, or of one farm, those in force first. What may be said to a farm without anybody reading
+ * it first is the farm's to know: its people read theirs. With the office's hand, because whether an order issues hangs on
+ * members and settings that a farmer does not read.
+ */
 export async function listStandingOrders(ctx: Ctx, rawQuery: unknown): Promise<{ orders: StandingOrder[] }> {
-  requireAgent(ctx);
   const { farmId, ended } = queryOf(standingOrderRoutes.listStandingOrders, rawQuery);
-  return inOffice(ctx, async (tx) => {
+  return forOffice(ctx, async (tx) => {
     if (farmId !== undefined) await requireFarm(tx, ctx, farmId);
     return { orders: await readOrders(tx, ctx, { farmId, ended: ended === "yes" }) };
   });

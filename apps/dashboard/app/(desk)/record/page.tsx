@@ -6,6 +6,7 @@ import { Checkpoints } from "../../../features/ledger/Checkpoints.tsx";
 import { ClosedNotice } from "../../../features/records/ClosedNotice.tsx";
 import { RecordLinks } from "../../../features/records/RecordLinks.tsx";
 import { RecordsList } from "../../../features/records/RecordsList.tsx";
+import { OrdersOfFarm } from "../../../features/standingOrders/OrdersOfFarm.tsx";
 import { TrialLinks } from "../../../features/trials/TrialLinks.tsx";
 import { call } from "../../../server/api.ts";
 import { farmerSeat } from "../../../server/seat.ts";
@@ -57,6 +58,7 @@ export default async function RecordHome({
           {mayWrite && <RecordLinks base={`/record/${detail.farm.id}`} />}
           {mayWrite && <TrialLinks officeId={officeId} farmId={detail.farm.id} />}
           <RecordsList records={records} detail={detail} back="/record" who="farmer" mayWrite={mayWrite} />
+          <OrdersOfFarm officeId={officeId} farmId={detail.farm.id} />
         </Row>
       ))}
       <Row side={<h2>{keeping("recordCheckpoint")}</h2>}>
