@@ -3,9 +3,9 @@ import { existsSync, readFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { DASHBOARD_SERVER } from "./build.mjs";
 import { ROOT } from "./home.mjs";
-import { keepRulesBundle } from "./rulesBundle.mjs";
 import { diskIsFull, fullDisk, PlainFailure } from "./process/failure.mjs";
 import { until } from "./process/wait.mjs";
+import { keepRulesBundle } from "./rulesBundle.mjs";
 
 /**
  * @typedef {{ email: string, password: string }} SignIn

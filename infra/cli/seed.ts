@@ -66,7 +66,8 @@ try {
   const agentId = await ensurePerson(authUrl, agent);
   const client = await signedIn(agent);
   const officeId = (await officeOf(client)) ?? randomUUID();
-  if (!(await officeOf(client))) await addOffice(db, officeId, { id: agentId, name: agent.name, email: agent.email });
+  if (!(await officeOf(client)))
+    await addOffice(db, officeId, { id: agentId, name: agent.name, email: agent.email });
 
   const { farms } = await client.call(farmRoutes.listFarms, { params: { officeId } });
   const farmIds = new Map(farms.map((f) => [f.name, f.id]));

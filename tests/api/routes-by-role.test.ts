@@ -261,30 +261,6 @@ const harvest = () => ({
   pricePerKg: 2,
 });
 
-const PASSWORD = "a long enough password";
-const signedInAgain = async (who: Person): Promise<Person> => {
-  const call = api.as(null).post("/v1/auth/sign-in/email", { email: who.email, password: PASSWORD });
-  const [cookie = ""] = (await call.expect(200)).headers["set-cookie"] as unknown as string[];
-  return { ...who, cookie: cookie.split(";")[0] ?? "" };
-};
-const memberOf = async (who: Person): Promise<string> => {
-  const { body } = await api.as(api.lead).get(`/v1/offices/${here.officeId}/people`).expect(200);
-  return body.people.find((p: { userId: string }) => p.userId === who.id).id;
-};
-let guests = 0;
-const invitation = () => ({
-  email: `guest-${guests++}@aldertarn.example`,
-  name: "Guest",
-  role: "reader",
-  farmIds: [here.farmId],
-});
-const asked = async (): Promise<string> =>
-  (await api.as(api.agent).post(`/v1/offices/${here.officeId}/invitations`, invitation()).expect(201)).body
-    .id;
-
-const checkpoint = async () =>
-  (await api.as(api.lead).post(`/v1/offices/${here.officeId}/ledger/checkpoints`).expect(201)).body;
-
 let sensors = 0;
 const series = () => ({
   siteId: here.siteId,
@@ -345,6 +321,30 @@ const signedByLead = async () => {
   const response = await api.as(api.lead).post(`${farmPath()}/standing-orders`, await order());
   return { params: { orderId: response.body.id as string } };
 };
+
+const PASSWORD = "a long enough password";
+const signedInAgain = async (who: Person): Promise<Person> => {
+  const call = api.as(null).post("/v1/auth/sign-in/email", { email: who.email, password: PASSWORD });
+  const [cookie = ""] = (await call.expect(200)).headers["set-cookie"] as unknown as string[];
+  return { ...who, cookie: cookie.split(";")[0] ?? "" };
+};
+const memberOf = async (who: Person): Promise<string> => {
+  const { body } = await api.as(api.lead).get(`/v1/offices/${here.officeId}/people`).expect(200);
+  return body.people.find((p: { userId: string }) => p.userId === who.id).id;
+};
+let guests = 0;
+const invitation = () => ({
+  email: `guest-${guests++}@aldertarn.example`,
+  name: "Guest",
+  role: "reader",
+  farmIds: [here.farmId],
+});
+const asked = async (): Promise<string> =>
+  (await api.as(api.agent).post(`/v1/offices/${here.officeId}/invitations`, invitation()).expect(201)).body
+    .id;
+
+const checkpoint = async () =>
+  (await api.as(api.lead).post(`/v1/offices/${here.officeId}/ledger/checkpoints`).expect(201)).body;
 
 interface Row {
   agent: number;

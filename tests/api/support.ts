@@ -79,8 +79,8 @@ export async function startApi(
     forecastSources,
     // A test asks more in a minute than anybody; what is about the limits sets its own.
     limits: limits ?? { person: 1_000_000, address: 1_000_000 },
-    ledger: await openLedgerTools({ LEDGER_SIGNING_KEY: newSecrets().ledgerKey }),
     delivery,
+    ledger: await openLedgerTools({ LEDGER_SIGNING_KEY: newSecrets().ledgerKey }),
   });
 
   const office = await makeOffice(db);

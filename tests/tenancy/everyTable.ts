@@ -269,9 +269,7 @@ async function fillFarm(
       callFrom: "2026-06-01T16:00:00Z",
       frost: false,
     });
-    await tx
-      .insert(schema.privateLinks)
-      .values({ ...mine, userId, kind: "calendar", secretSha256: hash });
+    await tx.insert(schema.privateLinks).values({ ...mine, userId, kind: "calendar", secretSha256: hash });
     const [endpointId, messageId, sendId] = [randomUUID(), randomUUID(), randomUUID()];
     await tx.insert(schema.webhookEndpoints).values({
       officeId,

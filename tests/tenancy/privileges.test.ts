@@ -69,11 +69,9 @@ describe("the application's role cannot", () => {
     "delete from audit_log",
     "truncate audit_log",
     "delete from ledger_heads",
-    ...["ledger_checkpoints", "ledger_origins", "ledger_histories", "ledger_history_entries"].flatMap((table) => [
-      `update ${table} set office_id = office_id`,
-      `delete from ${table}`,
-      `truncate ${table}`,
-    ]),
+    ...["ledger_checkpoints", "ledger_origins", "ledger_histories", "ledger_history_entries"].flatMap(
+      (table) => [`update ${table} set office_id = office_id`, `delete from ${table}`, `truncate ${table}`],
+    ),
     "update answers set kind = kind",
     "delete from advisories",
     "update forecasts set days = days",

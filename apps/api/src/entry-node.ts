@@ -29,9 +29,7 @@ const readConfig = (env: Record<string, string | undefined>) =>
       HOST: z.string().default("127.0.0.1"),
       PORT: z.coerce.number().int().min(0).max(65_535).default(8787),
       /** Network addresses of proxies in front that say truly for whom they call, with commas between. */
-      PITH_PROXIES: z
-        .string()
-        .default("").transform(proxiesIn),
+      PITH_PROXIES: z.string().default("").transform(proxiesIn),
       LOG_LEVEL: z.enum(["debug", "info", "warn", "error", "silent"]).default("info"),
       PITH_FORECAST_CONTACT: forecastSettings.contact,
       PITH_FORECAST_URL: forecastSettings.url,
@@ -111,6 +109,7 @@ async function main(): Promise<void> {
   const close = () => {
     const worked = worker?.stop(5_000);
     server.close(async () => {
+      await worked;
       await Promise.all([db.close(), authDb.close()]);
       process.exit(0);
     });

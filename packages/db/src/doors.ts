@@ -102,8 +102,7 @@ export const transactionWith = <T>(
         if (connectionIsGone(error)) return new Promise<never>(() => {});
         throw error;
       }
-      // Drizzle would send an empty "set transaction", which is no SQL.
-    },
+    }, // Drizzle would send an empty "set transaction", which is no SQL.
     config && Object.keys(config).length > 0 ? config : undefined,
   );
 

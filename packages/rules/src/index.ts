@@ -58,6 +58,7 @@ export * from "./states/states.ts";
 export * from "./states/structure.ts";
 export * from "./states/trial.ts";
 export { uptakePerTonne } from "./tables/uptake.ts";
+export { decisionsOf } from "./text/decisions.ts";
 export {
   type Measure,
   type MeasureUnit,
@@ -67,7 +68,6 @@ export {
   type Param,
   say,
 } from "./text/message.ts";
-export { decisionsOf } from "./text/decisions.ts";
 export { type Reader, render, renderWord } from "./text/render.ts";
 export { formatMeasure, shownUnit, type UnitSystem } from "./text/units.ts";
 export { blocksNeeded } from "./trials/blocksNeeded.ts";

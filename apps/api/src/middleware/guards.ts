@@ -37,7 +37,8 @@ export const requestIdOnEveryAnswer = createMiddleware<AppEnv>(async (c, next) =
 });
 
 /** An address that lets in whoever has it is a secret itself. */
-const withoutSecret = (path: string): string => path.replace(/^(\/v1\/(?:calendars|stop-mail)\/).*$/, "$1***");
+const withoutSecret = (path: string): string =>
+  path.replace(/^(\/v1\/(?:calendars|stop-mail)\/).*$/, "$1***");
 
 /** One line a request, without query, body, cookie or anybody's name. */
 export const logged = (log: AppDeps["log"], now: AppDeps["now"]) =>

@@ -19,7 +19,12 @@ export const signedIn = createMiddleware<AppEnv>(async (c, next) => {
 
 /** The person's place in the office of the path. An office one is not in and one that is not there look the same. */
 export const inOffice = (
-  { now, forecastSources, ledger, delivery }: Pick<AppDeps, "now" | "forecastSources" | "ledger" | "delivery">,
+  {
+    now,
+    forecastSources,
+    ledger,
+    delivery,
+  }: Pick<AppDeps, "now" | "forecastSources" | "ledger" | "delivery">,
   { own = false } = {},
 ) =>
   createMiddleware<AppEnv>(async (c, next) => {
@@ -31,7 +36,10 @@ export const inOffice = (
     }
     const person = c.get("person");
     if (membership.asksSecondStep && !person.secondStep) {
-      throw new ServiceError("forbidden", "This office asks for a second step at sign-in. Set yours up first.");
+      throw new ServiceError(
+        "forbidden",
+        "This office asks for a second step at sign-in. Set yours up first.",
+      );
     }
     c.set("ctx", {
       db: c.get("connections").db,

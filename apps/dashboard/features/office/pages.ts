@@ -1,6 +1,15 @@
 /** What an office looks after, in the order in which the office page lists it. Each has its words under `office.pages`. */
 export interface OfficePage {
-  key: "settings" | "guides" | "ledger" | "standingOrders" | "keeping" | "webhooks" | "work" | "people" | "audit";
+  key:
+    | "settings"
+    | "guides"
+    | "ledger"
+    | "keeping"
+    | "webhooks"
+    | "standingOrders"
+    | "work"
+    | "people"
+    | "audit";
   href: string;
   /** For a lead alone. */
   lead?: true;
@@ -10,8 +19,8 @@ export const OFFICE_PAGES: readonly OfficePage[] = [
   { key: "people", href: "/office/people" },
   { key: "settings", href: "/settings" },
   { key: "guides", href: "/guides" },
-  { key: "work", href: "/office/work" },
   { key: "standingOrders", href: "/standing-orders" },
+  { key: "work", href: "/office/work" },
   { key: "ledger", href: "/ledger" },
   { key: "keeping", href: "/office/keeping", lead: true },
   { key: "webhooks", href: "/office/webhooks", lead: true },

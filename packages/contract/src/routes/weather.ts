@@ -21,7 +21,7 @@ export const AlarmSchema = z
     farmName: z.string(),
     siteId: Id,
     siteName: z.string(),
-/** `silent`: a sensor that has stopped sending; the others are of the site's forecasts. */
+    /** `silent`: a sensor that has stopped sending; the others are of the site's forecasts. */
     kind: z.enum(["never-answered", "failing", "stale", "deprecated", "silent"]),
     /** Since when; null where it was never otherwise. */
     since: Instant.nullable(),

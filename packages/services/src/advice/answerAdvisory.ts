@@ -3,7 +3,6 @@ import { advisories, answers, type Tx } from "@pith/db";
 import { refuse } from "@pith/rules";
 import { recordAudit } from "../audit.ts";
 import { type Ctx, forOffice } from "../context.ts";
-import { tellWebhooks } from "../webhooks/tell.ts";
 import { adviseFarm } from "../drafts/adviseFarm.ts";
 import { ServiceError } from "../errors.ts";
 import { belongsHere } from "../farms/belongsHere.ts";
@@ -13,6 +12,7 @@ import { NOTHING_COMPUTED } from "../ledger/body.ts";
 import { takeBackApplications, writeApplication } from "../records/applications.ts";
 import { takeBackWaterings, writeWatering } from "../records/waterings.ts";
 import { keepText } from "../texts.ts";
+import { tellWebhooks } from "../webhooks/tell.ts";
 import { bodyOf } from "../wellFormed.ts";
 import { readAdvisory, requireAdvisory, thisAdvisory } from "./advisories.ts";
 

@@ -2,13 +2,13 @@ import { type Advisory, adviceRoutes, type Expected } from "@pith/contract";
 import { advisories } from "@pith/db";
 import { recordAudit } from "../audit.ts";
 import { type Ctx, inOffice, nowOf, requireAgent } from "../context.ts";
-import { tellWebhooks } from "../webhooks/tell.ts";
 import { adviseFarm } from "../drafts/adviseFarm.ts";
 import { ServiceError } from "../errors.ts";
 import { lockFarm } from "../farms/requireFarm.ts";
 import { append } from "../ledger/append.ts";
 import { NOTHING_COMPUTED } from "../ledger/body.ts";
 import { keepText } from "../texts.ts";
+import { tellWebhooks } from "../webhooks/tell.ts";
 import { bodyOf } from "../wellFormed.ts";
 import { readAdvisory, requireAdvisory, thisAdvisory } from "./advisories.ts";
 

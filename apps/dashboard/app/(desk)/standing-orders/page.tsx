@@ -39,7 +39,7 @@ export default async function StandingOrdersPage({
   const [{ orders }, { advisories }, { farms }, settings] = await Promise.all([
     call(standingOrderRoutes.listStandingOrders, {
       params,
-      query: { ended: asked["show"] === "all" ? "yes" : "no" },
+      query: { ended: asked.show === "all" ? "yes" : "no" },
     }),
     call(adviceRoutes.listAdvisories, { params, query: { automatic: "yes", limit: 20 } }),
     call(farmRoutes.listFarms, { params }),
@@ -70,7 +70,7 @@ export default async function StandingOrdersPage({
             </li>
           ))}
         </ul>
-        {asked["show"] !== "all" && (
+        {asked.show !== "all" && (
           <p>
             <Link className="tap" href="/standing-orders?show=all">
               {t("showEnded")}
