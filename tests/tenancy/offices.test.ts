@@ -26,8 +26,8 @@ afterAll(async () => {
   await database.drop();
 });
 
-const asAgent = () =>
-  ({ officeId: ours.officeId, role: "agent", farmIds: "*", userId: ours.agentId }) as const;
+/** Whoever may most in an office. */
+const asLead = () => ({ officeId: ours.officeId, role: "lead", farmIds: "*", userId: ours.agentId }) as const;
 const ident = (name: string) => sql.raw(`"${name}"`);
 
 async function countOf(table: string, officeId: string): Promise<number> {
@@ -52,7 +52,7 @@ describe.each(tenantTables.map(tableName))("%s", (table) => {
   });
 
   test("shows our rows and none of theirs, asked for or not", async () => {
-    await withOffice(db, asAgent(), async (tx) => {
+    await withOffice(db, asLead(), async (tx) => {
       const seen = await tx.execute<{ office: string }>(
         sql`select distinct ${ident(column)} as office from ${ident(table)}`,
       );
@@ -67,7 +67,7 @@ describe.each(tenantTables.map(tableName))("%s", (table) => {
   test("their rows cannot be changed", async () => {
     const change = withOffice(
       db,
-      asAgent(),
+      asLead(),
       async (tx) =>
         (
           await tx.execute(
@@ -82,7 +82,7 @@ describe.each(tenantTables.map(tableName))("%s", (table) => {
     const before = await countOf(table, theirs.officeId);
     const removal = withOffice(
       db,
-      asAgent(),
+      asLead(),
       async (tx) =>
         (
           await tx.execute(
@@ -97,7 +97,7 @@ describe.each(tenantTables.map(tableName))("%s", (table) => {
   test("a row of ours cannot be handed to them", async () => {
     expect(
       await sqlState(
-        withOffice(db, asAgent(), (tx) =>
+        withOffice(db, asLead(), (tx) =>
           tx.execute(sql`update ${ident(table)} set ${ident(column)} = ${theirs.officeId}`),
         ),
       ),
@@ -110,7 +110,7 @@ describe.each(tenantTables.map(tableName))("%s", (table) => {
       select to_jsonb(t)::text as json from ${owner(table)} t where t.${owner(column)} = ${theirs.officeId} limit 1`;
     expect(
       await sqlState(
-        withOffice(db, asAgent(), (tx) =>
+        withOffice(db, asLead(), (tx) =>
           tx.execute(
             sql`insert into ${ident(table)} select * from jsonb_populate_record(null::${ident(table)}, ${row?.json}::jsonb)`,
           ),
@@ -134,7 +134,7 @@ test("a person's memberships are read before the office is known, in all their o
   );
   expect(others.length).toBe(0);
 
-  const inside = await withOffice(db, asAgent(), (tx) =>
+  const inside = await withOffice(db, asLead(), (tx) =>
     tx.execute<{ office_id: string }>(sql`select distinct office_id from memberships`),
   );
   expect([...inside]).toEqual([{ office_id: ours.officeId }]);
