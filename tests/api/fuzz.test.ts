@@ -16,7 +16,7 @@ const BODIES_A_ROUTE = soak(12, 120);
 let api: Api;
 let here: Furnished;
 let schemas: Record<string, Schema>;
-let bodySchemas: Map<string, Schema>;
+let bodySchemas: Map<string, Schema | undefined>;
 let params: Record<string, string>;
 /** Ids that exist, so that a grown body now and then names something real. */
 let known: string[];
@@ -62,9 +62,13 @@ beforeAll(async () => {
   bodySchemas = new Map(
     everyRoute
       .filter((r) => ["post", "put", "patch"].includes(r.method))
+      // After these nobody would be there to ask the rest.
+      .filter((r) => !/\/(sign-out|leave|end-others)$/.test(r.path))
       .map((r) => [
         keyOf(r),
-        document.paths[r.path][r.method].requestBody?.content["application/json"].schema as Schema,
+        document.paths[r.path][r.method].requestBody?.content["application/json"]?.schema as
+          | Schema
+          | undefined,
       ]),
   );
 });
