@@ -1,7 +1,6 @@
 import type { OpenAPIHono } from "@hono/zod-openapi";
 import type { AuthDb, Ctx, Memberships, Post } from "@pith/services";
 import type { Auth } from "./auth.ts";
-import type { Limits } from "./middleware/limits.ts";
 
 /** Who is signed in. */
 export interface Person {
@@ -23,6 +22,14 @@ export interface Connections {
   close?: () => Promise<void>;
   /** Work that still uses them after the handler has returned. */
   until?: Promise<void>;
+}
+
+/** How much may be asked for in a minute. */
+export interface Limits {
+  /** Requests of one person. */
+  person: number;
+  /** Requests from one address, to what needs no sign-in. */
+  address: number;
 }
 
 /** What the app is given; tests pass other values. */

@@ -29,8 +29,6 @@ export class TooMany extends HTTPException {
   }
 }
 
-export type Tries = ReturnType<typeof triesOf>;
-
 export function triesOf({ secret, now, proxies }: Pick<AppDeps, "secret" | "now" | "proxies">) {
   const network = (c: Context<AppEnv>, name: string, most: number): Limit => ({
     name: `${name}-network`,

@@ -1,7 +1,7 @@
 import type { Context } from "hono";
 import { createMiddleware } from "hono/factory";
 import RateLimiterMemory from "rate-limiter-flexible/lib/RateLimiterMemory.js";
-import type { AppDeps, AppEnv } from "../env.ts";
+import type { AppDeps, AppEnv, Limits } from "../env.ts";
 import { problem } from "../problems.ts";
 import { callerAddress } from "./caller.ts";
 
@@ -12,12 +12,6 @@ import { callerAddress } from "./caller.ts";
  */
 const WINDOW_S = 60;
 
-export interface Limits {
-  /** Requests of one person in a minute. */
-  person: number;
-  /** Requests from one address in a minute, to what needs no sign-in. */
-  address: number;
-}
 const USUAL: Limits = { person: 1200, address: 600 };
 
 export function limitsOf({ limits = USUAL, proxies }: Pick<AppDeps, "limits" | "proxies">) {

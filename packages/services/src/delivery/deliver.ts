@@ -9,7 +9,7 @@ import { type News, readNews } from "./news.ts";
 const CLAIM_MS = 5 * 60_000;
 const AHEAD_MS = 60_000;
 /** Tried so often, by the queue's own pauses; then it is given up. */
-export const ATTEMPTS = 10;
+const ATTEMPTS = 10;
 
 /**
  * Carries all that is due to one person. What is taken is claimed first, so that two at once do not send the same; only a

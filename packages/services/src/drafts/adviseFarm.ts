@@ -62,7 +62,7 @@ export async function adviseFarm(tx: Tx, ctx: Ctx, farmId: string): Promise<Advi
 }
 
 /** Which draft an answer is: one a rule and subject. */
-export const keyOf = (answer: Pick<Answer, "rule" | "subject">): string =>
+const keyOf = (answer: Pick<Answer, "rule" | "subject">): string =>
   `${answer.rule.id} ${answer.subject.kind} ${answer.subject.id}`;
 
 /** The drafts and the last issued advice of a farm. Charts and working are not compared, so they are not read. */

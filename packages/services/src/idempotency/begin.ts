@@ -3,7 +3,7 @@ import { and, eq, isNull, lt } from "drizzle-orm";
 import { type Ctx, inOffice, nowOf } from "../context.ts";
 
 /** How long a key is remembered, and how long a request without an end counts as under way (both common practice). */
-export const KEY_LASTS_HOURS = 24;
+const KEY_LASTS_HOURS = 24;
 const UNDER_WAY_SECONDS = 120;
 
 /** What stands of a request with this key. */

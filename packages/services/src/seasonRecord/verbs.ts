@@ -65,7 +65,7 @@ export async function getSeasonTable(
 }
 
 /** The record of facts: pure, the same facts give the same record. */
-export function seasonRecordOf(
+function seasonRecordOf(
   facts: SeasonFacts,
   at: Places,
   unanswered: SeasonRow<"unanswered">[],

@@ -321,7 +321,7 @@ function bedOf(facts: FarmFacts, bed: BedView, planting: PlantingRow): Bed {
 }
 
 /** Where a bed lies. Keys of the schema hold that both are there. */
-export function placeOf(facts: FarmFacts, bedId: string): { bed: BedView; site: SiteFacts } {
+function placeOf(facts: FarmFacts, bedId: string): { bed: BedView; site: SiteFacts } {
   const bed = facts.beds.find((b) => b.id === bedId);
   const site = bed && facts.sites.get(bed.siteId);
   if (!bed || !site) throw new Error(`bed ${bedId} is not among its farm's facts`);
