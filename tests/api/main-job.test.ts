@@ -286,7 +286,14 @@ describe("advice to water", () => {
     });
     if (issued.expected?.kind === "watering") {
       expect((await records()).waterings).toEqual([
-        { id: expect.any(String), valveId, on: "2026-07-10", minutes: 45, litres: null },
+        {
+          id: expect.any(String),
+          valveId,
+          on: "2026-07-10",
+          minutes: 45,
+          litres: null,
+          minutesOfLabour: null,
+        },
       ]);
     }
     expect([issued.expected?.kind, answered.status]).toEqual(["watering", "done"]);

@@ -43,4 +43,3 @@ export const signedOf = (header: Pick<Header, "kind" | "office" | "farm" | "at">
 
 /** A row's line. The row is JSON already, as the database wrote it: every digit of its numbers stays as it is. */
 export const rowLine = (table: string, row: string): string => `{"table":"${table}","row":${row}}`;
-
