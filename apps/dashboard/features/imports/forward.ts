@@ -5,8 +5,8 @@ import { agentSeat } from "../../server/seat.ts";
 import { sessionCookieOf } from "../../server/session.ts";
 
 /**
- * Hands a request of the import desk to the API as whoever sits here, an agent where nothing else is said, and the API's answer back as it comes: a server action
- * could only answer once, at the end. Hanging up here hangs up there.
+ * Hands a request of the import desk to the API as whoever sits here, an agent where nothing else is said, and the API's
+ * answer back as it comes: a server action could only answer once, at the end. Hanging up here hangs up there.
  */
 export async function forward(
   request: Request,
@@ -27,7 +27,8 @@ export async function forward(
       ...(accept && { accept }),
       ...(type && { "content-type": type }),
     },
-    body: request.method === "POST" ? await request.text() : undefined,
+    // An empty text would be sent as plain text, which the API does not read.
+    body: request.method === "POST" ? (await request.text()) || undefined : undefined,
     cache: "no-store",
     signal: request.signal,
   }).catch(() => null);
