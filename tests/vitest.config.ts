@@ -6,6 +6,8 @@ const setupFiles = [`${import.meta.dirname}/support/seed.ts`];
 /** One project for what needs nothing, one for what needs the database, one for what needs the browser. */
 export default defineConfig({
   test: {
+    // Two at least, also where there are only two cores: most of a service's test is waiting for the database.
+    maxWorkers: 2,
     projects: [
       {
         test: {
