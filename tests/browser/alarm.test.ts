@@ -5,7 +5,7 @@ import { closeBrowser, keepPicture, openPage, overflow } from "./browser.ts";
 afterAll(closeBrowser);
 
 const SERVICE = "Pull its forecast from";
-const ALARMS = "Weather does not come in";
+const ALARMS = "What does not come in";
 
 test("a site that is switched on and gets no forecast stands at the top of the round, until it is switched off", async () => {
   const { page, errors, context } = await openPage({ role: "agent", width: 390 });
