@@ -65,11 +65,7 @@ export async function getSeasonTable(
 }
 
 /** The record of facts: pure, the same facts give the same record. */
-function seasonRecordOf(
-  facts: SeasonFacts,
-  at: Places,
-  unanswered: SeasonRow<"unanswered">[],
-): SeasonRecord {
+function seasonRecordOf(facts: SeasonFacts, at: Places, unanswered: SeasonRow<"unanswered">[]): SeasonRecord {
   const { season, farm } = facts;
   const labourMoneyPerHour = SettingsSchema.parse(facts.settings ?? {}).labourPerHour ?? null;
   const applications = applicationRows(facts, at);
