@@ -1,21 +1,23 @@
 import { IntlMessageFormat } from "intl-messageformat";
 import { en } from "./en/index.ts";
+import { es } from "./es/index.ts";
+import { type Language, LOCALES } from "./language.ts";
 import type { Message, Param } from "./message.ts";
 import { formatMeasure, type UnitSystem } from "./units.ts";
 
 /** Who reads. */
 export interface Reader {
-  language: "en";
+  language: Language;
   units: UnitSystem;
   /** Names of beds, plantings and treatments by id. Left out where no names may stand, as in the ledger. */
   bedNames?: ReadonlyMap<string, string>;
 }
 
-const catalogues: Record<Reader["language"], Record<string, string>> = { en };
+const catalogues: Record<Language, Record<string, string>> = { en, es };
 /** Made once: making a format costs a hundred times what using one does. */
-const dayFormats: Record<Reader["language"], Intl.DateTimeFormat> = {
-  en: new Intl.DateTimeFormat("en", { day: "numeric", month: "long", timeZone: "UTC" }),
-};
+const dayFormatOf = (language: Language) =>
+  new Intl.DateTimeFormat(LOCALES[language], { day: "numeric", month: "long", timeZone: "UTC" });
+const dayFormats: Record<Language, Intl.DateTimeFormat> = { en: dayFormatOf("en"), es: dayFormatOf("es") };
 const compiled = new Map<string, IntlMessageFormat>();
 
 /** Says a message in the reader's language and units. An unknown key is a fault of ours and throws. */
@@ -46,7 +48,7 @@ function formatOf(key: string, reader: Reader): IntlMessageFormat {
   if (known) return known;
   const text = catalogues[reader.language][key];
   if (text === undefined) throw new Error(`no text for "${key}" in ${reader.language}`);
-  const format = new IntlMessageFormat(text, reader.language);
+  const format = new IntlMessageFormat(text, LOCALES[reader.language]);
   compiled.set(id, format);
   return format;
 }

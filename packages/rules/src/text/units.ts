@@ -1,3 +1,4 @@
+import { type Language, LOCALES } from "./language.ts";
 import type { Measure, MeasureUnit } from "./message.ts";
 
 /** Which units a reader thinks in. */
@@ -86,24 +87,59 @@ const US: Record<MeasureUnit, Shown> = {
   "t/ha": times("short tons/acre", ((1000 / SHORT_TON_KG) * ACRE_M2) / 10_000),
 };
 
+/** Labels that are words, in Spanish; the others are symbols and the same everywhere. */
+const SPANISH: Record<string, string> = {
+  "°C·days": "°C·días",
+  "°F·days": "°F·días",
+  days: "días",
+  "g per m of row": "g por m de hilera",
+  "kg per m of row": "kg por m de hilera",
+  "g per plant": "g por planta",
+  in: "pulg",
+  ft: "pies",
+  "sq ft": "pies²",
+  "oz (weight)": "oz (peso)",
+  "US fl oz": "oz líq. (EE. UU.)",
+  "US cups": "tazas (EE. UU.)",
+  "US gal": "gal (EE. UU.)",
+  "US gal/h": "gal/h (EE. UU.)",
+  "lb/1000 sq ft": "lb/1000 pies²",
+  "lb per 100 ft of row": "lb por 100 pies de hilera",
+  "oz per plant": "oz por planta",
+  "short tons/acre": "toneladas cortas/acre",
+};
+/** Of one. */
+const SINGULAR: Record<string, string> = {
+  days: "day",
+  acres: "acre",
+  "US cups": "US cup",
+  días: "día",
+  "tazas (EE. UU.)": "taza (EE. UU.)",
+};
+
+/** A unit's label as it is said in a language. */
+const labelIn = (label: string, language: Language): string =>
+  language === "es" ? (SPANISH[label] ?? label) : label;
+
 /** A measure as a reader in that unit system would want it: at most three meaningful digits. */
-export function formatMeasure(measure: Measure, units: UnitSystem, language: string): string {
+export function formatMeasure(measure: Measure, units: UnitSystem, language: Language): string {
   const shown = (units === "us" ? US : METRIC)[measure.unit];
   const value = shown.convert(measure.value);
   const size = Math.abs(value);
   const decimals = size >= 100 ? 0 : size >= 10 ? (measure.unit === "C" ? 1 : 0) : size >= 1 ? 1 : 2;
   const digits = numberFormat(language, decimals).format(value === 0 ? 0 : value);
-  return shown.label === "%" ? `${digits} %` : `${digits} ${shown.label}`;
+  const label = labelIn(shown.label, language);
+  return `${digits} ${digits === "1" ? (SINGULAR[label] ?? label) : label}`;
 }
 
 const numberFormats = new Map<string, Intl.NumberFormat>();
 
 /** Making a format costs a hundred times what using one does, and a round says thousands of numbers. */
-function numberFormat(language: string, decimals: number): Intl.NumberFormat {
+function numberFormat(language: Language, decimals: number): Intl.NumberFormat {
   const id = `${language}:${decimals}`;
   const known = numberFormats.get(id);
   if (known) return known;
-  const format = new Intl.NumberFormat(language, { maximumFractionDigits: decimals });
+  const format = new Intl.NumberFormat(LOCALES[language], { maximumFractionDigits: decimals });
   numberFormats.set(id, format);
   return format;
 }
@@ -112,7 +148,8 @@ function numberFormat(language: string, decimals: number): Intl.NumberFormat {
 export function shownUnit(
   unit: MeasureUnit,
   units: UnitSystem,
+  language: Language = "en",
 ): { label: string; fromSi: (v: number) => number } {
   const shown = (units === "us" ? US : METRIC)[unit];
-  return { label: shown.label, fromSi: shown.convert };
+  return { label: labelIn(shown.label, language), fromSi: shown.convert };
 }

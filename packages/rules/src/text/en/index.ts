@@ -1,9 +1,9 @@
 import { closed } from "./closed.ts";
 import { coldRecord } from "./cold-record.ts";
 import { coldTonight } from "./cold-tonight.ts";
-import { common } from "./common.ts";
 import { company } from "./company.ts";
 import { containers } from "./containers.ts";
+import { decisions } from "./decisions.ts";
 import { feeding } from "./feeding.ts";
 import { hardening } from "./hardening.ts";
 import { hotter } from "./hotter.ts";
@@ -29,12 +29,13 @@ import { stage } from "./stage.ts";
 import { tooHot } from "./too-hot.ts";
 import { topping } from "./topping.ts";
 import { trial } from "./trial.ts";
+import { whatIf } from "./what-if.ts";
 import { woodAsh } from "./wood-ash.ts";
 
 /** All English text of the rules, by key. */
 export const en: Record<string, string> = {
-  ...common,
   ...said,
+  ...decisions,
   ...closed,
   ...readings,
   ...material,
@@ -65,4 +66,5 @@ export const en: Record<string, string> = {
   ...company,
   ...rotation,
   ...trial,
+  ...whatIf,
 };

@@ -46,6 +46,10 @@ export const lime: Record<string, string> = {
     "The shed holds {stock}; {buy} more is needed for the whole, about {cost} at your price.",
   "lime.step.buy-bags-cost":
     "The shed holds {stock}; buy {bags, plural, one {# bag} other {# bags}} for the whole ({buy} more), about {cost} at your price.",
+  "lime.step.hours":
+    "Spreading it takes {times, plural, one {# giving} other {# givings}}, about {hours} by what one took here.",
+  "lime.step.wages":
+    "Spreading it takes {times, plural, one {# giving} other {# givings}}, about {hours} by what one took here: {wages} at the office's wage, {sum} with what is bought.",
   "lime.step.not-in-shed":
     "The shed lists no {material} that may be used here: the amount is for one of full strength. Read its label and say so.",
   "lime.step.untested":
@@ -185,7 +189,7 @@ export const lime: Record<string, string> = {
   "lime.change.test": "A new test, or the laboratory's own lime figure.",
 
   "lime.chart.title": "What lime does to this soil's pH",
-  "lime.chart.lime": "kg/ha of pure lime",
+  "lime.chart.lime": "pure lime",
   "lime.chart.ph": "pH",
   "lime.chart.target": "target",
 };

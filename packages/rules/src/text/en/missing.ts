@@ -16,10 +16,6 @@ export const missing: Record<string, string> = {
   "missing.amount.season-k2o": "the potash left to give this season",
   "missing.amount.lime": "the lime to give",
 
-  "missing.cost.free": "costs nothing but time",
-  "missing.cost.cheap": "a cheap tool or test",
-  "missing.cost.laboratory": "a laboratory's fee",
-
   "missing.measure.paired-nights": "The lowest temperature of each night where the plants will stand",
   "missing.how.paired-nights":
     "Hang a minimum thermometer at plant height, shaded from the sky, and note it each morning for two weeks. Include clear, still nights.",

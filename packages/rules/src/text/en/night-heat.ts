@@ -61,6 +61,8 @@ export const nightHeat: Record<string, string> = {
     "A windy night, a torn film or an open gable needs more than said. The values for glazing and leaks are a handbook's, from memory.",
   "night-heat.limit.hours":
     "Hours between a day's extremes are drawn by a model of the daily course, where the forecast does not say them.",
+  "night-heat.limit.labour":
+    "Prices are of the fuel alone. Firing and minding a heater is work too, wood the most, and nobody writes its hours down here.",
   "night-heat.limit.years": "The energy rests on {n} years of nights at the station, moved to the site.",
   "night-heat.limit.no-climate":
     "There are no years on record here: only the nights of the forecast are reckoned.",
@@ -81,7 +83,7 @@ export const nightHeat: Record<string, string> = {
   "night-heat.chart.years": "mean of {n} years",
   "night-heat.chart.forecast": "by the forecast",
   "night-heat.chart.load": "Heat needed by the temperature outside",
-  "night-heat.chart.outside": "°C outside",
+  "night-heat.chart.outside": "outside",
   "night-heat.chart.needed": "needed",
   "night-heat.chart.rated": "what the heaters give",
 };

@@ -98,7 +98,7 @@ export const salt: Record<string, string> = {
   "salt.missing.water-ec-moves": "From {low} to {high} it would come to cost {least} to {most} of the yield.",
 
   "salt.chart.title": "Yield left by salt in the soil",
-  "salt.chart.ece": "dS/m in the saturated paste",
+  "salt.chart.ece": "salt in the saturated paste",
   "salt.chart.yield": "yield",
   "salt.chart.maas": "1.5 dS/m and 14 % (the default)",
   "salt.chart.fao56": "1.7 dS/m and 12 % (the mildest printed)",

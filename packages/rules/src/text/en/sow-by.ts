@@ -57,7 +57,7 @@ export const sowBy: Record<string, string> = {
   "sow-by.change.own-weeks": "The weeks this grower's own plants took in other years.",
 
   "sow-by.chart.title": "Days until seedlings show, by warmth of the medium",
-  "sow-by.chart.medium": "Medium, °C",
+  "sow-by.chart.medium": "Medium",
   "sow-by.chart.days": "Days",
   "sow-by.chart.table": "Published",
   "sow-by.chart.yours": "This medium",

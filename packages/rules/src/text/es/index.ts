@@ -1,0 +1,70 @@
+import { closed } from "./closed.ts";
+import { coldRecord } from "./cold-record.ts";
+import { coldTonight } from "./cold-tonight.ts";
+import { company } from "./company.ts";
+import { containers } from "./containers.ts";
+import { decisions } from "./decisions.ts";
+import { feeding } from "./feeding.ts";
+import { hardening } from "./hardening.ts";
+import { hotter } from "./hotter.ts";
+import { irrigate } from "./irrigate.ts";
+import { lime } from "./lime.ts";
+import { lookCloser } from "./look-closer.ts";
+import { manureTiming } from "./manure-timing.ts";
+import { material } from "./material.ts";
+import { missing } from "./missing.ts";
+import { nightHeat } from "./night-heat.ts";
+import { readings } from "./readings.ts";
+import { ripe } from "./ripe.ts";
+import { rotation } from "./rotation.ts";
+import { said } from "./said.ts";
+import { salt } from "./salt.ts";
+import { seasonRecord } from "./season-record.ts";
+import { setOut } from "./set-out.ts";
+import { settingDepth } from "./setting-depth.ts";
+import { shed } from "./shed.ts";
+import { soilReading } from "./soil-reading.ts";
+import { sowBy } from "./sow-by.ts";
+import { stage } from "./stage.ts";
+import { tooHot } from "./too-hot.ts";
+import { topping } from "./topping.ts";
+import { trial } from "./trial.ts";
+import { whatIf } from "./what-if.ts";
+import { woodAsh } from "./wood-ash.ts";
+
+/** All Spanish text of the rules, by key. */
+export const es: Record<string, string> = {
+  ...said,
+  ...decisions,
+  ...closed,
+  ...readings,
+  ...material,
+  ...seasonRecord,
+  ...setOut,
+  ...coldRecord,
+  ...coldTonight,
+  ...nightHeat,
+  ...hardening,
+  ...sowBy,
+  ...stage,
+  ...ripe,
+  ...settingDepth,
+  ...topping,
+  ...lookCloser,
+  ...irrigate,
+  ...hotter,
+  ...salt,
+  ...tooHot,
+  ...soilReading,
+  ...lime,
+  ...woodAsh,
+  ...feeding,
+  ...shed,
+  ...manureTiming,
+  ...containers,
+  ...missing,
+  ...company,
+  ...rotation,
+  ...trial,
+  ...whatIf,
+};

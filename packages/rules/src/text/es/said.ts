@@ -1,0 +1,32 @@
+/** What said says, in Spanish. */
+export const said: Record<string, string> = {
+  "said.needs-more": "Todavía no se puede decir. {measure}",
+  "said.refused": "Primero hay que corregir algo.",
+  "said.window.between": "Del {from} al {to}. {endsBy}",
+  "said.window.between-years": "Del {from} de {fromYear} al {to} de {toYear}. {endsBy}",
+  "said.window.on": "El {from}. {endsBy}",
+  "said.window.from": "Desde el {from}. {endsBy}",
+  "said.window.to": "Hasta el {to}. {endsBy}",
+  "said.round.overdue": "{reason} El último buen momento fue el {day}.",
+  "said.round.by": "{reason} Actúe a más tardar el {day}.",
+
+  "said.alarm.not-asked": "Está encendido, y todavía no se le ha preguntado.",
+  "said.alarm.stale": "Las reglas no toman pronósticos de más de un día.",
+  "said.alarm.deprecated":
+    "Contesta que esta forma de preguntar terminará; hace falta una versión más nueva de Pith.",
+  "said.alarm.never": "{label} ({quantity}) todavía no ha mandado nada. Se espera una lectura cada {span}.",
+  "said.alarm.stopped": "{label} ({quantity}) dejó de mandar. Se espera una lectura cada {span}.",
+  "said.span.hours": "{n, plural, one {hora} other {# horas}}",
+  "said.span.minutes": "{n, plural, one {minuto} other {# minutos}}",
+  "said.span.seconds": "{n, plural, one {segundo} other {# segundos}}",
+  "said.quantity.air-temperature": "temperatura del aire",
+  "said.quantity.relative-humidity": "humedad relativa",
+  "said.quantity.rain": "lluvia",
+  "said.quantity.wind-speed": "velocidad del viento",
+  "said.quantity.solar-radiation": "radiación solar",
+  "said.quantity.soil-temperature": "temperatura del suelo",
+  "said.quantity.soil-tension": "tensión del suelo",
+  "said.quantity.soil-water": "agua en el suelo",
+  "said.quantity.water-ec": "sal en el agua",
+  "said.quantity.battery": "batería",
+};
