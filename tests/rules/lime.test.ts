@@ -331,6 +331,20 @@ describe("the material", () => {
       9,
     );
   });
+  test("work enters the price: 40 minutes a giving at 30 an hour are 20 a part, said beside what is bought", () => {
+    const shed = [material("c", { stockKg: 0, pricePerKg: 0.5, canBuy: true })];
+    const said = (state: Parameters<typeof one>[1]) =>
+      one({}, { shed, ...state }).steps.find(({ text }) => /^lime\.step\.(hours|wages)$/.test(text.key))
+        ?.text;
+    expect(said({})).toBeUndefined();
+    const hours = said({ givingMinutes: [30, 40, 90] });
+    expect(hours?.key).toBe("lime.step.hours");
+    const times = Number(hours?.params.times);
+    expect(hours?.params.hours).toEqual({ value: (times * 40) / 60, unit: "hours" });
+    const wages = said({ givingMinutes: [30, 40, 90], settings: { labourPerHour: 30 } });
+    expect(wages?.params.wages).toBe((times * 20).toFixed(2));
+  });
+
   test("mild before caustic; hydrated lime alone carries the burn caution", () => {
     const both = [material("h", { kind: "hydrated-lime", stockKg: 100 }), material("c", { stockKg: 1 })];
     const a = one({}, { shed: both });

@@ -35,7 +35,7 @@ export const CautionSchema = z
     id: z.string(),
     version: z.number().int(),
     severity: z.enum(["danger", "warning", "care"]),
-    text: z.object({ en: z.string() }),
+    text: z.object({ en: z.string(), es: z.string().optional() }),
   })
   .openapi("Caution");
 
@@ -62,6 +62,7 @@ const Chart = z.object({
     name: Message,
     kind: z.enum(["date", "hour", "number"]),
     labels: z.array(Message).optional(),
+    unit: z.string().optional(),
   }),
   y: z.object({ name: Message, unit: z.string() }),
   series: z.array(

@@ -27,7 +27,9 @@ type AnswerOf<R> = R extends { responses: infer A }
   ? (A extends { 200: infer T } ? JsonIn<T> : never) | (A extends { 201: infer T } ? JsonIn<T> : never)
   : never;
 
-export type CallInput<R> = ParamsOf<R> & QueryOf<R> & JsonOf<R> & { ifMatch?: string };
+export type CallInput<R> = ParamsOf<R> &
+  QueryOf<R> &
+  JsonOf<R> & { ifMatch?: string; idempotencyKey?: string };
 
 /** An answer that was a problem document. */
 export class ApiProblem extends Error {
@@ -55,11 +57,18 @@ export function createClient(options: ClientOptions) {
   const send = options.fetch ?? fetch;
 
   async function answerOf<R extends AnyRoute>(route: R, input: CallInput<R>) {
-    const { params, query, json, ifMatch } = input as {
+    const {
+      params,
+      query,
+      json,
+      ifMatch,
+      idempotencyKey = newKey(),
+    } = input as {
       params?: Record<string, unknown>;
       query?: Record<string, unknown>;
       json?: unknown;
       ifMatch?: string;
+      idempotencyKey?: string;
     };
     const path = route.path.replace(/\{(\w+)\}/g, (_, name) => encodeURIComponent(String(params?.[name])));
     const search = new URLSearchParams();
@@ -76,7 +85,7 @@ export function createClient(options: ClientOptions) {
     const url = `${options.origin}${path}${search.size ? `?${search}` : ""}`;
     const headers = {
       ...options.headers,
-      ...(keyed && { "idempotency-key": newKey() }),
+      ...(keyed && { "idempotency-key": idempotencyKey }),
       ...(json !== undefined && { "content-type": "application/json" }),
       ...(ifMatch !== undefined && { "if-match": ifMatch }),
     };

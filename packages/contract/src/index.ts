@@ -8,6 +8,7 @@ export {
   ProblemSchema,
   problemNames,
   problemsOf,
+  problemText,
   problemTypes,
   typeOf,
   usualProblem,
@@ -85,6 +86,8 @@ export type { Alarm } from "./routes/weather.ts";
 export * as weatherRoutes from "./routes/weather.ts";
 export type { Webhook, WebhookAttempt, WebhookEvent } from "./routes/webhooks.ts";
 export * as webhookRoutes from "./routes/webhooks.ts";
+export type { WhatIfOf } from "./routes/whatIf.ts";
+export * as whatIfRoutes from "./routes/whatIf.ts";
 export {
   QUANTITIES,
   type Quantity,

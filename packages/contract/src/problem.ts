@@ -1,7 +1,7 @@
 import { z } from "@hono/zod-openapi";
 
 /** What the rules say of wrong input becomes the `errors` of a problem document. */
-export { DomainError, problemsOf } from "@pith/rules";
+export { DomainError, problemsOf, problemText } from "@pith/rules";
 
 /** One field that was wrong, as every problem document lists it. */
 export const FieldProblemSchema = z.object({

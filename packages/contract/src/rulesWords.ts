@@ -34,6 +34,7 @@ export {
   SPEEDS,
   SPRAY_TARGETS,
   TRIAL_DESIGNS,
+  WhatIfSchema,
 } from "@pith/rules";
 export const VALVE_METHODS = ["drip", "sprinkler", "furrow", "hand"] as const;
 export const BED_CERTIFICATIONS = ["none", "transition", "certified"] as const;

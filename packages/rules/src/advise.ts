@@ -1,9 +1,8 @@
-import { DomainError } from "./core/errors.ts";
+import { answerOf } from "./answerOf.ts";
 import { parseAtTheDoor } from "./core/fields.ts";
-import type { Answer, Rule } from "./core/rule.ts";
+import type { Answer } from "./core/rule.ts";
 import { solveShed } from "./food/blend/solveShed.ts";
 import { demandOf } from "./food/demand.ts";
-import { keepOut } from "./plant/keepOut.ts";
 import { rules } from "./rules/index.ts";
 import {
   type FarmSeasonState,
@@ -11,8 +10,6 @@ import {
   type ShedState,
   type State,
   StateSchema,
-  type SubjectKind,
-  subjectIdOf,
 } from "./states/states.ts";
 
 /**
@@ -28,21 +25,6 @@ export function advise(raw: unknown): Answer[] {
 export function adviseState(state: State): Answer[] {
   if (state.kind === "farm-season") return adviseFarmSeason(state);
   return rules.filter((rule) => rule.subject === state.kind).map((rule) => answerOf(rule, state));
-}
-
-/** One rule on one state. A refusal inside the rule is an answer, not an exception. */
-export function answerOf(rule: Rule, state: State): Answer {
-  const whose = {
-    rule: { id: rule.id, version: rule.version },
-    subject: { kind: state.kind as SubjectKind, id: subjectIdOf(state) },
-    asOf: state.asOf,
-  };
-  try {
-    return { ...keepOut(rule.run(state as never), state), ...whose };
-  } catch (error) {
-    if (error instanceof DomainError) return { kind: "refused", problems: error.problems, ...whose };
-    throw error;
-  }
 }
 
 const adviseFarmSeason = (farm: FarmSeasonState): Answer[] => [

@@ -1,4 +1,5 @@
 export * from "./advise.ts";
+export { answerOf } from "./answerOf.ts";
 export { cautions, cautionsFor } from "./cautions/register.ts";
 export type { Caution, Severity } from "./cautions/types.ts";
 export * from "./core/days.ts";
@@ -57,8 +58,10 @@ export * from "./states/plant.ts";
 export * from "./states/states.ts";
 export * from "./states/structure.ts";
 export * from "./states/trial.ts";
+export { type WhatIf, WhatIfSchema } from "./states/whatIf.ts";
 export { uptakePerTonne } from "./tables/uptake.ts";
-export { decisionsOf } from "./text/decisions.ts";
+export { decisionsOf, decisionWords } from "./text/decisions.ts";
+export { LANGUAGES, type Language, LOCALES } from "./text/language.ts";
 export {
   type Measure,
   type MeasureUnit,
@@ -67,9 +70,12 @@ export {
   onDay,
   type Param,
   say,
+  wordOf,
 } from "./text/message.ts";
+export { problemText } from "./text/problem.ts";
 export { type Reader, render, renderWord } from "./text/render.ts";
 export { formatMeasure, shownUnit, type UnitSystem } from "./text/units.ts";
+export { workingText } from "./text/working.ts";
 export { blocksNeeded } from "./trials/blocksNeeded.ts";
 export { evidenceFromTrial } from "./trials/evidence.ts";
 export { type PlotLabel, plotLabels } from "./trials/labels.ts";

@@ -120,6 +120,8 @@ export const AdvisorySchema = z
     answer: FarmerAnswerSchema.nullable(),
     withdrawnReason: z.string().nullable(),
     ledgerSeq: z.number().int(),
+    /** Of the entry that issued it, to compare with on paper. */
+    ledgerHash: z.string(),
   })
   .openapi("Advisory");
 export type Advisory = z.infer<typeof AdvisorySchema>;
@@ -144,6 +146,7 @@ export const getRound = createRoute({
     query: z.object({
       farmId: Id.optional(),
       plantingId: Id.optional(),
+      ruleId: z.string().max(60).optional(),
       /** Advice only unless asked for: also what needs a measurement, was refused, or does not apply. */
       all: z.enum(["yes", "no"]).optional(),
       /** Those that were put off are left out; or with them, or they alone. */
@@ -310,6 +313,13 @@ export const answerAdvisory = createRoute({
         kind: z.enum(["done", "not-done", "cannot"]),
         actual: ActualSchema.nullable(),
         reason: z.string().trim().max(2000).nullable(),
+        answerSeen: z
+          .int()
+          .nullable()
+          .optional()
+          .describe(
+            "Ledger entry of the answer that its writer saw standing, null where there was none. Where another has been given since, nothing is done",
+          ),
       }),
     ),
   },

@@ -1,5 +1,5 @@
 import { createRoute, z } from "@hono/zod-openapi";
-import { isTimeZone } from "@pith/rules";
+import { isTimeZone, LANGUAGES } from "@pith/rules";
 import { body, DoneSchema, farmPath, Id, Instant, json, officePath, problems } from "../shapes.ts";
 
 /** How a person is told of what was issued, and whom an agent must call because nobody has read it. */
@@ -28,7 +28,7 @@ export const WishesSchema = z
     /** Nothing comes between the two but warnings of a cold night. Null: no quiet hours. */
     quiet: z.object({ from: Clock, to: Clock }).nullable(),
     timeZone: z.string().max(60).refine(isTimeZone, "must be an IANA time zone, e.g. America/Chicago"),
-    language: z.enum(["en"]),
+    language: z.enum(LANGUAGES),
   })
   .openapi("Wishes");
 export type Wishes = z.infer<typeof WishesSchema>;

@@ -19,7 +19,7 @@ import {
   SPECIES,
   VALVE_METHODS,
 } from "../rulesWords.ts";
-import { body, Day, farmPath, Id, Instant, json, officePath, problems } from "../shapes.ts";
+import { body, Day, farmPath, Id, Instant, json, next, officePath, page, problems } from "../shapes.ts";
 import { ForecastSourceSchema, SourceStateSchema } from "./weather.ts";
 
 /** The client, its places, its ground and what stands on it. */
@@ -326,9 +326,9 @@ export const listFarms = createRoute({
   method: "get",
   path: "/v1/offices/{officeId}/farms",
   tags,
-  summary: "The farms this person may see",
-  request: { params: officePath },
-  responses: { 200: json(z.object({ farms: z.array(FarmSchema) }), "The farms"), ...problems },
+  summary: "The farms this person may see, by name; all of them unless a page is asked for",
+  request: { params: officePath, query: z.object(page(1000)) },
+  responses: { 200: json(z.object({ farms: z.array(FarmSchema), next }), "The farms"), ...problems },
 });
 
 export const addFarm = createRoute({

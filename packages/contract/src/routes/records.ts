@@ -309,6 +309,8 @@ export const RecordsSchema = z
     bedHistory: z.array(BedHistorySchema),
     /** Beds that a spray's label closes now, to work until an instant, to harvest until a day. */
     closed: z.array(z.object({ bedId: Id, reEntryUntil: Instant.nullable(), harvestFrom: Day.nullable() })),
+    /** Asked for `before` this day, what is older follows; null where this is all. At most 1,000 of a kind come at once. */
+    older: Day.nullable(),
   })
   .openapi("Records");
 export type Records = z.infer<typeof RecordsSchema>;
@@ -322,7 +324,7 @@ export const getRecords = createRoute({
   tags,
   summary:
     "Notes, applications, waterings, harvests, deliveries, sprays, signs, tests of soil, water, leaves and drains and soil sensors of a farm, newest first",
-  request: { params: farmPath, query: z.object({ plantingId: Id.optional() }) },
+  request: { params: farmPath, query: z.object({ plantingId: Id.optional(), before: Day.optional() }) },
   responses: { 200: json(RecordsSchema, "The records"), ...problems },
 });
 

@@ -20,7 +20,7 @@ export const deliveryPreferences = pgTable("delivery_preferences", {
   quietFromMinute: integer("quiet_from_minute"),
   quietToMinute: integer("quiet_to_minute"),
   timeZone: text("time_zone").notNull().default("UTC"),
-  language: text("language").notNull().default("en"),
+  language: text("language").$type<"en" | "es">().notNull().default("en"),
   changedAt: instantOrNow("changed_at"),
 });
 

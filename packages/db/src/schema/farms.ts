@@ -22,6 +22,7 @@ import type {
   Propagation,
   StationOffset,
   Trays,
+  WhatIf,
 } from "./shapes.ts";
 import {
   BASE_TEMPERATURE_FROM,
@@ -172,6 +173,8 @@ export const plantings = pgTable("plantings", {
   propagation: jsonb("propagation").$type<Propagation>(),
   deficit: jsonb("deficit").$type<Deficit>(),
   feeding: jsonb("feeding").$type<Feeding>().notNull(),
+  /** What the agent tried on it and made a draft of, until that is issued or let go. */
+  whatIf: jsonb("what_if").$type<WhatIf>(),
 });
 
 /** What a grower has in the shed. */

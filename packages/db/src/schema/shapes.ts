@@ -148,3 +148,14 @@ export interface TrialPlot {
   fromM: number;
   lengthM: number;
 }
+
+/** What an agent chose to try on a planting. */
+export interface WhatIf {
+  setOutOn?: string | undefined;
+  cover?: "none" | "fleece" | "low-tunnel" | "fleece-and-low-tunnel" | undefined;
+  withheldPct?: number | undefined;
+  k2oKgPerHa?: number | undefined;
+  ashGPerM2?: number | undefined;
+  buriedStemCm?: number | undefined;
+  topped?: "none" | "half" | "all" | undefined;
+}

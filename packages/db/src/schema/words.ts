@@ -117,6 +117,7 @@ export const NOTE_KINDS = [
   "mature-green",
   "colouring",
   "tip-taken",
+  "remark",
 ] as const;
 export const GLAZINGS = [
   "single-glass",

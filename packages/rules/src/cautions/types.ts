@@ -6,5 +6,5 @@ export interface Caution {
   id: string;
   version: number;
   severity: Severity;
-  text: { en: string };
+  text: { en: string; es: string };
 }

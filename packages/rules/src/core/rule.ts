@@ -1,6 +1,6 @@
 import type { Caution } from "../cautions/types.ts";
 import type { Grade } from "../evidence/types.ts";
-import type { StateOf, SubjectKind } from "../states/states.ts";
+import type { StateKind, StateOf, SubjectKind } from "../states/states.ts";
 import type { MeasureUnit, Message } from "../text/message.ts";
 import type { FieldProblem } from "./errors.ts";
 import type { Estimated, WorkingLine } from "./working.ts";
@@ -35,8 +35,11 @@ export interface Case {
 export interface Chart {
   id: string;
   title: Message;
-  /** With `labels`, x counts things from 1, and these are what they are called, in order. */
-  x: { name: Message; kind: "date" | "hour" | "number"; labels?: Message[] };
+  /**
+   * With `labels`, x counts things from 1, and these are what they are called, in order. Numbers are in `unit`, where
+   * they have one.
+   */
+  x: { name: Message; kind: "date" | "hour" | "number"; labels?: Message[]; unit?: string };
   y: { name: Message; unit: string };
   series: {
     id: string;
@@ -150,7 +153,7 @@ export type Answer = AnswerBody & {
 export type Advice = Extract<Answer, { kind: "advice" }>;
 
 /** One question with a version. */
-export interface Rule<K extends SubjectKind = SubjectKind> {
+export interface Rule<K extends StateKind = StateKind> {
   id: string;
   /** Bumped when a coefficient, an equation or a decision changes. */
   version: number;

@@ -1,4 +1,4 @@
-import { answerOf } from "../advise.ts";
+import { answerOf } from "../answerOf.ts";
 import { localDay } from "../core/days.ts";
 import type { Answer, AnswerBody, Rule } from "../core/rule.ts";
 import { planFor } from "../food/plan.ts";
@@ -7,7 +7,7 @@ import { irrigateRule } from "../rules/irrigate/index.ts";
 import { limeRule } from "../rules/lime/index.ts";
 import { setOutRule } from "../rules/set-out/index.ts";
 import { stageRule } from "../rules/stage/index.ts";
-import { type BedState, type PlantingState, subjectIdOf, type ValveState } from "../states/states.ts";
+import { type BedState, type PlantingState, subjectOf, type ValveState } from "../states/states.ts";
 import { candidateOf, settlingCandidates, worthOf } from "./candidates.ts";
 import { effectsOf, type Run } from "./indices.ts";
 import { feedingInputs } from "./inputs/feeding.ts";
@@ -99,7 +99,7 @@ function worthFor<S extends PlantingState | ValveState | BedState>(
   const now = answer(state);
   const whose = {
     rule: { id: rule.id, version: rule.version },
-    subject: { kind: state.kind, id: subjectIdOf(state) },
+    subject: subjectOf(state),
     asOf: state.asOf,
     seed,
     draws,

@@ -10,6 +10,7 @@ import { sprayIntervals } from "./sprayIntervals.ts";
  * the rule said it; the first step, the window, the day expected and a caution wait for the label.
  */
 export function keepOut(answer: AnswerBody, state: State): AnswerBody {
+  if (state.kind === "what-if") return keepOut(answer, state.planting);
   if (answer.kind !== "advice" || (state.kind !== "planting" && state.kind !== "bed")) return answer;
   if (!state.sprays?.length) return answer;
   const { timeZone } = state.site;

@@ -23,6 +23,7 @@ import { stageRule } from "./stage/index.ts";
 import { tooHotRule } from "./too-hot/index.ts";
 import { toppingRule } from "./topping/index.ts";
 import { trialRule } from "./trial/index.ts";
+import { whatIfRule } from "./what-if/index.ts";
 import { woodAshRule } from "./wood-ash/index.ts";
 
 /** Every rule, in the order of the catalogue. The cast holds because a rule is only handed states of its own subject. */
@@ -52,4 +53,5 @@ export const rules = [
   trialRule,
   companyRule,
   rotationRule,
+  whatIfRule,
 ] as Rule[];

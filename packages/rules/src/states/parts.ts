@@ -430,6 +430,7 @@ export const NOTE_KINDS = [
   "mature-green",
   "colouring",
   "tip-taken",
+  "remark",
 ] as const;
 
 /** What a person saw, without the words they used for it. */

@@ -31,6 +31,7 @@ import {
 import { FirstPickSchema, OwnWorkSchema, PickedSchema, SignSchema, SpraySchema } from "./plant.ts";
 import { StructureSchema } from "./structure.ts";
 import { TrialSchema } from "./trial.ts";
+import { WhatIfSchema } from "./whatIf.ts";
 
 const head = {
   /** Of this shape. A change to what a field means makes a new number. */
@@ -165,6 +166,12 @@ export const ValveStateSchema = z.strictObject({
 });
 export type ValveState = z.infer<typeof ValveStateSchema>;
 
+/** What giving a material took on this farm each time somebody wrote it down, oldest first. */
+const givingMinutes = z
+  .array(num("what a giving took", "minutes", 0, 10_000))
+  .max(500)
+  .optional();
+
 /** Everything the rules read about one bed or set of containers. */
 export const BedStateSchema = z.strictObject({
   kind: z.literal("bed"),
@@ -185,6 +192,7 @@ export const BedStateSchema = z.strictObject({
   history: z.array(BedHistorySchema).max(200).optional(),
   /** Peppers stand in it now, or are meant for it: the season they are of. */
   pepperSeason: z.int().min(1900).max(2200).optional(),
+  givingMinutes,
 });
 export type BedState = z.infer<typeof BedStateSchema>;
 
@@ -199,12 +207,6 @@ export const StructureStateSchema = z.strictObject({
   climatology: ClimatologySchema.optional(),
 });
 export type StructureState = z.infer<typeof StructureStateSchema>;
-
-/** What giving a material took on this farm each time somebody wrote it down, oldest first. */
-const givingMinutes = z
-  .array(num("what a giving took", "minutes", 0, 10_000))
-  .max(500)
-  .optional();
 
 /** One shed and what the farm's plantings still ask of it. */
 export const ShedStateSchema = z.strictObject({
@@ -255,6 +257,17 @@ export const FarmSeasonStateSchema = z.strictObject({
 });
 export type FarmSeasonState = z.infer<typeof FarmSeasonStateSchema>;
 
+/** A planting with what its agent chose to try on it. What is advised of that is advised about the planting. */
+export const WhatIfStateSchema = z.strictObject({
+  kind: z.literal("what-if"),
+  ...head,
+  planting: PlantingStateSchema,
+  /** What waters it, where something stands on it. */
+  valve: ValveStateSchema.nullable(),
+  choices: WhatIfSchema,
+});
+export type WhatIfState = z.infer<typeof WhatIfStateSchema>;
+
 export const StateSchema = z.discriminatedUnion("kind", [
   PlantingStateSchema,
   ValveStateSchema,
@@ -264,19 +277,27 @@ export const StateSchema = z.discriminatedUnion("kind", [
   BedPlanStateSchema,
   TrialStateSchema,
   FarmSeasonStateSchema,
+  WhatIfStateSchema,
 ]);
 export type State = z.infer<typeof StateSchema>;
-export type SubjectKind = State["kind"];
-export type StateOf<K extends SubjectKind> = Extract<State, { kind: K }>;
+export type StateKind = State["kind"];
+export type StateOf<K extends StateKind> = Extract<State, { kind: K }>;
+export type SubjectKind = Exclude<StateKind, "what-if">;
 
-/** The id of the subject a state is about. */
-export const subjectIdOf = (state: State): string =>
-  state.kind === "planting"
-    ? state.planting.id
-    : state.kind === "bed"
-      ? state.bed.id
-      : state.kind === "structure"
-        ? state.structure.id
-        : state.kind === "trial"
-          ? state.trial.id
-          : state.id;
+/** What a state is about. */
+export function subjectOf(state: State): { kind: SubjectKind; id: string } {
+  switch (state.kind) {
+    case "planting":
+      return { kind: state.kind, id: state.planting.id };
+    case "bed":
+      return { kind: state.kind, id: state.bed.id };
+    case "structure":
+      return { kind: state.kind, id: state.structure.id };
+    case "trial":
+      return { kind: state.kind, id: state.trial.id };
+    case "what-if":
+      return subjectOf(state.planting);
+    default:
+      return { kind: state.kind, id: state.id };
+  }
+}

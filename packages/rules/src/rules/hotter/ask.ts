@@ -5,7 +5,7 @@ import { WITHOUT_PUNGENCY } from "../../tables/pungencyStudies.ts";
 import type { StandingZone } from "../../water/zone.ts";
 
 /** Nobody chose a share: the mildest of those that are tabulated (KY-7; common practice). */
-const MILDEST_ET_SHARE = 0.9;
+export const MILDEST_ET_SHARE = 0.9;
 /** The office set no bound: no drier than this on purpose (common practice). */
 const LEAST_ET_SHARE = 0.8;
 

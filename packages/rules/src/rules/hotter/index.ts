@@ -124,7 +124,8 @@ const EVIDENCE = [
   "hotter.cold",
   "hotter.line",
 ];
-const CAUTIONS = ["hot-fruit", "worker-heat", "stress-mites-end-rot"];
+/** What goes with withholding water on purpose, whoever wants it. */
+export const WITHHOLDING_CAUTIONS = ["hot-fruit", "worker-heat", "stress-mites-end-rot"];
 
 /** What every advice of this rule shares. */
 function body(asked: Asked, w: Working) {
@@ -134,7 +135,7 @@ function body(asked: Asked, w: Working) {
     estimated: w.estimated,
     evidence: EVIDENCE,
     grade: "weak",
-    cautions: cautionsFor(...CAUTIONS),
+    cautions: cautionsFor(...WITHHOLDING_CAUTIONS),
     cases: [],
     expected: null,
     window: { from: startOf(asked), to: asked.to ?? null, endsBy: say("hotter.ends") },

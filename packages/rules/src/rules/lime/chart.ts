@@ -22,7 +22,7 @@ export function phChart(j: Ground & LimeTask): Chart | undefined {
   return {
     id: "ph-by-lime",
     title: say("lime.chart.title"),
-    x: { name: say("lime.chart.lime"), kind: "number" },
+    x: { name: say("lime.chart.lime"), kind: "number", unit: "kg/ha" },
     y: { name: say("lime.chart.ph"), unit: "pH" },
     series: [
       { id: "ph", name: say("lime.chart.ph"), style: "line", points },

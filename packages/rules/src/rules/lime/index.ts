@@ -26,7 +26,7 @@ const HARM = { outside: 0.2, off: 0.05, fine: 0.02 } as const;
 /** What to do about a bed's pH, calcium and magnesium. */
 export const limeRule: Rule<"bed"> = {
   id: "lime",
-  version: 2,
+  version: 3,
   question: "Does this bed need lime or sulfur, how much, of what, and by when?",
   subject: "bed",
   needs: [

@@ -1,3 +1,4 @@
+import { median } from "../../core/median.ts";
 import { isBuyable } from "../../food/buyable.ts";
 import { barredHere, type NotHere } from "../../soil-acidity/certified.ts";
 import type { LimeNeed } from "../../soil-acidity/limeNeed.ts";
@@ -29,6 +30,10 @@ export interface MaterialRate {
   buyKg?: number;
   bags?: number;
   cost?: number;
+  /** To spread it, by the median of what givings took on this farm; left out where nobody wrote that down. */
+  hours?: number;
+  /** Of the hours, by the office's wage; left out where it has set none. */
+  wages?: number;
 }
 
 export interface LimeMaterials {
@@ -70,8 +75,23 @@ function rank(r: MaterialRate, magnesiumLow: boolean): number {
   return wrongKind + caustic + (r.buyKg === 0 ? 0 : 1);
 }
 
-const dearer = (a: MaterialRate, b: MaterialRate): number =>
-  (a.cost ?? 0) - (b.cost ?? 0) || a.kgPerHa - b.kgPerHa;
+const dearer = (a: MaterialRate, b: MaterialRate): number => priceOf(a) - priceOf(b) || a.kgPerHa - b.kgPerHa;
+
+/** What is bought, and the work of spreading it. */
+const priceOf = ({ cost = 0, wages = 0 }: MaterialRate): number => cost + wages;
+
+const MINUTES_PER_HOUR = 60;
+
+/** Each part is one giving: no published hours stand in for what givings took here. */
+function workOf(
+  { givingMinutes = [], settings: { labourPerHour } }: BedState,
+  applications: number,
+): Pick<MaterialRate, "hours" | "wages"> {
+  const each = median(givingMinutes);
+  if (each === null) return {};
+  const hours = (applications * each) / MINUTES_PER_HOUR;
+  return { hours, ...(labourPerHour !== undefined && { wages: hours * labourPerHour }) };
+}
 
 function rateOf(
   state: BedState,
@@ -96,6 +116,7 @@ function rateOf(
     bedKg,
     croppedKg: (kgPerHa * croppedAreaM2(state.bed)) / 10_000,
     applications,
+    ...workOf(state, applications),
     firstKg: onlyStock ? Math.min(within, stock) : within,
     ...(stock !== undefined && buying(material, Math.max(0, bedKg - stock))),
   };

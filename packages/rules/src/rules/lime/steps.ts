@@ -75,6 +75,7 @@ function limeSaid(state: BedState, j: Ground & LimeTask): Message[] {
     }),
     say("lime.step.work-in", { depth: measure(j.soil.depthCm, "cm") }),
     ...stockSaid(chosen),
+    ...workSaid(chosen),
     ...qualitySaid(chosen),
     ...magnesiumOfLime(j, chosen),
     ...others.map((r) =>
@@ -113,6 +114,14 @@ function stockSaid(r: MaterialRate): Message[] {
   if (!isBuyable(r.material)) return [say("lime.step.stock-short", short)];
   const [bags, cost] = [r.bags === undefined ? "" : "-bags", r.cost === undefined ? "" : "-cost"];
   return [say(`lime.step.buy${bags}${cost}`, short)];
+}
+
+/** The work beside the price: a weaker lime in more parts is spread more often. */
+function workSaid({ applications, hours, wages, cost = 0 }: MaterialRate): Message[] {
+  if (hours === undefined) return [];
+  const said = { times: applications, hours: measure(hours, "hours") };
+  if (wages === undefined) return [say("lime.step.hours", said)];
+  return [say("lime.step.wages", { ...said, wages: wages.toFixed(2), sum: (cost + wages).toFixed(2) })];
 }
 
 function qualitySaid(r: MaterialRate): Message[] {

@@ -45,7 +45,7 @@ export function loadChart({ house, coldest, ratedW }: Heating): Chart {
   return {
     id: "heat-by-outside",
     title: say("night-heat.chart.load"),
-    x: { name: say("night-heat.chart.outside"), kind: "number" },
+    x: { name: say("night-heat.chart.outside"), kind: "number", unit: "C" },
     y: { name: say("night-heat.chart.heat"), unit: "W" },
     series: [
       {

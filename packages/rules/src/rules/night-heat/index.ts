@@ -31,7 +31,7 @@ const HARM_OF_HEATING = 0.02;
 /** What does it take to keep the night temperature in there? */
 export const nightHeatRule: Rule<"structure"> = {
   id: "night-heat",
-  version: 1,
+  version: 2,
   question: "What does it take to keep the night temperature in this house?",
   subject: "structure",
   needs: [
@@ -257,6 +257,7 @@ function limitsOf(nights: Nights, season: Season | null): Message[] {
     say("night-heat.limit.sun"),
     say("night-heat.limit.wind"),
     say("night-heat.limit.hours"),
+    say("night-heat.limit.labour"),
     ...(season ? [say("night-heat.limit.years", { n: nights.years })] : [say("night-heat.limit.no-climate")]),
   ];
 }

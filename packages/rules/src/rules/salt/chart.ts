@@ -22,7 +22,7 @@ export function yieldChart({ fromSoil, fromWater }: Judged): Chart {
   return {
     id: "yield-by-salt",
     title: say("salt.chart.title"),
-    x: { name: say("salt.chart.ece"), kind: "number" },
+    x: { name: say("salt.chart.ece"), kind: "number", unit: "dS/m" },
     y: { name: say("salt.chart.yield"), unit: "%" },
     series: [
       { id: "maas", name: say("salt.chart.maas"), style: "line", points: line(maas, "most") },

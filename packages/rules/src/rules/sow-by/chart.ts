@@ -16,7 +16,7 @@ const CURVE = Array.from({ length: LAST_C - FIRST_C + 1 }, (_, i): [number, numb
 export const emergenceChart = (raising: Raising): Chart => ({
   id: "emergence",
   title: say("sow-by.chart.title"),
-  x: { name: say("sow-by.chart.medium"), kind: "number" },
+  x: { name: say("sow-by.chart.medium"), kind: "number", unit: "C" },
   y: { name: say("sow-by.chart.days"), unit: "days" },
   series: [
     { id: "table", name: say("sow-by.chart.table"), style: "line", points: CURVE },
