@@ -361,3 +361,14 @@ describe("at the advice", () => {
     ]);
   });
 });
+
+test("a refusal is said in the language that is asked for, with the same field, bound and type", async () => {
+  const path = `/v1/offices/${here.officeId}/ledger/0/replay`;
+  const said = await api.as(api.agent).post(path).set("accept-language", "es-MX").expect(422);
+  expect(said.body).toMatchObject({
+    type: "/v1/problems/invalid",
+    title: "Un campo está fuera de lo que se acepta",
+    detail: "seq: debe ser al menos 1",
+    errors: [{ field: "seq", message: "debe ser al menos 1", accepted: "at least 1", received: "0" }],
+  });
+});

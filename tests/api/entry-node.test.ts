@@ -1,13 +1,13 @@
 import { spawn } from "node:child_process";
 import { createServer } from "node:net";
-import { fileURLToPath } from "node:url";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { findFreePort } from "../../infra/process/ports.mjs";
+import { bundleProgram } from "../../infra/programs.mjs";
 import { freshDatabase, type TestDatabase } from "../support/database.ts";
 
 /** The API as a process: it starts, or says in one sentence why it does not. */
 
-const ROOT = fileURLToPath(new URL("../..", import.meta.url));
+const API = await bundleProgram("apps/api/src/entry-node.ts");
 let database: TestDatabase;
 beforeAll(async () => {
   database = await freshDatabase();
@@ -27,8 +27,7 @@ function run(
   until?: RegExp,
   then: () => Promise<unknown> = async () => {},
 ) {
-  const child = spawn(process.execPath, ["--import", "tsx", "apps/api/src/entry-node.ts"], {
-    cwd: ROOT,
+  const child = spawn(process.execPath, [API], {
     env: { NODE_ENV: "production", PATH: process.env.PATH, ...env },
     stdio: ["ignore", "pipe", "pipe"],
   });

@@ -20,6 +20,7 @@ import {
   trialRoutes,
   weatherRoutes,
   webhookRoutes,
+  whatIfRoutes,
 } from "@pith/contract";
 
 /** Every route of the contract, found in what it exports: one that is added later is found as well. */
@@ -67,6 +68,7 @@ export const everyRoute: Route[] = [
   deliveryRoutes,
   calendarRoutes,
   webhookRoutes,
+  whatIfRoutes,
 ]
   .flatMap((file) => Object.values(file))
   .flatMap(routesIn);

@@ -48,6 +48,20 @@ test("a lead signs the ledger; the farmer downloads the checkpoint, and it names
   await api.as(api.reader).post(path("ledger/checkpoints")).expect(403);
 });
 
+test("what was decided is listed in the caller's language, as the farm had it; its hash is the same", async () => {
+  const list = (language: string) =>
+    api.as(api.agent).get(path("ledger")).set("accept-language", language).expect(200);
+  const [english, spanish] = [(await list("en")).body.entries[0], (await list("es-MX")).body.entries[0]];
+  const given = await api
+    .as(api.farmer)
+    .get(path(`advisories/${spanish.advisoryId}`))
+    .set("accept-language", "es-MX")
+    .expect(200);
+  expect(spanish.summary).toBe(given.body.said.decision);
+  expect(spanish.summary).not.toBe(english.summary);
+  expect(spanish).toEqual({ ...english, summary: spanish.summary });
+});
+
 // Before the next: whoever comes along with an export has another office, and keeps their sign-in.
 test("an erased person cannot sign in any more, unless another office has them", async () => {
   const { body } = await api.as(api.lead).get(path("erasures")).expect(200);

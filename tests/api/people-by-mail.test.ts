@@ -69,7 +69,9 @@ test("an invitation, a link and a new password arrive, work, and leave nothing b
     })
     .expect(201);
   const invitation = await letterTo(email, "/join");
-  expect(invitation.subject).toBe("Office of Aldertarn County asks you in");
+  expect(invitation.subject).toBe(
+    "Office of Aldertarn County asks you in / Office of Aldertarn County lo invita",
+  );
   const joined = { token: invitation.token, name: "Wren Fellgate", password: PASSWORD };
   await post(api, "/v1/invitations/accept", joined).expect(200);
 

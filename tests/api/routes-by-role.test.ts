@@ -313,10 +313,12 @@ const terms = {
   endsOn: "2026-09-30",
 };
 let signed = 0;
+/** What an agent chooses by hand no order chooses before. */
+const orderable = rules.filter(({ subject }) => subject !== "what-if");
 /** An order of a rule that none stands for yet. */
 const order = async () => {
   const path = `/v1/offices/${here.officeId}/standing-orders`;
-  const ruleId = rules[signed++ % rules.length]?.id;
+  const ruleId = orderable[signed++ % orderable.length]?.id;
   const { orders } = (await api.as(api.lead).get(path)).body;
   const there = orders.find((one: { ruleId: string }) => one.ruleId === ruleId);
   if (there) await api.as(api.lead).post(`${path}/${there.id}/revoke`).expect(200);
@@ -423,6 +425,8 @@ const webhookParams = async () => {
   keptWebhook = { webhookId: added.body.webhook.id };
   return keptWebhook;
 };
+
+const thePlanting = async () => ({ params: { plantingId: here.plantingId } });
 
 const rows: Record<string, Row> = {
   [`GET ${own}/delivery`]: {
@@ -770,6 +774,7 @@ const rows: Record<string, Row> = {
         "sprays",
         "bedHistory",
         "closed",
+        "older",
       ]),
   },
   [`GET ${ofFarm}/sites/{siteId}/weather`]: {
@@ -1190,6 +1195,22 @@ const rows: Record<string, Row> = {
     with: async (who) => ({ ...(await askedByAnother(who)), body: { reason: "Ask again tomorrow" } }),
     says: (body, { name }) =>
       expect(body).toMatchObject({ second: { sentBack: { by: name, reason: "Ask again tomorrow" } } }),
+  },
+  [`GET ${ofFarm}/plantings/{plantingId}/what-if`]: {
+    ...agentOnly(200),
+    with: thePlanting,
+    says: (body) =>
+      expect(body).toMatchObject({ planting: { kind: "planting", planting: { id: here.plantingId } } }),
+  },
+  [`PUT ${ofFarm}/plantings/{plantingId}/what-if`]: {
+    ...agentOnly(200),
+    with: async () => ({ ...(await thePlanting()), body: { choices: { cover: "low-tunnel" } } }),
+    says: (body) => expect(body).toEqual({ draftId: expect.any(String) }),
+  },
+  [`DELETE ${ofFarm}/plantings/{plantingId}/what-if`]: {
+    ...agentOnly(200),
+    with: thePlanting,
+    says: (body) => expect(body).toEqual({ done: true }),
   },
   [`GET ${of}/standing-orders`]: {
     ...both(200),

@@ -1,7 +1,9 @@
 import { OpenAPIHono } from "@hono/zod-openapi";
 import { problemNames, problemsOf } from "@pith/contract";
+import { LANGUAGES } from "@pith/services";
 import type { Context } from "hono";
 import { bodyLimit } from "hono/body-limit";
+import { languageDetector } from "hono/language";
 import { requestId } from "hono/request-id";
 import { secureHeaders } from "hono/secure-headers";
 import { docsPage, problemPage } from "./docsPage.ts";
@@ -14,7 +16,7 @@ import { negotiated } from "./middleware/negotiated.ts";
 import { onceOnly } from "./middleware/onceOnly.ts";
 import { inOffice, signedIn } from "./middleware/person.ts";
 import { tagged } from "./middleware/unchanged.ts";
-import { problem, problemOf } from "./problems.ts";
+import { problem, problemOf, refusal } from "./problems.ts";
 import { accountRoutesOf } from "./routes/account.ts";
 import { adviceRoutesOf } from "./routes/advice.ts";
 import { bedPlanRoutesOf } from "./routes/bedPlans.ts";
@@ -37,6 +39,7 @@ import { standingOrderRoutesOf } from "./routes/standingOrders.ts";
 import { trialRoutesOf } from "./routes/trials.ts";
 import { weatherRoutesOf } from "./routes/weather.ts";
 import { webhookRoutesOf } from "./routes/webhooks.ts";
+import { whatIfRoutesOf } from "./routes/whatIf.ts";
 
 const MAX_BODY_BYTES = 6_000_000;
 /** A station's record of a century, with each quote of it escaped; an office of some size. */
@@ -45,13 +48,21 @@ const IMPORTS = /^\/v1\/offices\/[^/]+\/(farms\/[^/]+\/imports|import|moves)$/;
 /** Better-auth's session cookie; named so that the document says how a call is signed in. */
 const COOKIE = "pith.session_token";
 
+/** Advice is said in the first language of `Accept-Language` that the rules speak. */
+const languageOfReader = languageDetector({
+  supportedLanguages: [...LANGUAGES],
+  fallbackLanguage: "en",
+  order: ["header"],
+  caches: false,
+});
+
 /** The whole API. The same app runs on Node and on an edge runtime; what differs is in `deps`. */
 export function createApp(deps: AppDeps): App {
   const app = new OpenAPIHono<AppEnv>({
     defaultHook: async (result, c) => {
       if (result.success) return undefined;
       const errors = problemsOf(result.error, await received(c, result.target));
-      return problem(c, 422, errors.map((e) => `${e.field}: ${e.message}`).join("; "), errors);
+      return refusal(c, errors);
     },
   });
 
@@ -61,6 +72,7 @@ export function createApp(deps: AppDeps): App {
     secureHeaders({ contentSecurityPolicy: { defaultSrc: ["'none'"], styleSrc: ["'unsafe-inline'"] } }),
   );
   app.use(knownOrigins(deps.origins));
+  app.use(languageOfReader);
   const atMost = (maxSize: number) =>
     bodyLimit({
       maxSize,
@@ -116,6 +128,7 @@ export function createApp(deps: AppDeps): App {
   deliveryRoutesOf(app, deps);
   calendarRoutesOf(app, deps);
   webhookRoutesOf(app);
+  whatIfRoutesOf(app);
   jobRoutesOf(app);
 
   app.openAPIRegistry.registerComponent("securitySchemes", "session", {

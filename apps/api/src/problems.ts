@@ -1,7 +1,9 @@
 import {
   DomainError,
+  type FieldProblem,
   type Problem,
   type ProblemName,
+  problemText,
   problemTypes,
   typeOf,
   usualProblem,
@@ -27,11 +29,12 @@ export function problem(
   errors?: Problem["errors"],
   name: ProblemName | undefined = usualProblem(status),
 ): Response {
+  const say = sayer(c);
   const document: Problem = {
     type: name ? typeOf(name) : "about:blank",
-    title: name ? problemTypes[name].title : "Error",
+    title: say(name ? problemTypes[name].title : "Error"),
     status,
-    ...(detail && { detail }),
+    ...(detail && { detail: say(detail) }),
     requestId: c.get("requestId"),
     ...(errors && errors.length > 0 && { errors }),
   };
@@ -41,14 +44,30 @@ export function problem(
   });
 }
 
+/** In the language that the caller reads. */
+const sayer = (c: Context) => (text: string) => problemText(text, c.get("language") === "es" ? "es" : "en");
+
+function inWords(problems: FieldProblem[], c: Context): FieldProblem[] {
+  const say = sayer(c);
+  return problems.map((problem) => ({ ...problem, message: say(problem.message) }));
+}
+
+/** What is wrong with fields, each named. */
+export function refusal(c: Context, problems: FieldProblem[]): Response {
+  const said = new DomainError(inWords(problems, c));
+  return problem(c, 422, said.message, said.problems);
+}
+
 /** Known errors keep their message; any other is logged whole and answered with the request id only. */
 export function problemOf(
   error: unknown,
   c: Context,
   log: (line: Record<string, unknown>) => void,
 ): Response {
-  if (error instanceof DomainError) return problem(c, 422, error.message, error.problems);
-  if (error instanceof ServiceError) return problem(c, STATUS[error.code], error.message, error.problems);
+  if (error instanceof DomainError) return refusal(c, error.problems);
+  if (error instanceof ServiceError) {
+    return problem(c, STATUS[error.code], error.message, error.problems && inWords(error.problems, c));
+  }
   if (error instanceof ClaimLost) return problem(c, 409, error.message, undefined, "under-way");
   if (error instanceof HTTPException) {
     const refusal = error.res ?? problem(c, error.status, error.message);

@@ -1,5 +1,6 @@
 import type { Role } from "@pith/contract";
 import { type Acting, type Db, memberships, offices, type Tx, withOffice, withUser } from "@pith/db";
+import type { Language } from "@pith/rules";
 import { eq } from "drizzle-orm";
 import type { DeliveryMeans } from "./delivery/means.ts";
 import { notFound, ServiceError } from "./errors.ts";
@@ -22,6 +23,8 @@ export interface Ctx {
   actor: Actor;
   requestId: string;
   now: () => Date;
+  /** In which language the caller reads; English unless said. */
+  language?: Language;
   /** What the caller has read of the thing to be changed, as the tags of `If-Match`. */
   ifMatch?: string;
   /** Services that forecasts can be pulled from here; none where the server is not set up for it. */

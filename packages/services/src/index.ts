@@ -1,6 +1,7 @@
 /** The use-cases: one verb a file, called by a route, a job and a script alike. */
 export type { AuthDb } from "@pith/db";
 export { ClaimLost } from "@pith/db";
+export { LANGUAGES, type Language } from "@pith/rules";
 export { getAdvisory, listAdvisories, markRead } from "./advice/advisories.ts";
 export { answerAdvisory } from "./advice/answerAdvisory.ts";
 export { getDraft, getRound, setDraftAside } from "./advice/drafts.ts";
@@ -162,3 +163,4 @@ export {
   rotateWebhookSecret,
   testWebhook,
 } from "./webhooks/endpoints.ts";
+export { draftWhatIf, getWhatIf, letGoWhatIf } from "./whatIf/verbs.ts";

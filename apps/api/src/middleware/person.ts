@@ -1,4 +1,4 @@
-import { isStaff, resolveMemberships, ServiceError } from "@pith/services";
+import { isStaff, type Language, resolveMemberships, ServiceError } from "@pith/services";
 import { createMiddleware } from "hono/factory";
 import type { AppDeps, AppEnv } from "../env.ts";
 import { problem } from "../problems.ts";
@@ -52,6 +52,7 @@ export const inOffice = (
       },
       requestId: c.get("requestId"),
       now,
+      language: c.get("language") as Language,
       forecastSources,
       ledger,
       delivery,

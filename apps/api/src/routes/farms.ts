@@ -34,7 +34,9 @@ export function farmRoutesOf(app: App) {
   app.openapi(farmRoutes.changeOfficeSettings, async (c) =>
     c.json(await changeOfficeSettings(c.get("ctx"), c.req.valid("json")), 200),
   );
-  app.openapi(farmRoutes.listFarms, async (c) => c.json(await listFarms(c.get("ctx")), 200));
+  app.openapi(farmRoutes.listFarms, async (c) =>
+    c.json(await listFarms(c.get("ctx"), c.req.valid("query")), 200),
+  );
   app.openapi(farmRoutes.addFarm, async (c) => c.json(await addFarm(c.get("ctx"), c.req.valid("json")), 201));
   app.openapi(farmRoutes.getFarm, async (c) =>
     c.json(await getFarm(c.get("ctx"), c.req.valid("param").farmId), 200),

@@ -1,9 +1,9 @@
 import { type Actual, type Advisory, type AdvisoryDetail, adviceRoutes, type Expected } from "@pith/contract";
-import { advisories, answers, standingOrders, type Tx } from "@pith/db";
+import { advisories, answers, ledgerEntries, standingOrders, type Tx } from "@pith/db";
 import type { Answer } from "@pith/rules";
 import { and, arrayContains, desc, eq, getTableColumns, inArray, isNotNull, lt, sql } from "drizzle-orm";
 import { z } from "zod";
-import { type Ctx, inOffice } from "../context.ts";
+import { type Ctx, forOffice, inOffice } from "../context.ts";
 import { At, cursorOf, exactly, pageOf, placeAfter } from "../cursor.ts";
 import { found, notFound } from "../errors.ts";
 import { requireFarm } from "../farms/requireFarm.ts";
@@ -114,7 +114,7 @@ async function wireAdvisories(ctx: Ctx, rows: ListedRow[]): Promise<Advisory[]> 
       ...given.map((a) => a.reasonTextId),
     ];
     return {
-      names: await readNames(tx, ctx.officeId, [...new Set(rows.map((r) => r.farmId))]),
+      names: await readNames(tx, ctx, [...new Set(rows.map((r) => r.farmId))]),
       given,
       words: await readTexts(tx, ctx.officeId, textIds),
       orders: await readSigners(tx, ctx, rows),
@@ -129,9 +129,10 @@ async function wireAdvisories(ctx: Ctx, rows: ListedRow[]): Promise<Advisory[]> 
   ]);
   const nameOf = (userId: string) => people.get(userId) ?? "a former member";
   const text = (id: string | null) => (id === null ? null : (words.get(id) ?? null));
+  const hashes = await readHashes(ctx, rows);
 
   return rows.map((row) => {
-    const said = saidIn(row.rendered);
+    const said = saidIn(row.rendered, ctx.language);
     const expected = row.expected as Expected | null;
     // The newest answer is the one that holds; the earlier ones stay in the ledger.
     const answer = given.find((a) => a.advisoryId === row.id);
@@ -170,8 +171,28 @@ async function wireAdvisories(ctx: Ctx, rows: ListedRow[]): Promise<Advisory[]> 
         : null,
       withdrawnReason: text(row.withdrawnTextId),
       ledgerSeq: row.ledgerSeq,
+      ledgerHash: hashes.get(row.ledgerSeq) ?? "",
     };
   });
+}
+
+/** Hashes of the entries that issued these. A farmer may not read the ledger, but may hold its number and hash on paper. */
+async function readHashes(ctx: Ctx, rows: ListedRow[]): Promise<Map<number, string>> {
+  const read = await forOffice(ctx, (tx) =>
+    tx
+      .select({ seq: ledgerEntries.seq, hash: ledgerEntries.hash })
+      .from(ledgerEntries)
+      .where(
+        and(
+          eq(ledgerEntries.officeId, ctx.officeId),
+          inArray(
+            ledgerEntries.seq,
+            rows.map((r) => r.ledgerSeq),
+          ),
+        ),
+      ),
+  );
+  return new Map(read.map(({ seq, hash }) => [seq, hash]));
 }
 
 /** Who signed the orders that issued these, version by version. */

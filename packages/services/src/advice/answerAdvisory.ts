@@ -1,6 +1,7 @@
 import { type Actual, type Advisory, adviceRoutes, type Expected } from "@pith/contract";
 import { advisories, answers, type Tx } from "@pith/db";
 import { refuse } from "@pith/rules";
+import { and, desc, eq } from "drizzle-orm";
 import { recordAudit } from "../audit.ts";
 import { type Ctx, forOffice } from "../context.ts";
 import { adviseFarm } from "../drafts/adviseFarm.ts";
@@ -19,10 +20,11 @@ import { readAdvisory, requireAdvisory, thisAdvisory } from "./advisories.ts";
 /**
  * What became of an issued advice, said by the farm or by an agent for it: done with what was really done, not done, or
  * cannot. "Done" writes the application or watering and takes from the shed. A second answer corrects the first: what
- * the first wrote is taken back, both stay in the ledger.
+ * the first wrote is taken back, both stay in the ledger. Who says which answer they saw corrects only that one: what was
+ * written in the field without signal does not silently take the place of what another said meanwhile.
  */
 export async function answerAdvisory(ctx: Ctx, advisoryId: string, raw: unknown): Promise<Advisory> {
-  const { kind, actual, reason } = bodyOf(adviceRoutes.answerAdvisory, raw);
+  const { kind, actual, reason, answerSeen } = bodyOf(adviceRoutes.answerAdvisory, raw);
   await forOffice(ctx, async (tx) => {
     const { farmId } = await requireAdvisory(tx, ctx, advisoryId);
     await lockFarm(tx, ctx, farmId);
@@ -30,6 +32,7 @@ export async function answerAdvisory(ctx: Ctx, advisoryId: string, raw: unknown)
     if (advisory.status === "withdrawn") {
       throw new ServiceError("conflict", "This advice was withdrawn; there is nothing to answer any more.");
     }
+    if (answerSeen !== undefined) await requireNoOtherAnswer(tx, ctx, advisoryId, answerSeen);
     const expected = advisory.expected as Expected | null;
     if (kind !== "done" && actual !== null) {
       refuse("actual", "belongs to an answer that says done", "null", actual);
@@ -81,6 +84,18 @@ export async function answerAdvisory(ctx: Ctx, advisoryId: string, raw: unknown)
     );
   });
   return readAdvisory(ctx, advisoryId);
+}
+
+/** Called where the farm is locked, so that of two who answer at once the second is told. */
+async function requireNoOtherAnswer(tx: Tx, ctx: Ctx, advisoryId: string, seen: number | null) {
+  const [newest] = await tx
+    .select({ seq: answers.ledgerSeq })
+    .from(answers)
+    .where(and(eq(answers.officeId, ctx.officeId), eq(answers.advisoryId, advisoryId)))
+    .orderBy(desc(answers.ledgerSeq))
+    .limit(1);
+  if ((newest?.seq ?? null) === seen) return;
+  throw new ServiceError("changed", "Somebody has changed this since you read it. Look at it again.");
 }
 
 /** The record that the actual says was done. Setting out and looking leave no record of their own here. */

@@ -28,7 +28,7 @@ type Round = { alarms: Alarm[]; drafts: Draft[]; total: number; next: string | n
 export async function getRound(ctx: Ctx, rawQuery: unknown): Promise<Round> {
   requireAgent(ctx);
   const query = queryOf(adviceRoutes.getRound, rawQuery);
-  const { farmId, plantingId, all, setAside, after, limit = 200 } = query;
+  const { farmId, plantingId, ruleId, all, setAside, after, limit = 100 } = query;
   const from = after === undefined ? undefined : placeAfter(z.tuple([z.number(), z.uuid()]), after);
   await renewOutdated(ctx);
   return inOffice(ctx, async (tx) => {
@@ -38,14 +38,14 @@ export async function getRound(ctx: Ctx, rawQuery: unknown): Promise<Round> {
       eq(drafts.officeId, ctx.officeId),
       farmId === undefined ? undefined : eq(drafts.farmId, farmId),
       plantingId === undefined ? undefined : arrayContains(drafts.plantingIds, [plantingId]),
+      ruleId === undefined ? undefined : eq(drafts.ruleId, ruleId),
       all === "yes" ? undefined : eq(drafts.kind, "advice"),
       setAside === "only" ? gt(drafts.setAsideUntil, today) : undefined,
       setAside === undefined || setAside === "no"
         ? or(isNull(drafts.setAsideUntil), lte(drafts.setAsideUntil, today))
         : undefined,
     );
-    const [counted] = await tx.select({ total: count() }).from(drafts).where(asked);
-    const more = await tx
+    const page = tx
       .select(listed)
       .from(drafts)
       .where(
@@ -53,16 +53,28 @@ export async function getRound(ctx: Ctx, rawQuery: unknown): Promise<Round> {
       )
       .orderBy(asc(drafts.orderKey), asc(drafts.id))
       .limit(limit + 1);
+    const [more, [counted], alarms, silent] = await Promise.all([
+      page,
+      tx.select({ total: count() }).from(drafts).where(asked),
+      readAlarms(tx, ctx, farmId),
+      readSilence(tx, ctx, farmId),
+    ]);
     const { rows, next } = pageOf(more, limit, (last) => cursorOf(last.orderKey, last.id));
-    const names = await readNames(tx, ctx.officeId, [...new Set(rows.map((r) => r.farmId))]);
+    const names = await readNames(tx, ctx, [...new Set(rows.map((r) => r.farmId))], namedIn(rows));
     return {
       total: counted?.total ?? 0,
       next,
-      alarms: [...(await readAlarms(tx, ctx, farmId)), ...(await readSilence(tx, ctx, farmId))],
+      alarms: [...alarms, ...silent],
       drafts: await wireDrafts(tx, ctx, rows, names),
     };
   });
 }
+
+const ID = /[0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12}/g;
+/** Every id that a line of the round is said with. */
+const namedIn = (rows: readonly ListedRow[]): string[] => [
+  ...new Set(rows.flatMap((r) => [r.subjectId, ...(JSON.stringify(r.summary).match(ID) ?? [])])),
+];
 
 /** One draft with everything behind it. */
 export async function getDraft(ctx: Ctx, draftId: string): Promise<DraftDetail> {
@@ -71,7 +83,7 @@ export async function getDraft(ctx: Ctx, draftId: string): Promise<DraftDetail> 
   return inOffice(ctx, async (tx) => {
     const [row] = await tx.select().from(drafts).where(thisDraft(ctx, draftId));
     const draft = found(row, "draft");
-    const names = await readNames(tx, ctx.officeId, [draft.farmId]);
+    const names = await readNames(tx, ctx, [draft.farmId]);
     const answer = draft.answer as unknown as Answer;
     return {
       ...found((await wireDrafts(tx, ctx, [draft], names))[0], "draft"),
@@ -100,7 +112,7 @@ export async function setDraftAside(ctx: Ctx, draftId: string, raw: unknown): Pr
       entityId: draftId,
       detail: { ruleId: draft.ruleId, subjectId: draft.subjectId, until },
     });
-    const names = await readNames(tx, ctx.officeId, [draft.farmId]);
+    const names = await readNames(tx, ctx, [draft.farmId]);
     return found((await wireDrafts(tx, ctx, [draft], names))[0], "draft");
   });
 }
@@ -110,7 +122,7 @@ export const readDraft = (ctx: Ctx, draftId: string): Promise<Draft> =>
   inOffice(ctx, async (tx) => {
     const [row] = await tx.select(listed).from(drafts).where(thisDraft(ctx, draftId));
     const draft = found(row, "draft");
-    const names = await readNames(tx, ctx.officeId, [draft.farmId]);
+    const names = await readNames(tx, ctx, [draft.farmId]);
     return found((await wireDrafts(tx, ctx, [draft], names))[0], "draft");
   });
 

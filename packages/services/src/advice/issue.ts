@@ -1,9 +1,10 @@
-import { advisories, drafts, type Tx } from "@pith/db";
-import { and, eq, inArray } from "drizzle-orm";
+import { advisories, drafts, plantings, type Tx } from "@pith/db";
+import { LANGUAGES } from "@pith/rules";
+import { and, eq, inArray, sql } from "drizzle-orm";
 import { type Ctx, nowOf, serverItself } from "../context.ts";
 import { append, keepState } from "../ledger/append.ts";
 import { issuedAnswer } from "../ledger/body.ts";
-import { LANGUAGES, sealed } from "../ledger/rendered.ts";
+import { sealed } from "../ledger/rendered.ts";
 import { sayAnswer } from "../saying/sayAnswer.ts";
 import { afterIssued } from "./afterIssued.ts";
 import type { Authority } from "./authority.ts";
@@ -28,9 +29,9 @@ export async function issue(
   const issuedBy = on.agentId ?? serverItself.userId;
   const expiresAt = expiryOf(answer.window.to, subject.timeZone);
   const state = await keepState(tx, officeId, subject.state);
-  // The farmer reads the names of their beds; the ledger holds no names and says them by number.
-  const { reader } = (await readNames(tx, officeId, [farmId])).farm(farmId);
-  const said = sayAnswer(answer, { ...reader, bedNames: undefined });
+  // The farmer reads the names of their beds; the ledger holds no names, says them by number, and speaks English.
+  const { reader } = (await readNames(tx, ctx, [farmId])).farm(farmId);
+  const said = sayAnswer(answer, { language: "en", units: reader.units });
   const rendered = await sealed(answer, reader);
   await tx.delete(drafts).where(thisDraft(ctx, draft.id));
   const before = await openBefore(tx, ctx, answer);
@@ -54,7 +55,7 @@ export async function issue(
       expected: answer.expected,
       outcome: null,
       issuing: {
-        languages: LANGUAGES,
+        languages: [...LANGUAGES],
         expiresAt,
         supersedes: before,
         confirmedBy: on.confirmedBy,
@@ -85,6 +86,7 @@ export async function issue(
         expiresAt,
         ledgerSeq: seq,
       });
+      if (answer.rule.id === "what-if") await letGo(tx, ctx, answer.subject.id);
       if (before.length === 0) return;
       await tx
         .update(advisories)
@@ -95,8 +97,18 @@ export async function issue(
   return id;
 }
 
+/** What was tried and is issued now is no longer to be drafted. */
+const letGo = (tx: Tx, { officeId }: Ctx, plantingId: string) =>
+  tx
+    .update(plantings)
+    .set({ whatIf: null })
+    .where(and(eq(plantings.officeId, officeId), eq(plantings.id, plantingId)));
+
 /** Advice of the same rule for the same subject that still waits for an answer: the new one takes its place. What lapsed has none. */
-async function openBefore(tx: Tx, ctx: Ctx, { rule, subject }: Fresh["answer"]): Promise<string[]> {
+async function openBefore(tx: Tx, ctx: Ctx, { rule, subject, decision }: Fresh["answer"]): Promise<string[]> {
+  // Ash that was chosen still stands when a day is chosen after it: only another choice of the kind replaces it.
+  const ofTheKind =
+    rule.id === "what-if" ? sql`${advisories.answer} -> 'decision' ->> 'code' = ${decision.code}` : undefined;
   const rows = await tx
     .select({ id: advisories.id })
     .from(advisories)
@@ -105,6 +117,7 @@ async function openBefore(tx: Tx, ctx: Ctx, { rule, subject }: Fresh["answer"]):
         eq(advisories.officeId, ctx.officeId),
         eq(advisories.ruleId, rule.id),
         eq(advisories.subjectId, subject.id),
+        ofTheKind,
         standsOpen(ctx),
       ),
     )

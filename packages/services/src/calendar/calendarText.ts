@@ -1,8 +1,9 @@
 import type { Said } from "@pith/contract";
-import { addDays } from "@pith/rules";
+import { addDays, type Language } from "@pith/rules";
 import ical, { escape as escaped, ICalEventStatus, ICalEventTransparency } from "ical-generator";
 import { Temporal } from "temporal-polyfill";
 import { tzlib_get_ical_block } from "timezones-ical-library";
+import { labelOf, WORDS } from "../delivery/languages.ts";
 
 /** One issued advice with its days. */
 export interface Dated {
@@ -27,11 +28,13 @@ export function calendarText(
   farm: { name: string; timeZone: string },
   dated: readonly Dated[],
   linkTo: (advisoryId: string) => string,
+  language: Language,
 ): string {
+  const t = WORDS[language];
   const calendar = ical({
     // The library escapes the texts of events, but not this one.
     name: escaped(farm.name.replace(/\s+/g, " "), false),
-    prodId: { company: "Pith", product: "Advice", language: "EN" },
+    prodId: { company: "Pith", product: "Advice", language: language.toUpperCase() },
     // Zones of events are described; one of the whole calendar would take the Z from its stamps, which are in UTC.
     timezone: { name: null, generator: zoneBlock },
     ttl: 60 * 60,
@@ -41,7 +44,7 @@ export function calendarText(
       stamp: Temporal.Instant.from(each.cancelledAt ?? each.issuedAt),
       sequence: each.cancelledAt === null ? 0 : 1,
       status: each.cancelledAt === null ? ICalEventStatus.CONFIRMED : ICalEventStatus.CANCELLED,
-      description: describe(each.said),
+      description: describe(each.said, language),
       url: linkTo(each.id),
       // It says what is to be done, not that nobody has time.
       transparency: ICalEventTransparency.TRANSPARENT,
@@ -65,7 +68,7 @@ export function calendarText(
         start: end.subtract({ minutes: SHOWN_MINUTES }),
         end,
         timezone: farm.timeZone,
-        summary: `By now: ${each.said.decision}`,
+        summary: t.byNow(each.said.decision),
       });
     }
   }
@@ -75,9 +78,9 @@ export function calendarText(
 const zoneBlock = (name: string): string | null => tzlib_get_ical_block(name)[0] ?? null;
 
 /** Cautions come first and whole: a calendar may cut what is long at its end. */
-const describe = ({ cautions, steps, window }: Said): string =>
+const describe = ({ cautions, steps, window }: Said, language: Language): string =>
   [
-    ...cautions.map((c) => `${c.severity.toUpperCase()}: ${c.text}`),
+    ...cautions.map((c) => `${labelOf(c.severity, language)}: ${c.text}`),
     ...(window === null ? [] : [window]),
     ...steps.map((step, at) => `${at + 1}. ${step}`),
   ].join("\n");

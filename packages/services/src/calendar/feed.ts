@@ -1,5 +1,15 @@
-import { advisories, type Db, farms, privateLinks, sites, type Tx, withOffice, withUser } from "@pith/db";
-import type { Answer } from "@pith/rules";
+import {
+  advisories,
+  type Db,
+  deliveryPreferences,
+  farms,
+  privateLinks,
+  sites,
+  type Tx,
+  withOffice,
+  withUser,
+} from "@pith/db";
+import type { Answer, Language } from "@pith/rules";
 import { and, asc, eq, gte, inArray, isNull, or } from "drizzle-orm";
 import { isStaff, resolveMemberships } from "../context.ts";
 import { presentedLink } from "../delivery/stopMail.ts";
@@ -31,12 +41,26 @@ export async function readCalendar(
   );
   // As a reader of this one farm, whoever they are: the address opens nothing else.
   const reading = { officeId, userId, role: "reader" as const, farmIds: [farmId] };
-  const { farm, dated } = await withOffice(db, reading, (tx) => gather(tx, officeId, farmId, now()));
+  const language = await languageOf(db, officeId, userId);
+  const { farm, dated } = await withOffice(db, reading, (tx) =>
+    gather(tx, officeId, farmId, now(), language),
+  );
   const role = isStaff(membership.role) ? "issued" : "today";
-  return calendarText(farm, dated, (id) => `${dashboardUrl}/${role}/${id}`);
+  return calendarText(farm, dated, (id) => `${dashboardUrl}/${role}/${id}`, language);
 }
 
-async function gather(tx: Tx, officeId: string, farmId: string, now: Date) {
+/** As the person said that they want to be told. */
+const languageOf = async (db: Db, officeId: string, userId: string): Promise<Language> => {
+  const [said] = await withUser(db, userId, (tx) =>
+    tx
+      .select({ language: deliveryPreferences.language })
+      .from(deliveryPreferences)
+      .where(and(eq(deliveryPreferences.officeId, officeId), eq(deliveryPreferences.userId, userId))),
+  );
+  return said?.language ?? "en";
+};
+
+async function gather(tx: Tx, officeId: string, farmId: string, now: Date, language: Language) {
   const [farm] = await tx
     .select({ name: farms.name })
     .from(farms)
@@ -69,7 +93,7 @@ async function gather(tx: Tx, officeId: string, farmId: string, now: Date) {
     const endedAt = row.withdrawnAt ?? row.supersededAt;
     return {
       id: row.id,
-      said: saidIn(row.rendered),
+      said: saidIn(row.rendered, language),
       from: window.from,
       to: window.to,
       actBy: stakes.actBy,

@@ -47,7 +47,7 @@ export async function listCalls(ctx: Ctx): Promise<{ calls: Call[] }> {
       phone: farm.phone,
       warnings: [],
     };
-    call.warnings.push({ ...warning, decision: saidIn(rendered).decision });
+    call.warnings.push({ ...warning, decision: saidIn(rendered, ctx.language).decision });
     calls.set(farm.id, call);
   }
   return { calls: [...calls.values()] };

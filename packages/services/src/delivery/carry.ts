@@ -1,5 +1,6 @@
 import type { Role } from "@pith/contract";
 import { privateLinks, pushSubscriptions } from "@pith/db";
+import type { Language } from "@pith/rules";
 import { and, eq, lt } from "drizzle-orm";
 import { type Ctx, inOffice, nowOf } from "../context.ts";
 import { sha256Hex } from "../ledger/canonical.ts";
@@ -22,6 +23,7 @@ export interface Recipient {
   mailTo: string | null;
   textTo: string | null;
   timeZone: string;
+  language: Language;
 }
 
 const dropped = (outcome: string): Carried => ({ state: "dropped", outcome });
@@ -108,7 +110,7 @@ export async function carryPush(
       .where(and(eq(pushSubscriptions.officeId, ctx.officeId), eq(pushSubscriptions.userId, who.userId))),
   );
   const words = JSON.stringify({
-    title: titleOf(news),
+    title: titleOf(news, who.language),
     farm: oneLine(news.farmName, 80),
     link: linkTo("", news),
   });

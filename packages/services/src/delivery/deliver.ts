@@ -22,7 +22,8 @@ export async function deliver(ctx: Ctx, { id: userId }: About): Promise<void> {
   // Whoever holds them may have been stopped before writing down: the queue asks again until nothing waits.
   if (ids.length === 0 && withOthers) throw new Error("somebody else is carrying it; it is looked at again");
   if (ids.length === 0) return;
-  const [who, all] = await Promise.all([readRecipient(ctx, userId), readNews(ctx, ids)]);
+  const who = await readRecipient(ctx, userId);
+  const all = await readNews(ctx, ids, who.language);
   const drop = (news: News[], outcome: string) => settle(ctx, news, { state: "dropped", outcome });
   await drop(
     all.filter((news) => !news.stands),
@@ -138,6 +139,7 @@ async function readRecipient(ctx: Ctx, userId: string): Promise<Recipient> {
       mailTo: row?.said?.mailTo ?? row?.email ?? null,
       textTo: row?.said?.textTo ?? null,
       timeZone: row?.said?.timeZone ?? site?.timeZone ?? "UTC",
+      language: row?.said?.language ?? "en",
     };
   });
 }

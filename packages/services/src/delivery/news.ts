@@ -1,6 +1,6 @@
 import type { Said } from "@pith/contract";
 import { advisories, deliveries, farms, warnings } from "@pith/db";
-import type { Answer } from "@pith/rules";
+import type { Answer, Language } from "@pith/rules";
 import { and, eq, inArray } from "drizzle-orm";
 import { type Ctx, inOffice } from "../context.ts";
 import { saidIn } from "../ledger/rendered.ts";
@@ -23,7 +23,8 @@ export interface News {
   stands: boolean;
 }
 
-export async function readNews(ctx: Ctx, ids: string[]): Promise<News[]> {
+/** @param language in which the advice is said, as it was issued */
+export async function readNews(ctx: Ctx, ids: string[], language: Language): Promise<News[]> {
   const rows = await inOffice(ctx, (tx) =>
     tx
       .select({
@@ -63,7 +64,7 @@ export async function readNews(ctx: Ctx, ids: string[]): Promise<News[]> {
       attempts: row.attempts,
       farmName: farm.name,
       phone: farm.phone,
-      said: saidIn(advisory.rendered),
+      said: saidIn(advisory.rendered, language),
       frost: warnsOfFrost(answer),
       actBy: answer.stakes.actBy,
       stands: waits.includes(advisory.status) && !lapsed && calledAt === null,

@@ -37,7 +37,7 @@ export async function getDelivery(ctx: Ctx, email: string): Promise<DeliverySett
       .orderBy(desc(deliveries.madeAt), asc(deliveries.channel))
       .limit(SENT);
     return {
-      wishes: said ? wishesOf(said) : ordinaryWishes(ctx.actor.role, timeZone),
+      wishes: said ? wishesOf(said) : ordinaryWishes(ctx.actor.role, timeZone, ctx.language ?? "en"),
       chosen: said !== undefined,
       mailTo: said?.mailTo ?? email,
       offered: {
@@ -120,7 +120,7 @@ export async function addBrowser(ctx: Ctx, email: string, raw: unknown): Promise
       })
       .returning({ id: pushSubscriptions.id });
     const [said] = await tx.select().from(deliveryPreferences).where(mine(ctx, deliveryPreferences));
-    const wishes = said ? wishesOf(said) : ordinaryWishes(ctx.actor.role, timeZone);
+    const wishes = said ? wishesOf(said) : ordinaryWishes(ctx.actor.role, timeZone, ctx.language ?? "en");
     if (wishes.push === "off") await keepWishes(tx, ctx, email, { ...wishes, push: "at-once" });
     return { id: row?.id ?? "" };
   });

@@ -1,3 +1,5 @@
+import type { Language } from "@pith/rules";
+import { WORDS } from "./languages.ts";
 import type { News } from "./news.ts";
 import { linkTo, titleOf, whenText } from "./words.ts";
 
@@ -53,22 +55,24 @@ export function placesOf(text: string): number | null {
  */
 export function textOf(
   news: News,
-  { dashboardUrl, timeZone }: { dashboardUrl: string; timeZone: string },
+  { dashboardUrl, timeZone, language }: { dashboardUrl: string; timeZone: string; language: Language },
 ): string {
   const link = linkTo(dashboardUrl, news);
-  const read = news.said.cautions.length > 0 ? "Read the cautions" : "Read it whole";
+  const t = WORDS[language];
+  const read = inGsm(news.said.cautions.length > 0 ? t.readCautions : t.readWhole);
+  const title = inGsm(titleOf(news, language));
   const farm = inGsm(news.farmName);
-  const by = news.actBy === null ? "" : ` Act by ${inGsm(whenText(news.actBy, timeZone))}.`;
-  const start = news.about === "unread" ? `${titleOf(news)} ${farm}` : farm;
+  const by = news.actBy === null ? "" : ` ${inGsm(t.actBy(whenText(news.actBy, timeZone, language)))}`;
+  const start = news.about === "unread" ? `${title} ${farm}` : farm;
   const drafts = [
     `${start}: ${inGsm(news.said.decision)} ${read}: ${link}`,
-    `${start}: ${titleOf(news)}.${by} ${read}: ${link}`,
-    `${titleOf(news)}.${by} ${read}: ${link}`,
-    `${titleOf(news)}. ${read}: ${link}`,
+    `${start}: ${title}.${by} ${read}: ${link}`,
+    `${title}.${by} ${read}: ${link}`,
+    `${title}. ${read}: ${link}`,
   ];
   const fits = drafts.find((draft) => {
     const places = placesOf(draft);
     return places !== null && places <= ONE_MESSAGE;
   });
-  return fits ?? `${titleOf(news)}. ${read}: ${link}`;
+  return fits ?? `${title}. ${read}: ${link}`;
 }

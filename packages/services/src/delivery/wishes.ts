@@ -1,5 +1,6 @@
 import type { Role, Wishes } from "@pith/contract";
 import type { deliveryPreferences } from "@pith/db";
+import type { Language } from "@pith/rules";
 
 /** What a person wants, as it is stored and as it is said. */
 
@@ -9,7 +10,7 @@ type Row = typeof deliveryPreferences.$inferSelect;
  * Where somebody has not said: a farmer is told by mail at once, but not at night (common practice); whoever only reads,
  * and staff, who issue it themselves, are not.
  */
-export const ordinaryWishes = (role: Role, timeZone: string): Wishes => ({
+export const ordinaryWishes = (role: Role, timeZone: string, language: Language = "en"): Wishes => ({
   mail: role === "farmer" ? "at-once" : "off",
   // Turned on by the first browser that lets itself be told.
   push: "off",
@@ -18,7 +19,7 @@ export const ordinaryWishes = (role: Role, timeZone: string): Wishes => ({
   dailyAt: "06:00",
   quiet: { from: "21:00", to: "06:00" },
   timeZone,
-  language: "en",
+  language,
 });
 
 export const wishesOf = (row: Row): Wishes => ({
@@ -32,7 +33,7 @@ export const wishesOf = (row: Row): Wishes => ({
       ? null
       : { from: clock(row.quietFromMinute), to: clock(row.quietToMinute) },
   timeZone: row.timeZone,
-  language: "en",
+  language: row.language,
 });
 
 export const storedWishes = (wishes: Wishes) => ({

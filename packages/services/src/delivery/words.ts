@@ -1,23 +1,27 @@
+import type { Language } from "@pith/rules";
+import { WORDS } from "./languages.ts";
 import type { News } from "./news.ts";
-
-/** The words around an advice on its way. The advice itself is said as it was issued. */
 
 export const linkTo = (dashboardUrl: string, news: Pick<News, "about" | "advisoryId">): string =>
   `${dashboardUrl}/${news.about === "advice" ? "today" : "issued"}/${news.advisoryId}`;
 
-export const titleOf = ({ about, frost }: Pick<News, "about" | "frost">): string => {
-  if (about === "unread") return frost ? "Frost warning not read: call" : "Not read: call";
-  return frost ? "Frost warning" : "New advice";
+export const titleOf = ({ about, frost }: Pick<News, "about" | "frost">, language: Language): string => {
+  const t = WORDS[language];
+  if (about === "unread") return frost ? t.frostUnread : t.unread;
+  return frost ? t.frostWarning : t.newAdvice;
 };
 
+const LOCALES: Record<Language, string> = { en: "en-GB", es: "es-419" };
+
 /** Day and time by the reader's clock. */
-export const whenText = (instant: string, timeZone: string): string =>
-  new Intl.DateTimeFormat("en-GB", {
+export const whenText = (instant: string, timeZone: string, language: Language): string =>
+  new Intl.DateTimeFormat(LOCALES[language], {
     weekday: "long",
     day: "numeric",
     month: "long",
     hour: "2-digit",
     minute: "2-digit",
+    hourCycle: "h23",
     timeZone,
   }).format(new Date(instant));
 

@@ -1,4 +1,4 @@
-import { type Answer, adviseState, answerOf, rules, type State, type SubjectKind } from "@pith/rules";
+import { type Answer, adviseState, answerOf, rules, type State, subjectOf } from "@pith/rules";
 import type { FarmFacts } from "../states/facts.ts";
 import { type Subject, subjectsOfKind } from "./subjects.ts";
 
@@ -30,10 +30,13 @@ export function adviseOnly(
   { rule: { id: ruleId }, subject: about }: Pick<Answer, "rule" | "subject">,
 ): Advised | undefined {
   if (about.kind === "farm-season") return undefined;
-  const subject = subjectsOfKind[about.kind](facts, about.id).find(({ id }) => id === about.id);
-  const rule = subject && rulesFor(subject).find((one) => one.id === ruleId);
-  if (!subject || !rule) return undefined;
-  return advised(subject, [subject.problem ? refusedBy(subject)(rule) : answerOf(rule, subject.state)]);
+  for (const subject of subjectsOfKind[about.kind](facts, about.id)) {
+    // A planting stands for itself and for what was tried on it: each has rules of its own.
+    const rule = subject.id === about.id && rulesFor(subject).find((one) => one.id === ruleId);
+    if (rule)
+      return advised(subject, [subject.problem ? refusedBy(subject)(rule) : answerOf(rule, subject.state)]);
+  }
+  return undefined;
 }
 
 const rulesFor = ({ state }: Subject) => rules.filter((rule) => rule.subject === state.kind);
@@ -47,11 +50,11 @@ const advised = ({ state, plantingIds, timeZone }: Subject, answers: Answer[]): 
 
 /** Stored rows that the rules cannot read are said to be so, by every rule that asked for them. */
 const refusedBy =
-  ({ state, id, problem }: Subject) =>
+  ({ state, problem }: Subject) =>
   (rule: (typeof rules)[number]): Answer => ({
     kind: "refused",
     problems: problem?.problems ?? [],
     rule: { id: rule.id, version: rule.version },
-    subject: { kind: state.kind as SubjectKind, id },
+    subject: subjectOf(state),
     asOf: state.asOf,
   });

@@ -6,7 +6,7 @@ const DATE_MOVES_DAYS = 2;
 const AMOUNT_MOVES_SHARE = 0.1;
 
 /**
- * Whether a new answer says something that an open draft does not: another kind, decision or caution, a date at least
+ * Whether a new answer says something that an open draft does not: another kind, decision or caution, another word in the decision, a date at least
  * two days off, an amount at least a tenth off, or another reading of a soil test. Everything else would only make drafts churn with the weather.
  */
 export function isChanged(old: Answer, next: Answer): boolean {
@@ -14,6 +14,7 @@ export function isChanged(old: Answer, next: Answer): boolean {
   if (old.kind === "advice" && next.kind === "advice") {
     return (
       old.decision.code !== next.decision.code ||
+      wordsOf(old) !== wordsOf(next) ||
       cautionsOf(old) !== cautionsOf(next) ||
       dateMoved(old.window.from, next.window.from) ||
       dateMoved(old.window.to, next.window.to) ||
@@ -36,6 +37,15 @@ export function isChanged(old: Answer, next: Answer): boolean {
   }
   return true;
 }
+
+/** The decision's words without its numbers and days, which may move a little. */
+const wordsOf = ({ decision: { text } }: Extract<Answer, { kind: "advice" }>): string =>
+  [
+    text.key,
+    ...Object.entries(text.params).flatMap(([name, param]) =>
+      typeof param === "object" && "word" in param ? [`${name} ${param.word}`] : [],
+    ),
+  ].join();
 
 const cautionsOf = (answer: Extract<Answer, { kind: "advice" }>): string =>
   answer.cautions

@@ -9,6 +9,7 @@ import {
   StateSchema,
   type SubjectKind,
   shedStateOf,
+  type WhatIfState,
 } from "@pith/rules";
 import {
   bedState,
@@ -37,9 +38,40 @@ type SubjectsOf = (facts: FarmFacts, only?: string) => Subject[];
 
 const plantings: SubjectsOf = (facts) => {
   const { season, refused } = seasonOf(facts);
-  const readable = eachPlanting(season).map((state) => plantingSubject(state, undefined));
+  const readable = eachPlanting(season).flatMap((state) => [
+    plantingSubject(state, undefined),
+    ...triedOn(facts, state),
+  ]);
   return [...readable, ...refused];
 };
+
+/** What the agent tried on a planting and made a draft of. */
+function triedOn(facts: FarmFacts, planting: PlantingState): Subject[] {
+  const row = facts.plantings.find(({ id }) => id === planting.planting.id);
+  if (!row?.whatIf) return [];
+  const { asOf, settings, site } = planting;
+  const state: WhatIfState = {
+    kind: "what-if",
+    version: 1,
+    asOf,
+    settings,
+    ...whatIfSubjects(facts, planting),
+    choices: row.whatIf,
+  };
+  return [{ id: row.id, state, plantingIds: [row.id], timeZone: site.timeZone, problem: undefined }];
+}
+
+/** A planting with what waters it, where that can be read. */
+export function whatIfSubjects(
+  facts: FarmFacts,
+  planting: PlantingState,
+): Pick<WhatIfState, "planting" | "valve"> {
+  const valve = facts.valves.find(({ id }) =>
+    plantingsOnValve(facts, id).some((p) => p.id === planting.planting.id),
+  );
+  const state = valve && valveState(facts, valve);
+  return { planting, valve: state && !problemOf(state) ? state : null };
+}
 
 /** A shed with nothing in it that nobody asks anything of is no subject. */
 const shed: SubjectsOf = (facts) => {
@@ -143,7 +175,7 @@ const named = <T extends { id: string }>(rows: T[], only: string | undefined): T
 
 const checked = (
   id: string,
-  state: Exclude<State, { kind: "farm-season" | "shed" }>,
+  state: Exclude<State, { kind: "farm-season" | "shed" | "what-if" }>,
   plantingIds: string[],
 ): Subject => ({
   id,

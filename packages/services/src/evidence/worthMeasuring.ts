@@ -25,7 +25,7 @@ export async function getWorthMeasuring(ctx: Ctx, farmId: string): Promise<{ ite
     await requireFarm(tx, ctx, farmId);
     return {
       facts: await readFacts(tx, { officeId: ctx.officeId, farmId }, nowOf(ctx)),
-      names: await readNames(tx, ctx.officeId, [farmId]),
+      names: await readNames(tx, ctx, [farmId]),
     };
   });
   const { reader } = names.farm(farmId);

@@ -1,12 +1,14 @@
 import { type Farm, type FarmDetail, farmRoutes } from "@pith/contract";
 import { advisories, drafts, farms, plantings, type Tx } from "@pith/db";
 import { and, asc, eq, isNull, sql } from "drizzle-orm";
+import { z } from "zod";
 import { standsOpen } from "../advice/standing.ts";
 import { recordAudit } from "../audit.ts";
 import { type Ctx, inOffice, requireAgent } from "../context.ts";
+import { cursorOf, pageOf, placeAfter } from "../cursor.ts";
 import { found } from "../errors.ts";
 import { requireUnchanged } from "../unchanged.ts";
-import { bodyOf } from "../wellFormed.ts";
+import { bodyOf, queryOf } from "../wellFormed.ts";
 import { listBeds } from "./listBeds.ts";
 import { listMaterials } from "./listMaterials.ts";
 import { listPlantings } from "./plantings.ts";
@@ -16,8 +18,17 @@ import { listStructures } from "./structures.ts";
 import { listValves } from "./valves.ts";
 
 /** The farms this person may see, by name. */
-export const listFarms = (ctx: Ctx): Promise<{ farms: Farm[] }> =>
-  inOffice(ctx, async (tx) => ({ farms: await readFarms(tx, ctx) }));
+export async function listFarms(
+  ctx: Ctx,
+  rawQuery: unknown,
+): Promise<{ farms: Farm[]; next: string | null }> {
+  const { limit, after } = queryOf(farmRoutes.listFarms, rawQuery);
+  const from = after === undefined ? undefined : placeAfter(z.tuple([z.string(), z.uuid()]), after);
+  const all = await inOffice(ctx, (tx) => readFarms(tx, ctx, { from, limit }));
+  if (limit === undefined) return { farms: all, next: null };
+  const { rows, next } = pageOf(all, limit, ({ name, id }) => cursorOf(name, id));
+  return { farms: rows, next };
+}
 
 /** One farm with everything that belongs to it. */
 export const getFarm = (ctx: Ctx, farmId: string): Promise<FarmDetail> =>
@@ -75,17 +86,31 @@ export async function changeFarm(ctx: Ctx, farmId: string, raw: unknown): Promis
 }
 
 const readFarm = async (tx: Tx, ctx: Ctx, farmId: string): Promise<Farm> =>
-  found((await readFarms(tx, ctx, farmId))[0], "farm");
+  found((await readFarms(tx, ctx, { farmId }))[0], "farm");
 
-async function readFarms(tx: Tx, ctx: Ctx, farmId?: string): Promise<Farm[]> {
+interface Which {
+  farmId?: string;
+  /** Name and id of the last farm of the page before. */
+  from?: [string, string] | undefined;
+  limit?: number | undefined;
+}
+
+/** One more than the limit, where there is one, so that it is seen whether there is a next page. */
+async function readFarms(tx: Tx, ctx: Ctx, { farmId, from, limit }: Which): Promise<Farm[]> {
   const { officeId } = ctx;
-  const rows = await tx
+  const read = tx
     .select()
     .from(farms)
     .where(
-      and(eq(farms.officeId, officeId), isNull(farms.archivedAt), farmId ? eq(farms.id, farmId) : undefined),
+      and(
+        eq(farms.officeId, officeId),
+        isNull(farms.archivedAt),
+        farmId ? eq(farms.id, farmId) : undefined,
+        from && sql`(${farms.name}, ${farms.id}) > (${from[0]}, ${from[1]}::uuid)`,
+      ),
     )
-    .orderBy(asc(farms.name));
+    .orderBy(asc(farms.name), asc(farms.id));
+  const rows = await (limit === undefined ? read : read.limit(limit + 1));
   const count = sql<number>`count(*)::int`;
   const standing = await tx
     .select({ farmId: plantings.farmId, count })

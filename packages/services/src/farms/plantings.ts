@@ -15,7 +15,7 @@ export async function listPlantings(tx: Tx, { officeId, farmId }: OfFarm): Promi
     .from(plantings)
     .where(and(eq(plantings.officeId, officeId), eq(plantings.farmId, farmId)))
     .orderBy(desc(plantings.sownOn), asc(plantings.varietyName), asc(plantings.id));
-  return rows.map(({ officeId: _, farmId: __, propagation, deficit, ...planting }) => ({
+  return rows.map(({ officeId: _, farmId: __, whatIf: ___, propagation, deficit, ...planting }) => ({
     ...planting,
     propagation: propagation && {
       mediumC: propagation.mediumC ?? null,

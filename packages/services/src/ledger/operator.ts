@@ -32,7 +32,7 @@ export async function openLedger(db: Db, officeId: string, tools?: LedgerTools) 
           .where(eq(ledgerEntries.officeId, officeId))
           .orderBy(desc(ledgerEntries.seq))
           .limit(limit);
-        return rows.map(wireEntry);
+        return rows.map((row) => wireEntry(row));
       }),
   };
 }

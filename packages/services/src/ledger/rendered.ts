@@ -1,14 +1,9 @@
 import type { Said } from "@pith/contract";
-import type { Answer, Reader } from "@pith/rules";
+import { type Answer, LANGUAGES, type Language, type Reader } from "@pith/rules";
 import { sayAnswer } from "../saying/sayAnswer.ts";
 import { canonicalText, hexOf, randomSalt, sha256Hex } from "./canonical.ts";
 
 type Advice = Extract<Answer, { kind: "advice" }>;
-type Language = Reader["language"];
-
-/** Every language that the rules speak is offered: a new one of theirs does not compile until it stands here. */
-const OFFERED: Record<Language, true> = { en: true };
-export const LANGUAGES = Object.keys(OFFERED) as Language[];
 
 /**
  * What the farmer reads, in every language that is offered, as it is kept beside the chain: it names the beds, which the
@@ -30,10 +25,18 @@ export async function sealed(
   return { stored: rendered, sha256: await sealOf(rendered) };
 }
 
+/** As it was issued: in the languages that were spoken then. */
+interface Issued {
+  id: string;
+  version: number;
+  severity: string;
+  text: object;
+}
+
 /** What is wrong where a language that was said, or a caution in one of them, is not there word for word. */
 export function faultInRendering(
   stored: Record<string, unknown>,
-  cautions: Advice["cautions"],
+  cautions: readonly Issued[],
   languages: readonly string[],
 ): string | null {
   for (const language of languages) {
@@ -54,7 +57,7 @@ export const sealHolds = async (stored: Record<string, unknown>, sha256: string 
   (await sealOf(stored as Rendered)) === sha256;
 
 /** The words as they were issued, in the language that is read, else in the first that is there. */
-export function saidIn(stored: Record<string, unknown>, language = "en"): Said {
+export function saidIn(stored: Record<string, unknown>, language: Language = "en"): Said {
   const first = Object.keys(stored).find((key) => key !== "salt");
   return (stored[language] ?? stored[first ?? ""]) as Said;
 }

@@ -1,12 +1,13 @@
 import { adviceRoutes, type LedgerEntry } from "@pith/contract";
-import { ledgerEntries } from "@pith/db";
-import { and, desc, eq, lt } from "drizzle-orm";
+import { advisories, ledgerEntries, type Tx } from "@pith/db";
+import { and, desc, eq, inArray, lt } from "drizzle-orm";
 import { z } from "zod";
 import { type Ctx, inOffice, requireAgent } from "../context.ts";
 import { cursorOf, pageOf, placeAfter } from "../cursor.ts";
 import { requireFarm } from "../farms/requireFarm.ts";
 import { queryOf } from "../wellFormed.ts";
 import type { Verdict } from "./chain.ts";
+import { saidIn } from "./rendered.ts";
 import { type Replay, replay } from "./replay.ts";
 import { verifyChain } from "./verify.ts";
 import { wireEntry } from "./wireEntry.ts";
@@ -35,8 +36,29 @@ export async function listLedger(
       .orderBy(desc(ledgerEntries.seq))
       .limit(limit + 1);
     const page = pageOf(rows, limit, (last) => cursorOf(last.seq));
-    return { entries: page.rows.map(wireEntry), next: page.next };
+    const entries = page.rows.map((row) => wireEntry(row, ctx.language));
+    return { entries: await inWordsOf(tx, ctx, entries), next: page.next };
   });
+}
+
+/** What was decided, in the reader's language as it was issued in it; the entry itself holds its first words alone. */
+async function inWordsOf(
+  tx: Tx,
+  { officeId, language }: Ctx,
+  entries: LedgerEntry[],
+): Promise<LedgerEntry[]> {
+  const ids = entries.flatMap((e) => (e.kind === "issued" && e.advisoryId ? [e.advisoryId] : []));
+  if (language === undefined || language === "en" || ids.length === 0) return entries;
+  const rows = await tx
+    .select({ id: advisories.id, rendered: advisories.rendered })
+    .from(advisories)
+    .where(and(eq(advisories.officeId, officeId), inArray(advisories.id, ids)));
+  const said = new Map(rows.map(({ id, rendered }) => [id, saidIn(rendered, language).decision]));
+  return entries.map((entry) =>
+    entry.kind === "issued"
+      ? { ...entry, summary: said.get(entry.advisoryId ?? "") ?? entry.summary }
+      : entry,
+  );
 }
 
 /** Walks the office's chain. */

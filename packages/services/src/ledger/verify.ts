@@ -49,10 +49,15 @@ export async function chainIn(tx: Tx, officeId: string): Promise<ChainSource> {
   };
 }
 
+const UUID = /^[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$/;
+
 async function besideIn(tx: Tx, officeId: string, page: EntryRow[]): Promise<BesideRows> {
   if (page.length === 0) return { advisories: [], answers: [], texts: new Map() };
   const seqs = page.map((row) => row.seq);
-  const withdrawn = page.flatMap((row) => (row.kind === "withdrawn" ? namedIn(row.body, "advisory") : []));
+  // What is no id any more names nothing; that its entry was changed, its hash says.
+  const withdrawn = page
+    .flatMap((row) => (row.kind === "withdrawn" ? namedIn(row.body, "advisory") : []))
+    .filter((id) => UUID.test(id));
   const advised = await tx
     .select()
     .from(advisories)

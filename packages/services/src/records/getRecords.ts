@@ -22,18 +22,16 @@ import { queryOf } from "../wellFormed.ts";
 import { listBedHistory } from "./bedHistory.ts";
 import { closedBeds } from "./closedBeds.ts";
 import { listDeliveries } from "./deliveries.ts";
+import { earlier, MOST, wholeDays } from "./pages.ts";
 import { plantTestView } from "./plantTests.ts";
 import { listSigns } from "./signs.ts";
 import { listSprays } from "./sprays.ts";
 import { waterTestView } from "./waterTests.ts";
 import { listWorks } from "./works.ts";
 
-/** As many of each as a season of a large farm holds. */
-const MOST = 1000;
-
 /** What was done and seen on a farm, or for one planting with its bed and valve, newest first. */
 export async function getRecords(ctx: Ctx, farmId: string, rawQuery: unknown): Promise<Records> {
-  const { plantingId } = queryOf(recordRoutes.getRecords, rawQuery);
+  const { plantingId, before } = queryOf(recordRoutes.getRecords, rawQuery);
   const { officeId } = ctx;
   return inOffice(ctx, async (tx) => {
     await requireFarm(tx, ctx, farmId);
@@ -56,6 +54,7 @@ export async function getRecords(ctx: Ctx, farmId: string, rawQuery: unknown): P
         eq(t.officeId, officeId),
         eq(t.farmId, farmId),
         plantingId === undefined ? undefined : eq(t.plantingId, plantingId),
+        earlier("onDay" in t ? t.onDay : t.sampledOn, before),
       );
     const notes = await tx
       .select()
@@ -68,7 +67,7 @@ export async function getRecords(ctx: Ctx, farmId: string, rawQuery: unknown): P
       officeId,
       notes.map((n) => n.textId),
     );
-    return {
+    return wholeDays({
       notes: notes.map(({ id, plantingId, onDay, kind, value, textId }) => ({
         id,
         plantingId,
@@ -90,6 +89,7 @@ export async function getRecords(ctx: Ctx, farmId: string, rawQuery: unknown): P
                     eq(applications.farmId, farmId),
                     isNull(applications.plantingId),
                     eq(applications.bedId, place.bedId),
+                    earlier(applications.onDay, before),
                   ),
                 )
               : ofPlanting(applications),
@@ -116,6 +116,7 @@ export async function getRecords(ctx: Ctx, farmId: string, rawQuery: unknown): P
               eq(waterings.officeId, officeId),
               eq(waterings.farmId, farmId),
               place && inArray(waterings.valveId, place.valveId === null ? [] : [place.valveId]),
+              earlier(waterings.onDay, before),
             ),
           )
           .orderBy(desc(waterings.onDay), desc(waterings.recordedAt))
@@ -146,7 +147,7 @@ export async function getRecords(ctx: Ctx, farmId: string, rawQuery: unknown): P
         hours,
         pricePerKg,
       })),
-      works: await listWorks(tx, at, place && [place.bedId], MOST),
+      works: await listWorks(tx, at, place && [place.bedId], MOST, before),
       soilTests: (
         await tx
           .select()
@@ -156,6 +157,7 @@ export async function getRecords(ctx: Ctx, farmId: string, rawQuery: unknown): P
               eq(soilTests.officeId, officeId),
               eq(soilTests.farmId, farmId),
               place && eq(soilTests.bedId, place.bedId),
+              earlier(soilTests.sampledOn, before),
             ),
           )
           .orderBy(desc(soilTests.sampledOn), desc(soilTests.id))
@@ -190,6 +192,7 @@ export async function getRecords(ctx: Ctx, farmId: string, rawQuery: unknown): P
             and(
               eq(waterTests.officeId, officeId),
               eq(waterTests.farmId, farmId),
+              earlier(waterTests.sampledOn, before),
               place && eq(waterTests.siteId, place.siteId),
               place &&
                 or(
@@ -210,12 +213,15 @@ export async function getRecords(ctx: Ctx, farmId: string, rawQuery: unknown): P
               eq(soilWaterReadings.officeId, officeId),
               eq(soilWaterReadings.farmId, farmId),
               place && eq(soilWaterReadings.bedId, place.bedId),
+              earlier(soilWaterReadings.at, before),
             ),
           )
           .orderBy(desc(soilWaterReadings.at), desc(soilWaterReadings.id))
           .limit(MOST)
       ).map(({ id, bedId, at, kind, depthCm, value }) => ({ id, bedId, at, kind, depthCm, value })),
-      deliveries: (await listDeliveries(tx, { officeId, farmId })).slice(0, MOST),
+      deliveries: (await listDeliveries(tx, at))
+        .filter((d) => before === undefined || d.receivedOn < before)
+        .slice(0, MOST),
       plantTests: (
         await tx
           .select()
@@ -239,10 +245,10 @@ export async function getRecords(ctx: Ctx, farmId: string, rawQuery: unknown): P
         ph,
         drainedPct,
       })),
-      signs: await listSigns(tx, at, plantingId, MOST),
-      sprays: await listSprays(tx, at, place && [place.bedId], MOST),
+      signs: await listSigns(tx, at, plantingId, MOST, before),
+      sprays: await listSprays(tx, at, place && [place.bedId], MOST, before),
       bedHistory: await listBedHistory(tx, at, place && [place.bedId]),
       closed: await closedBeds(tx, at, nowOf(ctx), place && [place.bedId]),
-    };
+    });
   });
 }

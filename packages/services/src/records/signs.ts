@@ -5,6 +5,7 @@ import { nowOf } from "../context.ts";
 import { belongsHere } from "../farms/belongsHere.ts";
 import type { OfFarm } from "../farms/ofFarm.ts";
 import { eraseText, keepText, readTexts } from "../texts.ts";
+import { earlier } from "./pages.ts";
 import { type RecordKind, verbsOf } from "./record.ts";
 
 type Row = typeof signs.$inferSelect;
@@ -15,6 +16,7 @@ export async function listSigns(
   { officeId, farmId }: OfFarm,
   plantingId: string | undefined,
   most: number,
+  before: string | undefined,
 ): Promise<(Sign & { photos: Photo[] })[]> {
   const rows = await tx
     .select()
@@ -24,6 +26,7 @@ export async function listSigns(
         eq(signs.officeId, officeId),
         eq(signs.farmId, farmId),
         plantingId === undefined ? undefined : eq(signs.plantingId, plantingId),
+        earlier(signs.onDay, before),
       ),
     )
     .orderBy(desc(signs.onDay), desc(signs.recordedAt))

@@ -5,6 +5,7 @@ import { and, desc, eq, inArray } from "drizzle-orm";
 import { nowOf } from "../context.ts";
 import { belongsHere } from "../farms/belongsHere.ts";
 import type { OfFarm } from "../farms/ofFarm.ts";
+import { earlier } from "./pages.ts";
 import { type RecordKind, verbsOf } from "./record.ts";
 
 /** A row as the wire shows it. */
@@ -26,12 +27,18 @@ export async function listSprays(
   { officeId, farmId }: OfFarm,
   bedIds: string[] | undefined,
   most: number,
+  before: string | undefined,
 ): Promise<Spray[]> {
   const rows = await tx
     .select()
     .from(sprays)
     .where(
-      and(eq(sprays.officeId, officeId), eq(sprays.farmId, farmId), bedIds && inArray(sprays.bedId, bedIds)),
+      and(
+        eq(sprays.officeId, officeId),
+        eq(sprays.farmId, farmId),
+        bedIds && inArray(sprays.bedId, bedIds),
+        earlier(sprays.at, before),
+      ),
     )
     .orderBy(desc(sprays.at), desc(sprays.id))
     .limit(most);

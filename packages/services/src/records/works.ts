@@ -4,6 +4,7 @@ import { and, desc, eq, inArray } from "drizzle-orm";
 import { nowOf } from "../context.ts";
 import { belongsHere } from "../farms/belongsHere.ts";
 import type { OfFarm } from "../farms/ofFarm.ts";
+import { earlier } from "./pages.ts";
 import { type RecordKind, verbsOf } from "./record.ts";
 
 /** Work on a farm's beds, or on some of them, newest first. */
@@ -12,12 +13,18 @@ export async function listWorks(
   { officeId, farmId }: OfFarm,
   bedIds: string[] | undefined,
   most: number,
+  before: string | undefined,
 ): Promise<Work[]> {
   const rows = await tx
     .select()
     .from(works)
     .where(
-      and(eq(works.officeId, officeId), eq(works.farmId, farmId), bedIds && inArray(works.bedId, bedIds)),
+      and(
+        eq(works.officeId, officeId),
+        eq(works.farmId, farmId),
+        bedIds && inArray(works.bedId, bedIds),
+        earlier(works.onDay, before),
+      ),
     )
     .orderBy(desc(works.onDay), desc(works.id))
     .limit(most);

@@ -1,5 +1,5 @@
 import type { Said } from "@pith/contract";
-import { type Answer, type Message, type Reader, render } from "@pith/rules";
+import { type Answer, daysBetween, type Message, type Reader, render } from "@pith/rules";
 
 /** Says an answer of the rules in a reader's language and units, in the order it is read. */
 export function sayAnswer(answer: Answer, reader: Reader): Said {
@@ -59,6 +59,9 @@ export function sayAnswer(answer: Answer, reader: Reader): Said {
   }
 }
 
+/** Of a window longer than this many days, day and month alone do not tell which ones. */
+const HALF_A_YEAR = 183;
+
 function sayWindow(
   { from, to, endsBy }: { from: string | null; to: string | null; endsBy: Message },
   reader: Reader,
@@ -72,9 +75,18 @@ function sayWindow(
         ? "said.window.from"
         : from === to
           ? "said.window.on"
-          : "said.window.between";
+          : daysBetween(from, to) > HALF_A_YEAR
+            ? "said.window.between-years"
+            : "said.window.between";
   return render(
-    { key, params: { ...(from && { from: { day: from } }), ...(to && { to: { day: to } }), endsBy: ends } },
+    {
+      key,
+      params: {
+        ...(from && { from: { day: from }, fromYear: from.slice(0, 4) }),
+        ...(to && { to: { day: to }, toYear: to.slice(0, 4) }),
+        endsBy: ends,
+      },
+    },
     reader,
   );
 }

@@ -16,7 +16,7 @@ import {
   waterTests,
   works,
 } from "@pith/db";
-import { addDays } from "@pith/rules";
+import { addDays, type Language } from "@pith/rules";
 import { and, asc, eq, gte, lte, notInArray } from "drizzle-orm";
 import type { PgColumn } from "drizzle-orm/pg-core";
 import { listBeds } from "../farms/listBeds.ts";
@@ -30,7 +30,7 @@ const OFFSET_DAYS = 1;
 
 type OfFarmTable = { officeId: PgColumn; farmId: PgColumn };
 
-export type SeasonFacts = Awaited<ReturnType<typeof gatherSeason>>;
+export type SeasonFacts = Awaited<ReturnType<typeof gatherSeason>> & { language: Language };
 
 /** Everything written down of a farm that a season's record is made of, oldest first. */
 export async function gatherSeason(tx: Tx, { officeId, farmId }: OfFarm, season: Season) {

@@ -1,14 +1,13 @@
 import type { SeasonRow } from "@pith/contract";
-import { convertNutrient, givenTo, renderWord } from "@pith/rules";
+import { convertNutrient, givenTo, type Language, renderWord } from "@pith/rules";
 import { bedPart } from "../states/parts.ts";
 import type { SeasonFacts } from "./gather.ts";
 import type { Places } from "./place.ts";
 import { isIn } from "./season.ts";
 
 const M2_PER_HA = 10_000;
-const SAID = { language: "en", units: "metric" } as const;
-export const materialWord = (kind: string | null) =>
-  kind === null ? null : renderWord(`material.${kind}`, SAID);
+export const materialWord = (kind: string | null, language: Language) =>
+  kind === null ? null : renderWord(`material.${kind}`, { language, units: "metric" });
 
 /** What was applied, with what of it lies on each bed's cropped land and the nutrients in it. */
 export function applicationRows(facts: SeasonFacts, at: Places): SeasonRow<"applications">[] {
@@ -33,7 +32,7 @@ function applicationRow(
     bed: at.bedName(a.bedId),
     planting: at.plantingName(a.plantingId),
     material: material.name,
-    kind: materialWord(a.kind ?? material.kind),
+    kind: materialWord(a.kind ?? material.kind, facts.language),
     lot: a.lot,
     amountKg: a.amountKg,
     areaM2: a.areaM2,

@@ -45,7 +45,7 @@ function manureRows(facts: SeasonFacts, at: Places): Row[] {
       );
       return touched.map((planting) => {
         const { days } = rawManureInterval({ settings, bed, planting: planting });
-        const what = at.material(a.materialId).name || (materialWord(a.kind) ?? "");
+        const what = at.material(a.materialId).name || (materialWord(a.kind, facts.language) ?? "");
         const common = { bed: bed.name, planting: planting.varietyName, kind: "raw-manure" as const, what };
         const picks = facts.harvests.filter((h) => h.plantingId === planting.id);
         return { ...common, ...judge(a.onDay, days, picks), source, id: a.id };

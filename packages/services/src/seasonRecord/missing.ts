@@ -34,7 +34,7 @@ type Code = (typeof CODES)[number];
 
 /** What an auditor will ask for and the records do not say, and what they say that will not pass; bed by bed. */
 export function missingRows(facts: SeasonFacts, t: Tables): Row[] {
-  const reader = { language: "en", units: facts.farm?.units ?? "metric" } as const;
+  const reader = { language: facts.language, units: facts.farm?.units ?? "metric" } as const;
   const line = (
     code: Code,
     { bed = null, on = null, id = null }: Partial<Pick<Row, "bed" | "on" | "id">>,

@@ -42,7 +42,9 @@ export async function getSeasonRecord(ctx: Ctx, farmId: string, rawQuery: unknow
       .orderBy(asc(sites.name), asc(sites.id))
       .limit(1);
     const season = seasonOf(asked ?? seasonYearAt(nowOf(ctx), site), site.latitudeDeg);
-    return { facts: await gatherSeason(tx, at, season), names: await readNames(tx, ctx.officeId, [farmId]) };
+    const { language = "en" } = ctx;
+    const facts = { ...(await gatherSeason(tx, at, season)), language };
+    return { facts, names: await readNames(tx, ctx, [farmId]) };
   });
   const written = [facts.applications, facts.waterings, facts.sprays, facts.harvests, facts.works].flat();
   const people = await readPeople(
@@ -66,7 +68,7 @@ export async function getSeasonTable(
 
 /** The record of facts: pure, the same facts give the same record. */
 function seasonRecordOf(facts: SeasonFacts, at: Places, unanswered: SeasonRow<"unanswered">[]): SeasonRecord {
-  const { season, farm } = facts;
+  const { season, farm, language } = facts;
   const labourMoneyPerHour = SettingsSchema.parse(facts.settings ?? {}).labourPerHour ?? null;
   const applications = applicationRows(facts, at);
   const rows = {
@@ -85,7 +87,7 @@ function seasonRecordOf(facts: SeasonFacts, at: Places, unanswered: SeasonRow<"u
     unanswered,
   };
   const units = farm?.units ?? "metric";
-  const said = (key: string) => render(say(`season-record.note.${key}`), { language: "en", units });
+  const said = (key: string) => render(say(`season-record.note.${key}`), { language, units });
   return {
     farm: farm?.name ?? "",
     units,
@@ -95,7 +97,7 @@ function seasonRecordOf(facts: SeasonFacts, at: Places, unanswered: SeasonRow<"u
     to: season.to,
     labourMoneyPerHour,
     cautions: cautionsFor("label-intervals", "harvest-interval", "manure-raw", "nutrient-law").map(
-      ({ id, version, severity, text }) => ({ id, version, severity, text: text.en }),
+      ({ id, version, severity, text }) => ({ id, version, severity, text: text[language] }),
     ),
     notes: ["rates", "water", "removal", "culls", "labour", "people", "trace"].map(said),
     tables: {
@@ -108,7 +110,7 @@ function seasonRecordOf(facts: SeasonFacts, at: Places, unanswered: SeasonRow<"u
 
 /** Issued advice whose day has passed in the season without an answer. */
 function unansweredRows(
-  { open, season, sites: all }: SeasonFacts,
+  { open, season, sites: all, language }: SeasonFacts,
   asOf: string,
   nameOf: (kind: string, id: string) => string,
 ): SeasonRow<"unanswered">[] {
@@ -119,7 +121,13 @@ function unansweredRows(
     if (due === undefined || due >= today || !isIn(season, due)) return [];
     const subject = nameOf(subjectKind, subjectId);
     return [
-      { issuedOn: localDay(issuedAt, timeZone), due, subject, decision: saidIn(rendered).decision, id },
+      {
+        issuedOn: localDay(issuedAt, timeZone),
+        due,
+        subject,
+        decision: saidIn(rendered, language).decision,
+        id,
+      },
     ];
   });
 }

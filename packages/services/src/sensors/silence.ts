@@ -1,5 +1,6 @@
-import type { Alarm, Quantity } from "@pith/contract";
+import type { Alarm } from "@pith/contract";
 import { farms, series, sites, type Tx } from "@pith/db";
+import { type Message, type Reader, render, say, wordOf } from "@pith/rules";
 import { and, asc, eq, isNull, sql } from "drizzle-orm";
 import type { Ctx } from "../context.ts";
 import { silentSince } from "./series.ts";
@@ -38,22 +39,25 @@ export async function readSilence(tx: Tx, ctx: Ctx, farmId: string | undefined):
     )
     .orderBy(asc(farms.name), asc(series.label), asc(series.id));
   const nowMs = ctx.now().getTime();
+  const reader: Reader = { language: ctx.language ?? "en", units: "metric" };
   return rows.flatMap(
     ({ label, quantity, expectedEveryS, silentAfterS, addedAt, retiredAt, lastMs, ...at }) => {
       const since = silentSince({ addedAt, silentAfterS, retiredAt }, lastMs ?? undefined, nowMs);
       if (since === null) return [];
-      const said = lastMs === null ? "has sent nothing yet" : "has stopped sending";
-      const message = `${label} (${wordsOf(quantity as Quantity)}) ${said}. A reading is expected every ${spanOf(expectedEveryS)}.`;
+      const key = `said.alarm.${lastMs === null ? "never" : "stopped"}`;
+      const params = {
+        label,
+        quantity: wordOf(`said.quantity.${quantity}`),
+        span: render(spanOf(expectedEveryS), reader),
+      };
+      const message = render({ key, params }, reader);
       return [{ ...at, kind: "silent" as const, since, message }];
     },
   );
 }
 
-const wordsOf = (quantity: Quantity): string => quantity.replaceAll("-", " ");
-
-function spanOf(seconds: number): string {
-  const of = (n: number, unit: string) => (n === 1 ? unit : `${n} ${unit}s`);
-  if (seconds % 3600 === 0) return of(seconds / 3600, "hour");
-  if (seconds % 60 === 0) return of(seconds / 60, "minute");
-  return of(seconds, "second");
+function spanOf(seconds: number): Message {
+  if (seconds % 3600 === 0) return say("said.span.hours", { n: seconds / 3600 });
+  if (seconds % 60 === 0) return say("said.span.minutes", { n: seconds / 60 });
+  return say("said.span.seconds", { n: seconds });
 }

@@ -46,7 +46,7 @@ export async function readOrders(
   const shown = rows.filter((row) => which.orderId !== undefined || which.ended || row.endedAt === null);
   if (shown.length === 0) return [];
   const farmIds = [...new Set(shown.map((row) => row.farmId))];
-  const names = await readNames(tx, officeId, farmIds);
+  const names = await readNames(tx, ctx, farmIds);
   const people = await peopleIn(
     tx,
     officeId,

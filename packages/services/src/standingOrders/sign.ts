@@ -63,6 +63,9 @@ async function writeVersion(
   order: { id: string; version: number; farmId: string; ruleId: string; terms: StandingOrderTerms },
 ): Promise<void> {
   const rule = requireRule("ruleId", order.ruleId);
+  // What an agent chooses by hand no order can choose before.
+  if (rule.subject === "what-if")
+    refuse("ruleId", "is of choices that an agent makes by hand", "any other rule", rule.id);
   const { endsOn, hours } = order.terms;
   if (hours && hours.from === hours.to) {
     refuse("terms.hours", "must not begin and end at the same hour", "two different hours, or null", hours);

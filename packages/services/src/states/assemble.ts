@@ -239,6 +239,7 @@ export function bedState(facts: FarmFacts, bed: BedView): BedState {
     sprays: some(spraysOf(facts, bed.id)),
     history: some(historyOf(facts, bed.id)),
     pepperSeason: pepperSeasonOf(dates, site.today),
+    ...givingMinutesOf(facts),
   }) as BedState;
 }
 

@@ -97,7 +97,7 @@ type Lately =
   | "saveSeed";
 
 export const plantingPart = (
-  row: Omit<Row<typeof plantings>, "bedId" | "varietyName" | "feeding" | Lately> & {
+  row: Omit<Row<typeof plantings>, "bedId" | "varietyName" | "feeding" | "whatIf" | Lately> & {
     [K in Lately]?: Row<typeof plantings>[K] | undefined;
   },
 ): Planting =>

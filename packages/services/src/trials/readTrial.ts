@@ -39,7 +39,7 @@ function answerOn(facts: TrialFacts): Answer {
 /** A trial as the wire shows it, with what its numbers say so far. */
 export async function detailOf(tx: Tx, ctx: Ctx, facts: TrialFacts): Promise<TrialDetail> {
   const { row } = facts;
-  const names = await readNames(tx, ctx.officeId, [row.farmId]);
+  const names = await readNames(tx, ctx, [row.farmId]);
   const answer = answerOn(facts);
   return {
     trial: trialView(row),

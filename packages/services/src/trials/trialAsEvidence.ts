@@ -20,7 +20,7 @@ export async function trialAsEvidence(
   return inOffice(ctx, async (tx) => {
     await lockFarm(tx, ctx, farmId);
     const facts = await readTrial(tx, ctx, farmId, trialId);
-    const { reader } = (await readNames(tx, ctx.officeId, [farmId])).farm(farmId);
+    const { reader } = (await readNames(tx, ctx, [farmId])).farm(farmId);
     const found = evidenceFromTrial(trialState(facts), (message) => render(message, reader));
     const id = `${slugOf(facts.row.name)}-${trialId.slice(0, 8)}`;
     return keepSource(tx, ctx, parseAtTheDoor(OfficeSourceSchema, { ...found, id, rule }));

@@ -1,5 +1,6 @@
 import type { Alarm } from "@pith/contract";
 import { beds, farms, forecasts, plantings, sites, type Tx, weatherSources } from "@pith/db";
+import { render } from "@pith/rules";
 import { and, asc, eq, isNull, sql } from "drizzle-orm";
 import { type Ctx, nowOf } from "../context.ts";
 
@@ -60,8 +61,10 @@ function alarmOf(
   { source, state, issuedAt, standing }: HowItStands,
   ctx: Ctx,
 ): Pick<Alarm, "kind" | "since" | "message"> | undefined {
+  const say = (key: string) =>
+    render({ key, params: {} }, { language: ctx.language ?? "en", units: "metric" });
   if (source !== null && !state?.lastSuccessAt) {
-    const message = state?.lastError ?? "It is switched on, and has not been asked yet.";
+    const message = state?.lastError ?? say("said.alarm.not-asked");
     return { kind: "never-answered", since: state?.failingSince ?? null, message };
   }
   if (source !== null && state && state.failures >= FAILURES_THAT_ALARM) {
@@ -69,11 +72,11 @@ function alarmOf(
   }
   const oldest = new Date(Date.parse(nowOf(ctx)) - STALE_AFTER_MS).toISOString();
   if (standing && issuedAt !== null && issuedAt < oldest) {
-    const message = "The rules take no forecast that is older than a day.";
+    const message = say("said.alarm.stale");
     return { kind: "stale", since: issuedAt, message };
   }
   if (source !== null && state?.deprecated) {
-    const message = "It answers that this way of asking will end; Pith needs a newer version.";
+    const message = say("said.alarm.deprecated");
     return { kind: "deprecated", since: null, message };
   }
   return undefined;
