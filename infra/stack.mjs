@@ -5,6 +5,7 @@ import { DASHBOARD_SERVER } from "./build.mjs";
 import { ROOT } from "./home.mjs";
 import { diskIsFull, fullDisk, PlainFailure } from "./process/failure.mjs";
 import { until } from "./process/wait.mjs";
+import { programArgs } from "./programs.mjs";
 import { keepRulesBundle } from "./rulesBundle.mjs";
 
 /**
@@ -26,11 +27,7 @@ function urlFor(adminUrl, role, password) {
 }
 
 /** @param {string} file */
-const typescript = (file) => ({
-  command: process.execPath,
-  args: ["--import", "tsx", join(ROOT, file)],
-  cwd: ROOT,
-});
+const ours = async (file) => ({ command: process.execPath, args: await programArgs(file), cwd: ROOT });
 
 /**
  * Migrates and seeds a database, starts the API and the dashboard on it, and waits until both answer. The one way
@@ -90,7 +87,7 @@ export async function startStack({
 
   /** @param {string} name @param {string} file @param {string} doing */
   const runOnce = async (name, file, doing) => {
-    const { code, said, out } = await family.run({ name, ...typescript(file), env: forAdmin });
+    const { code, said, out } = await family.run({ name, ...(await ours(file)), env: forAdmin });
     if (code !== 0) throw await failureOf(said, doing, family.logPath(name));
     return out;
   };
@@ -102,7 +99,7 @@ export async function startStack({
 
   const api = family.start({
     name: "api",
-    ...typescript("apps/api/src/entry-node.ts"),
+    ...(await ours("apps/api/src/entry-node.ts")),
     env: { ...forApp, PORT: String(apiPort), HOST: "127.0.0.1" },
   });
   const dashboard = family.start({

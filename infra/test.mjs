@@ -130,6 +130,12 @@ async function run() {
 
   if (!packagesAreInstalled())
     await progress.step("packages", "installing, about a minute", () => installPackages(family));
+  const build = async () => {
+    if (dashboardIsBuilt()) return;
+    await progress.step("dashboard", "building, about half a minute", () => buildDashboard(family, signal));
+  };
+  // The soak tests what starts, which is not the time to build it.
+  if (process.env.PITH_SOAK) await build();
   if (words.length > 0) return runTests(words);
 
   await attempt("verify", () =>
@@ -147,8 +153,7 @@ async function run() {
     }),
   );
   const browser = await attempt("prepare the browser tests", async () => {
-    if (!dashboardIsBuilt())
-      await progress.step("dashboard", "building, about half a minute", () => buildDashboard(family, signal));
+    await build();
     await progress.step("Chromium", "looking for it", async (tell) => tell(await ensureChromium(family)));
   });
   await runTests(

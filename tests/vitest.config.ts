@@ -17,7 +17,7 @@ export default defineConfig({
           // Pure: nothing that one file does can be seen by another, and reading all of the rules takes longer than most.
           isolate: false,
           testTimeout: 30_000,
-          include: ["reference/**/*.test.ts", "rules/**/*.test.ts"],
+          include: ["reference", "rules", "words"].map((room) => `${room}/**/*.test.ts`),
           benchmark: { include: ["bench/rules/**/*.bench.ts"] },
         },
       },
@@ -26,6 +26,8 @@ export default defineConfig({
           name: "service",
           setupFiles,
           root: import.meta.dirname,
+          // Each file has a database of its own; reading the service anew for each took longer than most of them.
+          isolate: false,
           include: ["api", "tenancy", "ledger", "faults", "weather"].map((room) => `${room}/**/*.test.ts`),
           benchmark: { include: ["bench/service/**/*.bench.ts"] },
           globalSetup: [`${import.meta.dirname}/support/postgres.ts`],
@@ -38,8 +40,10 @@ export default defineConfig({
           name: "browser",
           root: import.meta.dirname,
           include: ["browser/**/*.test.ts"],
-          benchmark: { include: [] },
+          benchmark: { include: ["bench/browser/**/*.bench.ts"] },
           globalSetup: [`${import.meta.dirname}/support/stack.ts`],
+          // A form that goes to the service and back may take seconds where all else runs beside it.
+          expect: { poll: { timeout: 20_000 } },
           testTimeout: 120_000,
           hookTimeout: 300_000,
           fileParallelism: false,
