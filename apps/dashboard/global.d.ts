@@ -4,6 +4,6 @@ import type messages from "./messages/en.json";
 declare module "next-intl" {
   interface AppConfig {
     Messages: typeof messages;
-    Locale: "en";
+    Locale: import("@pith/rules").Language;
   }
 }

@@ -1,7 +1,14 @@
 import { type NextRequest, NextResponse } from "next/server";
+import { isFromElsewhere } from "./server/elsewhere.ts";
 
-/** Gives each page its content security policy: scripts run only with this request's nonce, nothing comes from elsewhere. */
+/**
+ * Refuses what a page of another site would change, and gives each page its content security policy: scripts run only with
+ * this request's nonce, nothing comes from elsewhere.
+ */
 export function proxy(request: NextRequest) {
+  if (isFromElsewhere(request) && !FROM_ANYWHERE.test(request.nextUrl.pathname)) {
+    return new NextResponse(null, { status: 403 });
+  }
   const nonce = Buffer.from(crypto.randomUUID()).toString("base64");
   const policy = policyWith(nonce, process.env.NODE_ENV === "development");
   const headers = new Headers(request.headers);
@@ -13,6 +20,9 @@ export function proxy(request: NextRequest) {
   response.headers.set("content-security-policy", policy);
   return response;
 }
+
+/** What a mail program calls by itself, with a secret of its own. */
+const FROM_ANYWHERE = /^\/stop-mail\//;
 
 /** SHA-256 of `display:none`. */
 const DISPLAY_NONE = "sha256-aqNNdDLnnrDOnTNdkJpYlAxKVJtLt9CtFLklmInuUAE=";
@@ -28,6 +38,8 @@ function policyWith(nonce: string, development: boolean): string {
     "img-src 'self' data:",
     "font-src 'self'",
     "connect-src 'self'",
+    "worker-src 'self'",
+    "manifest-src 'self'",
     "object-src 'none'",
     "base-uri 'self'",
     "form-action 'self'",
@@ -36,5 +48,5 @@ function policyWith(nonce: string, development: boolean): string {
 }
 
 export const config = {
-  matcher: [{ source: "/((?!_next/static|_next/image|icon.svg|healthz).*)" }],
+  matcher: [{ source: "/((?!_next/static|_next/image|icon|apple-touch-icon|healthz).*)" }],
 };

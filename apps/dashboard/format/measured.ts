@@ -1,19 +1,20 @@
-import { formatMeasure, type MeasureUnit, shownUnit, type UnitSystem } from "@pith/rules";
+import { formatMeasure, type Language, type MeasureUnit, shownUnit, type UnitSystem } from "@pith/rules";
 
 /** Numbers of the rules' charts, ranges and tables, in the reader's units. */
 
 const plain = new Intl.NumberFormat("en", { maximumFractionDigits: 2 });
 
 /** The reader's unit for one of the rules; what no reader converts, like pH, stays as it is named. */
-export function readerUnit(unit: string, units: UnitSystem) {
+export function readerUnit(unit: string, units: UnitSystem, language: Language = "en") {
   try {
-    return { ...shownUnit(unit as MeasureUnit, units), known: true };
+    return { ...shownUnit(unit as MeasureUnit, units, language), known: true };
   } catch {
     return { label: unit, fromSi: (v: number) => v, known: false };
   }
 }
 
-export const unitText = (unit: string, units: UnitSystem): string => readerUnit(unit, units).label;
+export const unitText = (unit: string, units: UnitSystem, language: Language): string =>
+  readerUnit(unit, units, language).label;
 
 /** The digits alone, as many as a measure in a sentence has. */
 export function figureText(value: number, unit?: string, units: UnitSystem = "metric"): string {

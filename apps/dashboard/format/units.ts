@@ -1,4 +1,5 @@
-import { type MeasureUnit, shownUnit, type UnitSystem } from "@pith/rules";
+import { type Language, LOCALES, type MeasureUnit, shownUnit, type UnitSystem } from "@pith/rules";
+import { readerLanguage } from "./language.ts";
 
 /** SI inside, the reader's units on the page and in forms. Every conversion of the dashboard is in this file. */
 
@@ -52,14 +53,28 @@ const own: Record<Exclude<FormUnit, MeasureUnit>, (units: UnitSystem) => Shown> 
 };
 
 const isOwn = (unit: FormUnit): unit is keyof typeof own => unit in own;
-const shown = (unit: FormUnit, units: UnitSystem): Shown =>
-  isOwn(unit) ? own[unit](units) : shownUnit(unit, units);
+/** Labels of this table that are words, in Spanish; those of the rules' own units are the rules'. */
+const SPANISH: Record<string, string> = {
+  "per lb": "por lb",
+  "per kg": "por kg",
+  plants: "plantas",
+  nights: "noches",
+  rows: "hileras",
+  "cu ft": "pies³",
+  "per hour": "por hora",
+};
+const shown = (unit: FormUnit, units: UnitSystem, language: Language): Shown => {
+  if (!isOwn(unit)) return shownUnit(unit, units, language);
+  const { label, fromSi } = own[unit](units);
+  return { label: language === "es" ? (SPANISH[label] ?? label) : label, fromSi };
+};
 
-export const unitLabel = (unit: FormUnit, units: UnitSystem): string => shown(unit, units).label;
+export const unitLabel = (unit: FormUnit, units: UnitSystem, language = readerLanguage()): string =>
+  shown(unit, units, language).label;
 
 /** A number as it stands in a form field: at most five meaningful digits, never in exponents. */
 export function inField(value: number, unit: FormUnit | undefined, units: UnitSystem): string {
-  const converted = unit ? shown(unit, units).fromSi(value) : value;
+  const converted = unit ? shown(unit, units, "en").fromSi(value) : value;
   const decimals = Math.max(0, 4 - Math.floor(Math.log10(Math.max(Math.abs(converted), 1e-4))));
   return String(Number(converted.toFixed(Math.min(decimals, 6))));
 }
@@ -67,18 +82,23 @@ export function inField(value: number, unit: FormUnit | undefined, units: UnitSy
 /** The SI value of a number typed in the reader's unit. Every shown unit is a straight line of the SI one. */
 export function toSi(typed: number, unit: FormUnit | undefined, units: UnitSystem): number {
   if (!unit) return typed;
-  const { fromSi } = shown(unit, units);
+  const { fromSi } = shown(unit, units, "en");
   const zero = fromSi(0);
   return (typed - zero) / (fromSi(1) - zero);
 }
 
 /** A number with its unit for a line of text or a table. */
-export function inText(value: number, unit: FormUnit, units: UnitSystem, language = "en"): string {
-  const { label, fromSi } = shown(unit, units);
+export function inText(
+  value: number,
+  unit: FormUnit,
+  units: UnitSystem,
+  language: Language = readerLanguage(),
+): string {
+  const { label, fromSi } = shown(unit, units, language);
   const converted = fromSi(value);
   const size = Math.abs(converted);
   const maximumFractionDigits = size >= 100 ? 0 : size >= 10 ? 1 : 2;
-  const digits = new Intl.NumberFormat(language, { maximumFractionDigits }).format(converted);
+  const digits = new Intl.NumberFormat(LOCALES[language], { maximumFractionDigits }).format(converted);
   return label === "°" ? `${digits}°` : `${digits} ${label}`;
 }
 

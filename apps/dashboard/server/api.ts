@@ -3,6 +3,7 @@ import { headers } from "next/headers";
 import { notFound, redirect } from "next/navigation";
 import { callerHeader } from "./caller.ts";
 import { config } from "./config.ts";
+import { languageAsked } from "./language.ts";
 import { sessionCookieOf } from "./session.ts";
 
 /** The API as this request's person. */
@@ -14,6 +15,7 @@ async function clientOfRequest(): Promise<Client> {
     headers: {
       cookie: sessionCookieOf(incoming.get("cookie")),
       origin: apiOrigin,
+      "accept-language": await languageAsked(),
       ...(await callerHeader()),
     },
     fetch: (input, init) => fetch(input, { ...init, cache: "no-store" }),
@@ -24,16 +26,22 @@ async function clientOfRequest(): Promise<Client> {
 const NOT_HERE = new Set([400, 404, 422]);
 
 /** One call for a page: nobody signed in leads to the sign-in, what is not there to the not-found page. */
-export const call: Client["call"] = async (route, input) => {
+export const call: Client["call"] = async (route, input) => (await callTagged(route, input)).value;
+
+/** The same with the tag of what was read, so that the form made of it changes nothing that somebody else has changed. */
+export const callTagged: Client["tagged"] = async (route, input) => {
   const client = await clientOfRequest();
   try {
-    return await client.call(route, input);
+    return await client.tagged(route, input);
   } catch (error) {
     await leaveIfSignedOut(error);
     if (error instanceof ApiProblem && NOT_HERE.has(error.problem.status)) notFound();
     throw error;
   }
 };
+
+/** For a change to what was read under this tag. */
+export const unlessChanged = (tag: string | null) => (tag === null ? {} : { ifMatch: tag });
 
 export type Tried<T> = { done: true; value: T } | { done: false; problem: Problem };
 

@@ -45,6 +45,9 @@ export const seat = cache(async (): Promise<Seat | null> => {
   };
 });
 
+/** Whose what a phone keeps is: it never leaves the phone. */
+export const whoOf = ({ officeId, name }: Pick<Seat, "officeId" | "name">): string => `${officeId} ${name}`;
+
 const isStaff = (role: Role) => role === "lead" || role === "agent";
 
 export const homeOf = (role: Seat["role"]) => (role === "agent" ? "/round" : "/today");

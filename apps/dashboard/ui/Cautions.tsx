@@ -1,12 +1,12 @@
 import type { Said } from "@pith/contract";
-import { getTranslations } from "next-intl/server";
+import { useTranslations } from "next-intl";
 
 type Severity = "danger" | "warning" | "care";
 const severityOf = (word: string): Severity => (word === "danger" || word === "warning" ? word : "care");
 
 /** The cautions of an advice, worst first. They are told by mark, word and weight, and never left out. */
-export async function Cautions({ cautions }: { cautions: Said["cautions"] }) {
-  const t = await getTranslations("caution");
+export function Cautions({ cautions }: { cautions: Said["cautions"] }) {
+  const t = useTranslations("caution");
   if (cautions.length === 0) return null;
   return (
     <section className="cautions" aria-label={t("label")}>

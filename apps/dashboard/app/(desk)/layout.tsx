@@ -1,4 +1,5 @@
 import type { ReactNode } from "react";
+import { SignalHere } from "../../features/offline/SignalHere.tsx";
 import { seat } from "../../server/seat.ts";
 import { Colophon } from "../../ui/Colophon.tsx";
 import { Masthead } from "../../ui/Masthead.tsx";
@@ -10,6 +11,7 @@ export default async function DeskLayout({ children }: { children: ReactNode }) 
     <>
       <Masthead seat={mine} />
       <main id="main" tabIndex={-1}>
+        {mine?.role === "farmer" && <SignalHere office={mine.officeId} />}
         {children}
       </main>
       <Colophon seat={mine} />

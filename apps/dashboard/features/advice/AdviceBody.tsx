@@ -122,7 +122,7 @@ export async function AdviceBody({ answer, said, reader }: Props) {
         )}
         {computed && (
           <Row side={<h2>{t("estimated")}</h2>}>
-            <EstimatedList estimated={answer.estimated} />
+            <EstimatedList estimated={answer.estimated} names={reader.bedNames} />
           </Row>
         )}
       </Spread>

@@ -1,27 +1,14 @@
-import { adviceRoutes } from "@pith/contract";
-import { getTranslations } from "next-intl/server";
-import { attempt } from "../../server/api.ts";
-import { seat } from "../../server/seat.ts";
+import type { Advisory } from "@pith/contract";
+import { useTranslations } from "next-intl";
 
 /** Where an advice stands in the ledger: its number and its hash, on paper too. */
-export async function LedgerMark({ seq, farmId }: { seq: number; farmId: string }) {
-  const [mine, t] = await Promise.all([seat(), getTranslations("advice")]);
-  const read = await attempt((client) =>
-    client.call(adviceRoutes.listLedger, {
-      params: { officeId: mine?.officeId ?? "" },
-      query: { farmId, before: seq + 1, limit: 1 },
-    }),
-  );
-  const entry = read.done ? read.value.entries.find((one) => one.seq === seq) : undefined;
+export function LedgerMark({ advisory }: { advisory: Pick<Advisory, "ledgerSeq" | "ledgerHash"> }) {
+  const t = useTranslations("advice");
   return (
     <p className="ledger-mark">
-      {t("ledger")} <span className="number">{seq}</span>
-      {entry && (
-        <>
-          <br />
-          <span className="hash">{entry.hash}</span>
-        </>
-      )}
+      {t("ledger")} <span className="number">{advisory.ledgerSeq}</span>
+      <br />
+      <span className="hash">{advisory.ledgerHash}</span>
     </p>
   );
 }

@@ -1,5 +1,5 @@
-import type { Estimated, Reader, WorkingLine } from "@pith/rules";
-import { getTranslations } from "next-intl/server";
+import { type Estimated, type Reader, type WorkingLine, workingText } from "@pith/rules";
+import { useLocale, useTranslations } from "next-intl";
 
 interface Props {
   lines: WorkingLine[];
@@ -11,8 +11,10 @@ interface Props {
 type Source = { key: string; locator?: string };
 
 /** The calculation line by line, as one would check it with a pencil. */
-export async function Working({ lines, caption, names }: Props) {
-  const t = await getTranslations("working");
+export function Working({ lines, caption, names }: Props) {
+  const t = useTranslations("working");
+  const said = useSaid();
+  const read = (text: string) => named(said(text), names);
   return (
     <table className="ruled">
       <caption className="unseen">{caption}</caption>
@@ -31,13 +33,13 @@ export async function Working({ lines, caption, names }: Props) {
       <tbody>
         {numbered(lines).map(({ line, number }) => (
           <tr key={number}>
-            <th scope="row">{line.symbol}</th>
-            <td className="full">{named(line.meaning, names)}</td>
-            <td className="full expression">{named(line.expression, names)}</td>
+            <th scope="row">{said(line.symbol)}</th>
+            <td className="full">{read(line.meaning)}</td>
+            <td className="full expression">{read(line.expression)}</td>
             <td className={typeof line.value === "string" ? "value words" : "value"}>
-              {valueText(line.value, t("missing"), names)}
+              {valueText(line.value, t("missing"), read)}
             </td>
-            <td className="unit">{line.unit}</td>
+            <td className="unit">{said(line.unit)}</td>
             <td className="full">{line.source && <SourceLink source={line.source} />}</td>
           </tr>
         ))}
@@ -50,9 +52,9 @@ export async function Working({ lines, caption, names }: Props) {
 const numbered = (lines: WorkingLine[]) => lines.map((line, index) => ({ line, number: index + 1 }));
 
 /** A number with at most four meaningful digits; the ledger keeps them all. */
-function valueText(value: WorkingLine["value"], missing: string, names: Props["names"]): string {
+function valueText(value: WorkingLine["value"], missing: string, read: Read): string {
   if (value === null) return missing;
-  if (typeof value !== "number") return named(String(value), names);
+  if (typeof value !== "number") return read(String(value));
   return new Intl.NumberFormat("en", { maximumSignificantDigits: 4, useGrouping: false })
     .format(value)
     .replace("-", "\u2212");
@@ -60,7 +62,15 @@ function valueText(value: WorkingLine["value"], missing: string, names: Props["n
 
 const ID = /[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}/g;
 
-/** The rules know things by their ids alone, so that the ledger holds no names. */
+type Read = (text: string) => string;
+
+/** The ledger keeps a working in English; the reader's language is put over it here, on a server as in a browser. */
+function useSaid(): Read {
+  const language = useLocale() === "es" ? "es" : "en";
+  return (text) => workingText(text, language);
+}
+
+/** The rules know things by their ids alone, so that the ledger holds no names: a name is put in last, as it is. */
 const named = (text: string, names: Props["names"]): string => text.replace(ID, (id) => names?.get(id) ?? id);
 
 function SourceLink({ source }: { source: Source }) {
@@ -73,14 +83,25 @@ function SourceLink({ source }: { source: Source }) {
 }
 
 /** What was not measured, and how its value was found. */
-export async function EstimatedList({ estimated }: { estimated: Estimated[] }) {
-  const t = await getTranslations("working");
+export function EstimatedList({ estimated, names }: { estimated: Estimated[]; names?: Props["names"] }) {
+  const t = useTranslations("working");
+  const said = useSaid();
   if (estimated.length === 0) return <p>{t("nothingEstimated")}</p>;
+  /** What the rules know by the name of a field has words here; a material's field says whose it is. */
+  const nameOf = (input: string): string => {
+    const [field = input, ...path] = input.split(".").toReversed();
+    const key = `inputs.${field.replaceAll(/\W+/g, "-")}` as "inputs.coastal";
+    if (!t.has(key)) return said(input);
+    const whose = path.at(-1);
+    if (whose === undefined || /^(planting|site)$/.test(whose)) return t(key);
+    return t("inputOf", { what: t(key), whose: named(said(whose), names) });
+  };
   return (
     <ul className="listing">
       {estimated.map(({ input, how, source }) => (
         <li key={input}>
-          <span className="unknown">{input}</span>: {how} {source && <SourceLink source={source} />}
+          <span className="unknown">{nameOf(input)}</span>: {said(how)}{" "}
+          {source && <SourceLink source={source} />}
         </li>
       ))}
     </ul>

@@ -3,12 +3,12 @@
 import { adviceRoutes } from "@pith/contract";
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
-import { getTranslations } from "next-intl/server";
 import { attempt } from "../../server/api.ts";
 import { agentSeat } from "../../server/seat.ts";
 import type { FormState } from "../forms/plan.ts";
 import { problemWords } from "../forms/words.ts";
 import type { IssueState } from "./IssueDesk.tsx";
+import { refusalOf } from "./refusal.ts";
 
 /** Issues what was read: the hash names it, so a draft that has changed since is refused. */
 export async function issue(
@@ -25,15 +25,13 @@ export async function issue(
     }),
   );
   if (issued.done) redirect(`/issued/${issued.value.id}?saved=issued`);
-  const [t, words] = await Promise.all([getTranslations("advice"), problemWords()]);
-  const { status, detail, title } = issued.problem;
-  const message = status === 409 ? t("changedSince") : status === 503 ? words.unreachable : (detail ?? title);
-  return { attempt: before.attempt + 1, message };
+  return { attempt: before.attempt + 1, message: await refusalOf(issued.problem) };
 }
 
 /** Not now: until a day; without a day it comes back. */
-export async function setAside(draftId: string, before: FormState, data: FormData): Promise<FormState> {
+export async function setAside(before: FormState, data: FormData): Promise<FormState> {
   const { officeId } = await agentSeat();
+  const draftId = String(data.get("draft") ?? "");
   const until = String(data.get("until") ?? "");
   const bringBack = data.get("bring-back") === "yes";
   const words = await problemWords();

@@ -2,23 +2,12 @@
 
 import { adviceRoutes } from "@pith/contract";
 import { redirect } from "next/navigation";
-import { getTranslations } from "next-intl/server";
 import { attempt } from "../../server/api.ts";
 import { agentSeat } from "../../server/seat.ts";
 import type { FormState } from "../forms/plan.ts";
 import { problemWords } from "../forms/words.ts";
 import type { IssueState } from "./IssueDesk.tsx";
-
-type Problem = { status: number; detail?: string | undefined; title: string };
-
-async function wordsFor({ status, detail, title }: Problem): Promise<string> {
-  const [t, words] = await Promise.all([getTranslations("advice"), problemWords()]);
-  return status === 409 && !detail
-    ? t("changedSince")
-    : status === 503
-      ? words.unreachable
-      : (detail ?? title);
-}
+import { refusalOf } from "./refusal.ts";
 
 /** Sends what was read, and the agent's own words, to a second agent. */
 export async function askSecond(
@@ -35,7 +24,7 @@ export async function askSecond(
     }),
   );
   if (asked.done) redirect("/round?saved=asked");
-  return { attempt: before.attempt + 1, message: await wordsFor(asked.problem) };
+  return { attempt: before.attempt + 1, message: await refusalOf(asked.problem) };
 }
 
 /** The second yes. */
@@ -48,7 +37,7 @@ export async function confirmSecond(draft: { id: string; stateSha256: string }):
     }),
   );
   if (issued.done) redirect(`/issued/${issued.value.id}?saved=issued`);
-  return wordsFor(issued.problem);
+  return refusalOf(issued.problem);
 }
 
 export async function takeBackAsking(draftId: string): Promise<string> {
@@ -57,7 +46,7 @@ export async function takeBackAsking(draftId: string): Promise<string> {
     client.call(adviceRoutes.sendBackSecond, { params: { officeId, draftId }, json: { reason: null } }),
   );
   if (done.done) redirect(`/drafts/${draftId}`);
-  return wordsFor(done.problem);
+  return refusalOf(done.problem);
 }
 
 export async function sendBack(draftId: string, before: FormState, data: FormData): Promise<FormState> {
@@ -74,6 +63,6 @@ export async function sendBack(draftId: string, before: FormState, data: FormDat
   const done = await attempt((client) =>
     client.call(adviceRoutes.sendBackSecond, { params: { officeId, draftId }, json: { reason } }),
   );
-  if (!done.done) return refused(await wordsFor(done.problem));
+  if (!done.done) return refused(await refusalOf(done.problem));
   redirect("/round?saved=sentBack");
 }

@@ -7,7 +7,15 @@ import { answer } from "./actions.ts";
 import { actualPlan, actualSchema, actualStart } from "./plan.ts";
 
 /** The farmer's answer, filled in with what was advised, so that numbers are corrected and not typed. */
-export async function AnswerDesk({ advisory, farm }: { advisory: Advisory; farm: FarmDetail }) {
+export async function AnswerDesk({
+  advisory,
+  farm,
+  who,
+}: {
+  advisory: Advisory;
+  farm: FarmDetail;
+  who: string;
+}) {
   const plan = actualPlan(advisory, farm);
   const [t, words, frame] = await Promise.all([getTranslations("answer"), formWords("actual"), frameWords()]);
   const { units } = farm.farm;
@@ -19,6 +27,15 @@ export async function AnswerDesk({ advisory, farm }: { advisory: Advisory; farm:
       alongside={section?.each ?? null}
       kind={advisory.answer?.kind ?? ""}
       reason={advisory.answer?.reason ?? ""}
+      seen={String(advisory.answer?.ledgerSeq ?? "")}
+      offline={{
+        url: `/today/${advisory.id}/answer?units=${units}`,
+        page: `/today/${advisory.id}`,
+        next: "/today?saved=answer",
+        onlyNewest: true,
+        label: `${t("submit")}: ${advisory.said.decision}`,
+        who,
+      }}
       words={{
         ...frame,
         legend: t("legend"),

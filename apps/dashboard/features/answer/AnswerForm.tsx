@@ -1,8 +1,10 @@
 "use client";
 
-import { useActionState, useEffect, useRef, useState } from "react";
+import { useEffect, useRef, useState } from "react";
 import { Field, Rows } from "../forms/Form.tsx";
-import { type FieldView, type FormState, type SectionView, untouched } from "../forms/plan.ts";
+import type { FieldView, FormState, SectionView } from "../forms/plan.ts";
+import type { Offline } from "../offline/keeping.ts";
+import { useKeeping } from "../offline/useKeeping.ts";
 
 const KINDS = ["done", "not-done", "cannot"] as const;
 
@@ -13,6 +15,9 @@ interface Props {
   alongside: SectionView["each"];
   kind: string;
   reason: string;
+  /** Ledger entry of the answer that stands on this page, empty for none: only that one is corrected. */
+  seen: string;
+  offline: Offline;
   words: Record<
     | "legend"
     | "done"
@@ -25,6 +30,7 @@ interface Props {
     | "reasonIfAny"
     | "submit"
     | "busy"
+    | "kept"
     | "remove"
     | "optional",
     string
@@ -32,12 +38,13 @@ interface Props {
 }
 
 /** One of three answers; "done" opens what was really done, the others ask why. */
-export function AnswerForm({ action, fields, alongside, kind, reason, words }: Props) {
-  const [state, send, busy] = useActionState(action, untouched);
-  const [chosen, setChosen] = useState(kind);
+export function AnswerForm({ action, fields, alongside, kind, reason, seen, offline, words }: Props) {
+  const [state, send, busy] = useKeeping(action, offline);
+  const [picked, setPicked] = useState<string>();
+  const chosen = picked ?? state.typed?.kind ?? kind;
   const form = useRef<HTMLFormElement>(null);
   useEffect(() => {
-    if (state.attempt > 0)
+    if (state.attempt !== 0)
       form.current?.querySelector<HTMLElement>("[aria-invalid=true], [role=alert]")?.focus();
   }, [state]);
   const labels = { done: words.done, "not-done": words.notDone, cannot: words.cannot };
@@ -60,6 +67,7 @@ export function AnswerForm({ action, fields, alongside, kind, reason, words }: P
           {state.message}
         </p>
       )}
+      {state.kept && <p role="status">{words.kept}</p>}
       {/* Mounted again with each attempt, as the form is reset once it was sent. */}
       <fieldset
         key={`choice ${state.attempt}`}
@@ -74,7 +82,7 @@ export function AnswerForm({ action, fields, alongside, kind, reason, words }: P
               name="kind"
               value={one}
               defaultChecked={chosen === one}
-              onChange={() => setChosen(one)}
+              onChange={() => setPicked(one)}
               aria-invalid={problem ? true : undefined}
             />
             <span>
@@ -90,6 +98,7 @@ export function AnswerForm({ action, fields, alongside, kind, reason, words }: P
         </p>
       )}
       <div key={state.attempt}>
+        <input type="hidden" name="seen" value={state.typed?.seen ?? seen} />
         <div hidden={chosen !== "done"}>
           {fields.map((field) => (
             <Field key={field.name} field={field} state={state} optional={words.optional} />

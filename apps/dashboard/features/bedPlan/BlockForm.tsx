@@ -94,7 +94,7 @@ export function BlockForm({ block, choices, varieties, view, onDone, onClose }: 
       <Line
         id={`block-${name}`}
         label={words.fields[name]}
-        {...(unit ? { unit: unitLabel(unit, units) } : {})}
+        {...(unit ? { unit: unitLabel(unit, units, view.reader.language) } : {})}
         {...(name === "heightCm" ? { optional: words.fields.optional } : {})}
         problem={problems[name]}
       >

@@ -75,7 +75,7 @@ export function Chosen({ block, beds, view, onPlace, onPin, onSplit, onRemove, o
         <Line
           id="place-from"
           label={words.fromField}
-          unit={unitLabel("m", view.units)}
+          unit={unitLabel("m", view.units, view.reader.language)}
           problem={problems.from}
         >
           {(common) => (

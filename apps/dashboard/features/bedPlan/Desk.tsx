@@ -15,6 +15,7 @@ import {
   type UnitSystem,
 } from "@pith/rules";
 import { useMemo, useReducer, useRef, useState } from "react";
+import { useLanguage } from "../../ui/Language.tsx";
 import { adoptPlan, type BedPlacement, keepPlan, setBedPlaces, type Where } from "./actions.ts";
 import { type BlockChoices, BlockForm } from "./BlockForm.tsx";
 import { changed, historyAfter, placedAs, split, stateOf } from "./blocks.ts";
@@ -82,8 +83,9 @@ export function Desk(props: DeskProps) {
     act(way);
   };
 
+  const language = useLanguage();
   const still = useMemo(() => planDrawing(state), [state]);
-  const stillView = viewOf({ words, units, bedNames, blocks, drawing: still });
+  const stillView = viewOf({ words, units, language, bedNames, blocks, drawing: still });
   const hands = useMoving({
     blocks,
     beds,
@@ -120,7 +122,7 @@ export function Desk(props: DeskProps) {
     [shownState, state, check],
   );
   const shownBlocks = useMemo(() => placedAs(blocks, shownState), [blocks, shownState]);
-  const view: View = viewOf({ words, units, bedNames, blocks: shownBlocks, drawing });
+  const view: View = viewOf({ words, units, language, bedNames, blocks: shownBlocks, drawing });
   const block = blocks.find((b) => b.id === selected);
   const movingBlock = moving && shownBlocks.find((b) => b.id === moving.id);
   const announced =

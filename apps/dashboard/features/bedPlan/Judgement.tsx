@@ -68,7 +68,9 @@ function listed(breaches: PlanBreach[] | undefined, view: View, head?: string) {
 function Costs({ check, view, change }: Props) {
   const { words, units } = view;
   const amount = (kind: PlanCheck["soft"][number]["kind"], value: number) =>
-    kind === "walk" ? inText(value, "m", units) : `${points(value)} ${words.units[kind]}`;
+    kind === "walk"
+      ? inText(value, "m", units, view.reader.language)
+      : `${points(value)} ${words.units[kind]}`;
   return (
     <table className="ruled plan-costs">
       <thead>

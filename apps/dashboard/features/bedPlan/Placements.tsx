@@ -51,7 +51,7 @@ export function Placements({
               {b.plants}
             </td>
             <td className="value" data-head={words.spacing}>
-              {inText(b.plantSpacingM * 100, "cm", view.units)}
+              {inText(b.plantSpacingM * 100, "cm", view.units, view.reader.language)}
             </td>
             <td data-head={words.water}>{words.waters[b.water]}</td>
           </tr>

@@ -1,4 +1,5 @@
 import { checkPlan, planDrawing } from "@pith/rules";
+import { readerLanguage } from "../../format/language.ts";
 import { stateOf } from "./blocks.ts";
 import type { DeskProps } from "./Desk.tsx";
 import { Drawings } from "./Drawings.tsx";
@@ -12,7 +13,7 @@ export function ReadPlan({ plan, words, units, bedNames, valveNames, sides }: De
   const { blocks } = plan;
   const state = stateOf(plan, plan.state.beds, blocks);
   const [drawing, check] = [planDrawing(state), checkPlan(state)];
-  const view = viewOf({ words, units, bedNames, blocks, drawing });
+  const view = viewOf({ words, units, language: readerLanguage(), bedNames, blocks, drawing });
   const { beds } = state;
   return (
     <div className="plan-desk">

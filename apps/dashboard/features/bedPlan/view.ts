@@ -1,5 +1,5 @@
 import type { PlanBlock } from "@pith/contract";
-import type { PlanBreach, PlanDrawing, Reader, UnitSystem } from "@pith/rules";
+import type { Language, PlanBreach, PlanDrawing, Reader, UnitSystem } from "@pith/rules";
 import { inText } from "../../format/units.ts";
 import { type BedPlanWords, fill } from "./words.ts";
 
@@ -18,12 +18,13 @@ export interface View {
 interface Facts {
   words: BedPlanWords;
   units: UnitSystem;
+  language: Language;
   bedNames: Record<string, string>;
   blocks: readonly PlanBlock[];
   drawing: PlanDrawing;
 }
 
-export function viewOf({ words, units, bedNames, blocks, drawing }: Facts): View {
+export function viewOf({ words, units, language, bedNames, blocks, drawing }: Facts): View {
   const marks = new Map(
     drawing.varieties.flatMap(({ letter, blockIds }) =>
       blockIds.map((id, i) => [id, blockIds.length > 1 ? `${letter}${i + 1}` : letter] as const),
@@ -33,13 +34,13 @@ export function viewOf({ words, units, bedNames, blocks, drawing }: Facts): View
   const byId = new Map(blocks.map((b) => [b.id, b]));
   const blockName = (id: string) => `${mark(id)} ${byId.get(id)?.varietyName ?? ""}`.trim();
   const bedName = (id: string) => bedNames[id] ?? id;
-  const length = (m: number) => inText(m, "m", units);
+  const length = (m: number) => inText(m, "m", units, language);
   const names = new Map<string, string>(Object.entries(bedNames));
   for (const b of blocks) names.set(b.plantingId ?? b.id, blockName(b.id));
   return {
     words,
     units,
-    reader: { language: "en", units, bedNames: names },
+    reader: { language, units, bedNames: names },
     bedName,
     blockName,
     mark,

@@ -33,7 +33,7 @@ export function ThisBrowser({ pushKey, told, add, words: t }: Props) {
         setState(Notification.permission === "denied" ? "denied" : "off");
         return;
       }
-      const worker = await navigator.serviceWorker.register("/push.js");
+      const worker = await navigator.serviceWorker.register("/worker.js");
       await navigator.serviceWorker.ready;
       const subscription =
         (await worker.pushManager.getSubscription()) ??
@@ -71,7 +71,7 @@ export function ThisBrowser({ pushKey, told, add, words: t }: Props) {
 async function stateNow(told: string[]): Promise<State> {
   if (!canPush()) return "cannot";
   if (Notification.permission === "denied") return "denied";
-  const worker = await navigator.serviceWorker.getRegistration("/push.js");
+  const worker = await navigator.serviceWorker.getRegistration("/worker.js");
   const subscription = await worker?.pushManager.getSubscription();
   if (!subscription) return "off";
   const hash = await crypto.subtle.digest("SHA-256", new TextEncoder().encode(subscription.endpoint));

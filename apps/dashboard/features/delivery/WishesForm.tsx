@@ -1,7 +1,9 @@
 "use client";
 
 import type { DeliverySettings } from "@pith/contract";
+import { LANGUAGES } from "@pith/rules";
 import { useActionState, useState } from "react";
+import { LANGUAGE_NAMES } from "../../ui/languageNames.ts";
 
 interface Props {
   action: (before: string | null, data: FormData) => Promise<string | null>;
@@ -18,6 +20,7 @@ interface Props {
     | "textHint"
     | "textTo"
     | "textToHint"
+    | "language"
     | "dailyAt"
     | "quiet"
     | "quietFrom"
@@ -82,6 +85,16 @@ export function WishesForm({ action, settings: { wishes, offered }, words: t }: 
           </div>
         </>
       )}
+      <div className="field">
+        <label htmlFor="language">{t.language}</label>
+        <select id="language" name="language" defaultValue={wishes.language}>
+          {LANGUAGES.map((language) => (
+            <option key={language} value={language} lang={language}>
+              {LANGUAGE_NAMES[language]}
+            </option>
+          ))}
+        </select>
+      </div>
       {clock("dailyAt", t.dailyAt, wishes.dailyAt)}
       <div className="field field-flag">
         <label htmlFor="isQuiet">{t.quiet}</label>

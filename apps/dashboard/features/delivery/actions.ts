@@ -38,7 +38,7 @@ export async function saveWishes(_before: string | null, data: FormData): Promis
         dailyAt: text("dailyAt"),
         quiet,
         timeZone: text("timeZone"),
-        language: "en",
+        language: text("language"),
       } as never,
     }),
   );

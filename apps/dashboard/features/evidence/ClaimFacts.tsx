@@ -1,7 +1,7 @@
 import type { Claim } from "@pith/rules";
 import { getTranslations } from "next-intl/server";
 
-/** What was found, where, how large, how far it carries and what would change the default. */
+/** In the language of its sources: what was found, where, how large, how far it carries and what would change the default. */
 export async function ClaimFacts({ claim }: { claim: Pick<Claim, ClaimField> }) {
   const t = await getTranslations("evidence");
   return (
@@ -11,17 +11,17 @@ export async function ClaimFacts({ claim }: { claim: Pick<Claim, ClaimField> }) 
       {claim.effect !== null && (
         <>
           <dt>{t("effect")}</dt>
-          <dd>{claim.effect}</dd>
+          <dd lang="en">{claim.effect}</dd>
         </>
       )}
       <dt>{t("design")}</dt>
-      <dd>{claim.design}</dd>
+      <dd lang="en">{claim.design}</dd>
       <dt>{t("size")}</dt>
-      <dd>{claim.size ?? t("sizeUnsaid")}</dd>
+      <dd>{claim.size === null ? t("sizeUnsaid") : <span lang="en">{claim.size}</span>}</dd>
       <dt>{t("limits")}</dt>
-      <dd>{claim.limits}</dd>
+      <dd lang="en">{claim.limits}</dd>
       <dt>{t("wouldChange")}</dt>
-      <dd>{claim.wouldChange}</dd>
+      <dd lang="en">{claim.wouldChange}</dd>
     </dl>
   );
 }

@@ -4,7 +4,7 @@ import { farmRoutes } from "@pith/contract";
 import { type ChoiceId, choices } from "@pith/rules";
 import { redirect } from "next/navigation";
 import { getTranslations } from "next-intl/server";
-import { attempt, call } from "../../server/api.ts";
+import { attempt, callTagged, unlessChanged } from "../../server/api.ts";
 import { agentSeat } from "../../server/seat.ts";
 
 /** Follows one reading where sources conflict; the default is followed by choosing nothing. Says why where it failed. */
@@ -12,7 +12,8 @@ export async function followReading(id: ChoiceId, _: string | null, data: FormDa
   const { officeId } = await agentSeat();
   const choice = choices.find((c) => c.id === id);
   const option = String(data.get("option") ?? "");
-  const { settings } = await call(farmRoutes.getOffice, { params: { officeId } });
+  const { value, tag } = await callTagged(farmRoutes.getOffice, { params: { officeId } });
+  const { settings } = value;
   const { [id]: __, ...others } = settings.choices ?? {};
   const chosen = option === choice?.default ? others : { ...others, [id]: option };
   // Settings are replaced whole, so all others go along as they are.
@@ -20,6 +21,7 @@ export async function followReading(id: ChoiceId, _: string | null, data: FormDa
     client.call(farmRoutes.changeOfficeSettings, {
       params: { officeId },
       json: { ...settings, choices: chosen },
+      ...unlessChanged(tag),
     }),
   );
   if (!saved.done) {

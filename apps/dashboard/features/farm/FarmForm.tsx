@@ -8,7 +8,7 @@ import { saveFarm } from "./actions.ts";
 import { farmPlan, schemas } from "./plans.ts";
 
 /** The page that adds or changes a client farm. */
-export async function FarmForm({ farm }: { farm: Farm | null }) {
+export async function FarmForm({ farm, tag }: { farm: Farm | null; tag: string | null }) {
   const [t, words, frame] = await Promise.all([
     getTranslations("farms"),
     formWords(farmPlan.labels),
@@ -19,7 +19,7 @@ export async function FarmForm({ farm }: { farm: Farm | null }) {
     <Row>
       <h1>{farm ? t("changeTitle", { name: farm.name }) : t("addTitle")}</h1>
       <Form
-        action={saveFarm.bind(null, farm?.id ?? null)}
+        action={saveFarm.bind(null, farm?.id ?? null, tag)}
         sections={viewOf(farmPlan, schemas.farms, values, "metric", words)}
         submit={t("save")}
         cancel={{ href: farm ? `/farms/${farm.id}` : "/farms", label: t("cancel") }}

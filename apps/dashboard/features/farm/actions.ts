@@ -3,7 +3,7 @@
 import { farmRoutes } from "@pith/contract";
 import type { UnitSystem } from "@pith/rules";
 import { redirect } from "next/navigation";
-import { attempt, call } from "../../server/api.ts";
+import { attempt, call, unlessChanged } from "../../server/api.ts";
 import { agentSeat } from "../../server/seat.ts";
 import type { FormState } from "../forms/plan.ts";
 import { problemState, readForm } from "../forms/read.ts";
@@ -15,13 +15,15 @@ interface Target {
   thing: Thing;
   /** Null for a new one. */
   id: string | null;
+  /** What the form was made of; null for a new one. */
+  tag: string | null;
   /** The units the form was shown in. */
   units: UnitSystem;
 }
 
 /** Adds or changes what belongs to a farm; what the API refuses comes back beside its field. */
 export async function saveThing(target: Target, before: FormState, data: FormData): Promise<FormState> {
-  const { farmId, thing, id, units } = target;
+  const { farmId, thing, id, tag, units } = target;
   const { officeId } = await agentSeat();
   const [farm, words] = await Promise.all([
     call(farmRoutes.getFarm, { params: { officeId, farmId } }),
@@ -39,14 +41,19 @@ export async function saveThing(target: Target, before: FormState, data: FormDat
   const saved = await attempt((client) =>
     id === null
       ? client.call(routes.add, { params: { officeId, farmId }, json })
-      : client.call(routes.change, { params: { officeId, farmId, id }, json }),
+      : client.call(routes.change, { params: { officeId, farmId, id }, json, ...unlessChanged(tag) }),
   );
   if (!saved.done) return problemState(before, read, saved.problem, plan, schemas[thing], units, words);
   redirect(`/farms/${farmId}?saved=${thing}#${thing}`);
 }
 
 /** Adds or changes a client farm itself. */
-export async function saveFarm(farmId: string | null, before: FormState, data: FormData): Promise<FormState> {
+export async function saveFarm(
+  farmId: string | null,
+  tag: string | null,
+  before: FormState,
+  data: FormData,
+): Promise<FormState> {
   const { officeId } = await agentSeat();
   const words = await problemWords();
   const read = readForm(farmPlan, schemas.farms, data, "metric", words);
@@ -54,7 +61,7 @@ export async function saveFarm(farmId: string | null, before: FormState, data: F
   const saved = await attempt((client) =>
     farmId === null
       ? client.call(farmRoutes.addFarm, { params: { officeId }, json })
-      : client.call(farmRoutes.changeFarm, { params: { officeId, farmId }, json }),
+      : client.call(farmRoutes.changeFarm, { params: { officeId, farmId }, json, ...unlessChanged(tag) }),
   );
   if (!saved.done) return problemState(before, read, saved.problem, farmPlan, schemas.farms, "metric", words);
   redirect(`/farms/${saved.value.id}?saved=farms`);

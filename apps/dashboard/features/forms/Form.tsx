@@ -1,21 +1,27 @@
 "use client";
 
 import Link from "next/link";
-import { type ReactNode, useActionState, useEffect, useRef, useState } from "react";
-import { type FieldView, type FormState, type SectionView, untouched } from "./plan.ts";
+import { type ReactNode, useEffect, useRef, useState } from "react";
+import type { Offline } from "../offline/keeping.ts";
+import { useKeeping } from "../offline/useKeeping.ts";
+import type { FieldView, FormState, SectionView } from "./plan.ts";
 
 interface Props {
   action: (before: FormState, data: FormData) => Promise<FormState>;
   sections: SectionView[];
   submit: string;
   cancel?: { href: string; label: string };
-  words: { optional: string; remove: string; busy: string };
+  words: { optional: string; remove: string; busy: string; kept: string };
+  /** What is written where there is no signal is kept and sent later. */
+  offline?: Offline;
   children?: ReactNode;
+  /** What outlives an attempt, as photographs do. */
+  photos?: ReactNode;
 }
 
 /** Every form of the dashboard that asks for fields: the plan's sections, problems beside their field, nothing typed twice. */
-export function Form({ action, sections, submit, cancel, words, children }: Props) {
-  const [state, send, busy] = useActionState(action, untouched);
+export function Form({ action, sections, submit, cancel, words, offline, children, photos }: Props) {
+  const [state, send, busy] = useKeeping(action, offline);
   const form = useRef<HTMLFormElement>(null);
   useEffect(() => {
     if (state.attempt === 0) return;
@@ -30,6 +36,7 @@ export function Form({ action, sections, submit, cancel, words, children }: Prop
           {state.message}
         </p>
       )}
+      {state.kept && <p role="status">{words.kept}</p>}
       {/* A new attempt mounts the fields again, so that each starts from what was typed. */}
       <div key={state.attempt}>
         {sections.map((section, index) => (
@@ -43,6 +50,7 @@ export function Form({ action, sections, submit, cancel, words, children }: Prop
         ))}
         {children}
       </div>
+      {photos}
       <p className="form-end">
         <button type="submit" className="press" aria-disabled={busy}>
           {busy ? words.busy : submit}

@@ -58,6 +58,20 @@ export interface FormState {
   problems: Record<string, string>;
   /** What was typed, so that nothing has to be typed twice. */
   typed: Record<string, string> | null;
+  /** What the office answered, where it did, and the kind of problem that it named. */
+  status?: number;
+  type?: string;
+  /** What another said of the same meanwhile. */
+  meanwhile?: Meanwhile;
+  /** Kept on this phone, because nobody could be reached. */
+  kept?: boolean;
+}
+
+/** Two who spoke of the same: what stands now, what was written here, and the mark by which this may take its place. */
+export interface Meanwhile {
+  theirs: string;
+  mine: string;
+  seen: string;
 }
 
 export const untouched: FormState = { attempt: 0, message: null, problems: {}, typed: null };

@@ -12,6 +12,7 @@ export interface ProblemWords {
   needed: string;
   notAMoment: string;
   unreachable: string;
+  changed: string;
   seeFields: string;
 }
 
@@ -172,20 +173,31 @@ export function problemState(
     if (name === null) loose.push(fault.field ? `${fault.field}: ${fault.message}` : fault.message);
     else problems[name] ??= sentence(fault, name);
   }
-  const plain = problem?.title === "unreachable" ? words.unreachable : (problem?.detail ?? problem?.title);
+  const plain =
+    problem?.title === "unreachable"
+      ? words.unreachable
+      : problem?.status === 412
+        ? words.changed
+        : (problem?.detail ?? problem?.title);
   const message =
     loose.length > 0
       ? loose.join(" ")
       : Object.keys(problems).length > 0
         ? words.seeFields
         : (plain ?? words.unreachable);
-  return { attempt: before.attempt + 1, message, problems, typed: read.typed };
+  return {
+    attempt: before.attempt + 1,
+    message,
+    problems,
+    typed: read.typed,
+    ...(problem && { status: problem.status, type: problem.type }),
+  };
 
   function sentence(fault: FieldProblem, name: string): string {
     if (raw(name) === "") return words.needed;
     const fact = facts(name);
     const unit = plan.unitOf?.(name, raw) ?? unitOf(name);
-    const outside = /^(must be )?(at least|at most|more than|less than)/.test(fault.message);
+    const outside = OUTSIDE.test(fault.message);
     if (fact.kind === "number" && outside && fact.min !== undefined && fact.max !== undefined) {
       const show = (v: number) => (unit ? inText(v, unit, units) : String(v));
       return words.between(show(fact.min), show(fact.max));
@@ -193,6 +205,10 @@ export function problemState(
     return fault.message;
   }
 }
+
+/** How the API says, in either language, that a number is outside its bounds: said again here in the reader's units. */
+const OUTSIDE =
+  /^(must be )?(at least|at most|more than|less than) |^debe ser (al menos|más de|menos de) |^debe ser \S+ o menos$/;
 
 /** The form's field that a problem is about: itself, or the first field of the part it names. */
 function nameOf(fault: FieldProblem, typed: Record<string, string>): string | null {

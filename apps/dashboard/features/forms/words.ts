@@ -33,6 +33,7 @@ export async function problemWords(): Promise<ProblemWords> {
     needed: t("needed"),
     notAMoment: t("notAMoment"),
     unreachable: t("unreachable"),
+    changed: t("changed"),
     seeFields: t("seeFields"),
   };
 }
@@ -40,5 +41,5 @@ export async function problemWords(): Promise<ProblemWords> {
 /** The words on every form. */
 export async function frameWords() {
   const t = await getTranslations("form");
-  return { optional: t("optional"), remove: t("remove"), busy: t("busy") };
+  return { optional: t("optional"), remove: t("remove"), busy: t("busy"), kept: t("kept") };
 }

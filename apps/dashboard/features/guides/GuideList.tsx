@@ -1,6 +1,7 @@
 import { type Guide, listGuide } from "@pith/rules";
 import Link from "next/link";
 import { getTranslations } from "next-intl/server";
+import { readerLocale } from "../../format/language.ts";
 import { extractantWord } from "./words.ts";
 
 type Listing = Pick<Guide, "id" | "title" | "region" | "status" | "source"> & {
@@ -18,7 +19,7 @@ export async function GuideList({
   caption: string;
 }) {
   const [t, statuses] = await Promise.all([getTranslations("guides"), getTranslations("ranges.statuses")]);
-  const ways = new Intl.ListFormat("en", { type: "unit" });
+  const ways = new Intl.ListFormat(readerLocale(), { type: "unit" });
   return (
     <table className="ruled">
       <caption className="unseen">{caption}</caption>

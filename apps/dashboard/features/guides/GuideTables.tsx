@@ -122,7 +122,7 @@ async function ReadingNotes({ reading: { index, note, decimals } }: { reading: R
           })}
         </p>
       )}
-      {note && <p>{note}</p>}
+      {note && <p lang="en">{note}</p>}
     </div>
   );
 }

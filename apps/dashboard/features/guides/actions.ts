@@ -3,7 +3,7 @@
 import { type FieldProblem, farmRoutes, guideRoutes, type Problem } from "@pith/contract";
 import { redirect } from "next/navigation";
 import { getTranslations } from "next-intl/server";
-import { attempt, call } from "../../server/api.ts";
+import { attempt, callTagged, unlessChanged } from "../../server/api.ts";
 import { agentSeat } from "../../server/seat.ts";
 import { faultsOf, type GuideFault } from "./faults.ts";
 
@@ -88,11 +88,11 @@ export async function putGuideAway(id: string): Promise<string> {
 
 /** Settings are replaced whole, so all others go along as they are. Null where it went well. */
 async function setGuide(officeId: string, guideId: string | null): Promise<string | null> {
-  const { settings } = await call(farmRoutes.getOffice, { params: { officeId } });
-  const { soilGuide: _, ...others } = settings;
+  const { value, tag } = await callTagged(farmRoutes.getOffice, { params: { officeId } });
+  const { soilGuide: _, ...others } = value.settings;
   const json = guideId === null ? others : { ...others, soilGuide: guideId };
   const saved = await attempt((client) =>
-    client.call(farmRoutes.changeOfficeSettings, { params: { officeId }, json }),
+    client.call(farmRoutes.changeOfficeSettings, { params: { officeId }, json, ...unlessChanged(tag) }),
   );
   return saved.done ? null : (await refusalOf(saved.problem)).message;
 }

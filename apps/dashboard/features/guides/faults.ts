@@ -1,6 +1,7 @@
 import type { FieldProblem } from "@pith/contract";
 import { NUTRIENTS } from "@pith/rules";
 import { getTranslations } from "next-intl/server";
+import { readerLocale } from "../../format/language.ts";
 import { nutrientWord } from "./words.ts";
 
 /** One thing wrong with a guide: the field's path in the file, where that is in words, and what is wrong there. */
@@ -13,7 +14,7 @@ export interface GuideFault {
 /** Field problems of a guide as a person reads them. */
 export async function faultsOf(problems: readonly FieldProblem[]): Promise<GuideFault[]> {
   const t = await getTranslations("guides");
-  const parts = new Intl.ListFormat("en", { type: "unit" });
+  const parts = new Intl.ListFormat(readerLocale(), { type: "unit" });
   const where = (field: string) => {
     const steps = field.split(".");
     const words = steps.map((step, i) => {

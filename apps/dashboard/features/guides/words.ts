@@ -1,11 +1,12 @@
 import type { Guide } from "@pith/rules";
 import { renderWord } from "@pith/rules";
 import { getTranslations } from "next-intl/server";
+import { readerLanguage } from "../../format/language.ts";
 import type { Choice } from "../forms/plan.ts";
 
 /** The words of soil tests are the rules' own, so that a guide reads here as it does in an answer. */
 const soilWord = (kind: "nutrient" | "extractant" | "class" | "response", word: string) =>
-  renderWord(`soil-reading.${kind}.${word}`, { language: "en", units: "metric" });
+  renderWord(`soil-reading.${kind}.${word}`, { language: readerLanguage(), units: "metric" });
 
 export const nutrientWord = (nutrient: string) => soilWord("nutrient", nutrient);
 export const extractantWord = (extractant: string) => soilWord("extractant", extractant);

@@ -1,6 +1,6 @@
 import type { FarmDetail, Records } from "@pith/contract";
 import { getTranslations } from "next-intl/server";
-import { instantText, longDayText } from "../../format/dates.ts";
+import { closedText } from "./closedText.ts";
 
 interface Props {
   closed: Records["closed"];
@@ -18,22 +18,9 @@ export async function ClosedNotice({ closed, detail, bedId }: Props) {
     <section className="closed-notice" aria-label={t("head")}>
       <p className="closed-head">{t("head")}</p>
       <ul className="plain">
-        {mine.map(({ bedId: id, reEntryUntil, harvestFrom }) => {
-          const bed = detail.beds.find((one) => one.id === id);
-          const zone = detail.sites.find((one) => one.id === bed?.siteId)?.timeZone;
-          const name = bed?.name ?? "";
-          const until = reEntryUntil === null ? null : instantText(reEntryUntil, zone);
-          const from = harvestFrom === null ? null : longDayText(harvestFrom);
-          return (
-            <li key={id}>
-              {until !== null && from !== null
-                ? t("both", { bed: name, until, from })
-                : until !== null
-                  ? t("work", { bed: name, until })
-                  : from !== null && t("pick", { bed: name, from })}
-            </li>
-          );
-        })}
+        {closedText(mine, detail, t).map((one) => (
+          <li key={one.bedId}>{one.text}</li>
+        ))}
       </ul>
       <p className="faint small">{t("why")}</p>
     </section>

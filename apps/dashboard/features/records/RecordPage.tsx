@@ -3,11 +3,13 @@ import { notFound } from "next/navigation";
 import { getTranslations } from "next-intl/server";
 import { todayIn } from "../../format/dates.ts";
 import { call } from "../../server/api.ts";
-import type { Seat } from "../../server/seat.ts";
+import { type Seat, whoOf } from "../../server/seat.ts";
 import { Row } from "../../ui/Row.tsx";
 import { Form } from "../forms/Form.tsx";
 import { viewOf } from "../forms/view.ts";
 import { formWords, frameWords } from "../forms/words.ts";
+import { PhotoPick } from "../signs/PhotoPick.tsx";
+import { pickWords } from "../signs/words.ts";
 import { addRecord } from "./actions.ts";
 import { ClosedNotice } from "./ClosedNotice.tsx";
 import { isRecordKind, type RecordKind, recordPlan, recordSchemas } from "./plans.ts";
@@ -62,6 +64,17 @@ export async function RecordPage({ seat, farmId, kind, back, plantingId }: Props
           submit={t("save")}
           cancel={{ href: back, label: t("cancel") }}
           words={frame}
+          {...(kind === "signs" &&
+            seat.role === "farmer" && { photos: <PhotoPick who={whoOf(seat)} words={await pickWords()} /> })}
+          {...(seat.role === "farmer" && {
+            offline: {
+              url: `/record/${farmId}/${kind}/send?units=${units}`,
+              page: `/record/${farmId}/${kind}`,
+              next: `/record?saved=${kind}`,
+              label: `${t(`add.${kind}`)}, ${detail.farm.name}`,
+              who: whoOf(seat),
+            },
+          })}
         />
       )}
     </Row>

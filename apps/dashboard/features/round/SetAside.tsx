@@ -1,43 +1,42 @@
 import type { Draft } from "@pith/contract";
-import { getTranslations } from "next-intl/server";
+import type { getTranslations } from "next-intl/server";
 import { weekdayText } from "../../format/dates.ts";
 import { setAside } from "../advice/actions.ts";
 import { Form } from "../forms/Form.tsx";
-import { frameWords } from "../forms/words.ts";
+import type { frameWords } from "../forms/words.ts";
+import { AsideForm } from "./AsideForm.tsx";
+
+interface Props {
+  draft: Pick<Draft, "id" | "setAsideUntil">;
+  t: Awaited<ReturnType<typeof getTranslations<"round">>>;
+  words: Awaited<ReturnType<typeof frameWords>>;
+}
 
 /** Puts a draft off until a day, or brings it back. */
-export async function SetAside({ draft }: { draft: Pick<Draft, "id" | "setAsideUntil"> }) {
-  const [t, words] = await Promise.all([getTranslations("round"), frameWords()]);
-  const action = setAside.bind(null, draft.id);
-  if (draft.setAsideUntil !== null) {
-    return (
-      <>
-        <p>{t("asideUntil", { day: weekdayText(draft.setAsideUntil) })}</p>
-        <Form action={action} sections={[]} submit={t("bringBack")} words={words}>
-          <input type="hidden" name="bring-back" value="yes" />
-        </Form>
-      </>
-    );
-  }
-  const field = {
-    name: "until",
-    label: t("until"),
-    kind: "date" as const,
-    unit: null,
-    hint: null,
-    required: true,
-    value: "",
-    choices: [],
-  };
+export function SetAside({ draft, t, words }: Props) {
+  if (draft.setAsideUntil !== null) return <BringBack {...{ draft, t, words }} />;
   return (
     <details className="no-print">
       <summary>{t("setAside")}</summary>
-      <Form
-        action={action}
-        sections={[{ title: null, fields: [{ ...field, id: `until-${draft.id}` }], each: null }]}
-        submit={t("setAside")}
-        words={words}
-      />
+      <AsideForm draftId={draft.id} words={asideWords(t, words)} />
     </details>
+  );
+}
+
+export const asideWords = (t: Props["t"], frame: Props["words"]) => ({
+  until: t("until"),
+  setAside: t("setAside"),
+  frame,
+});
+
+export function BringBack({ draft, t, words }: Props) {
+  return (
+    <>
+      <p>{draft.setAsideUntil && t("asideUntil", { day: weekdayText(draft.setAsideUntil) })}</p>
+      <Form action={setAside} sections={[]} submit={t("bringBack")} words={words}>
+        <input type="hidden" name="bring-back" value="yes" />
+        <input type="hidden" name="draft" value={draft.id} />
+      </Form>
+    </>
   );
 }

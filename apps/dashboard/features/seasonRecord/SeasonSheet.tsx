@@ -2,8 +2,10 @@ import { SEASON_TABLES, type SeasonRecord } from "@pith/contract";
 import Link from "next/link";
 import { getTranslations } from "next-intl/server";
 import { dayText } from "../../format/dates.ts";
+import { readerLanguage } from "../../format/language.ts";
 import { Cautions } from "../../ui/Cautions.tsx";
 import { PrintButton } from "../../ui/PrintButton.tsx";
+import { rowsOfBed } from "./cells.ts";
 import { OF_BED, OF_FARM } from "./columns.ts";
 import { RowsTable } from "./RowsTable.tsx";
 import { Totals } from "./Totals.tsx";
@@ -19,6 +21,7 @@ interface Props {
 export async function SeasonSheet({ record, farmId, officeName, back }: Props) {
   const t = await getTranslations("seasonRecord");
   const { tables, units, season } = record;
+  const said = { t, units, language: readerLanguage() };
   const page = `/season-record/${farmId}`;
   const title = t("title", { farm: record.farm, season: record.seasonName });
   const days = t("days", { from: dayText(record.from), to: dayText(record.to) });
@@ -38,6 +41,9 @@ export async function SeasonSheet({ record, farmId, officeName, back }: Props) {
             {days} <span className="faint">{officeName}</span>
           </p>
           <PrintButton label={t("print")} />
+          <a className="tap no-print" href={`${page}/${season}/record.pdf`}>
+            {t("pdf")}
+          </a>
         </header>
         <p className="actions no-print">
           <Link className="tap" href={`${page}?season=${season - 1}`}>
@@ -66,7 +72,7 @@ export async function SeasonSheet({ record, farmId, officeName, back }: Props) {
         {farm && (
           <section aria-labelledby="farm">
             <h2 id="farm">{t("wholeFarm")}</h2>
-            <Totals row={farm} units={units} />
+            <Totals row={farm} said={said} />
           </section>
         )}
         {tables.beds.map((bed) => (
@@ -77,14 +83,12 @@ export async function SeasonSheet({ record, farmId, officeName, back }: Props) {
               <span className="faint">{bed.site}</span>
             </p>
             {OF_BED.map((table) => {
-              const rows = (tables[table] as { bed: string; bedId?: string }[]).filter(
-                (row) => (row.bedId ?? bed.bedId) === bed.bedId && row.bed === bed.bed,
-              );
+              const rows = rowsOfBed(tables, table, bed);
               if (rows.length === 0) return null;
               return (
                 <div key={table}>
                   <h3>{t(`tables.${table}`)}</h3>
-                  <RowsTable table={table} rows={rows} units={units} />
+                  <RowsTable table={table} rows={rows} said={said} />
                 </div>
               );
             })}
@@ -93,7 +97,7 @@ export async function SeasonSheet({ record, farmId, officeName, back }: Props) {
               .map((row) => (
                 <div key={row.bed}>
                   <h3>{t("tables.totals")}</h3>
-                  <Totals row={row} units={units} />
+                  <Totals row={row} said={said} />
                 </div>
               ))}
           </section>
@@ -102,7 +106,7 @@ export async function SeasonSheet({ record, farmId, officeName, back }: Props) {
           tables[table].length === 0 ? null : (
             <section key={table} aria-labelledby={table}>
               <h2 id={table}>{t(`tables.${table}`)}</h2>
-              <RowsTable table={table} rows={tables[table]} units={units} />
+              <RowsTable table={table} rows={tables[table]} said={said} />
             </section>
           ),
         )}

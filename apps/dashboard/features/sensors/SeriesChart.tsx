@@ -2,6 +2,8 @@ import type { Series } from "@pith/contract";
 import type { UnitSystem } from "@pith/rules";
 import { getTranslations } from "next-intl/server";
 import { dayText, instantText } from "../../format/dates.ts";
+import { Plot } from "../../ui/Plot.tsx";
+import { type At, lineOf, scalesOf, threeOf } from "../../ui/scales.ts";
 import { unitOfSeries } from "./units.ts";
 
 interface Hour {
@@ -29,8 +31,6 @@ interface Props {
   zone: string;
 }
 
-const WIDTH = 1000;
-const HEIGHT = 400;
 const HOUR_MS = 3_600_000;
 
 /** Two weeks of a series by the hour, drawn in ink, in words and, by the day, as a table. Flagged readings are left out. */
@@ -43,23 +43,16 @@ export async function SeriesChart({ series, hours, days, units, zone }: Props) {
     const value = shown(ofRain ? h.total : h.mean);
     return value === null ? [] : [{ at: Date.parse(h.hour), hour: h.hour, value }];
   });
-  const [first, last] = [points[0], points.at(-1)];
-  if (!first || !last) return <p>{t("nothing")}</p>;
-  const values = points.map((p) => p.value);
-  const ticks = ticksOf(Math.min(...values), Math.max(...values));
-  const [low, high] = [ticks[0] as number, ticks.at(-1) as number];
-  const toX = (at: number) => (WIDTH * (at - first.at)) / Math.max(last.at - first.at, HOUR_MS);
-  const toY = (value: number) => HEIGHT - (HEIGHT * (value - low)) / Math.max(high - low, 1e-9);
-  // A line does not lead over hours that nobody read.
-  const line = points
-    .map((p, i) => {
-      const joined = i > 0 && p.at - (points[i - 1]?.at ?? 0) <= 3 * HOUR_MS;
-      return `${joined ? "L" : "M"}${toX(p.at).toFixed(1)} ${toY(p.value).toFixed(1)}${joined ? "" : "h0.1"}`;
-    })
-    .join("");
+  if (points.length === 0) return <p>{t("nothing")}</p>;
+  const places = points.map((p) => p.at);
+  const scales = scalesOf(
+    places,
+    points.map((p) => p.value),
+  );
   const figure = new Intl.NumberFormat("en", { maximumFractionDigits: 2 });
   const said = (value: number | null) => (value === null ? t("missing") : figure.format(value));
   const at = (p: (typeof points)[number]) => instantText(p.hour, zone);
+  const hourAt = new Map(points.map((p) => [p.at, p]));
   const lowest = points.reduce((a, b) => (b.value < a.value ? b : a));
   const highest = points.reduce((a, b) => (b.value > a.value ? b : a));
 
@@ -69,34 +62,16 @@ export async function SeriesChart({ series, hours, days, units, zone }: Props) {
         {t(ofRain ? "rainTitle" : "title", { label: series.label })}{" "}
         <span className="faint">({unit.label})</span>
       </figcaption>
-      <div className="chart-plot" aria-hidden="true">
-        <div className="chart-y">
-          {ticks.toReversed().map((tick) => (
-            <span key={tick}>{figure.format(tick)}</span>
-          ))}
-        </div>
-        <svg
-          className="chart-field"
-          viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
-          preserveAspectRatio="none"
-          aria-hidden="true"
-        >
-          {ticks.map((tick) => (
-            <path
-              key={tick}
-              className="chart-grid"
-              d={`M0 ${toY(tick)}H${WIDTH}`}
-              vectorEffect="non-scaling-stroke"
-            />
-          ))}
-          <path className="mark" d={line} />
-        </svg>
-        <div className="chart-x">
-          {[first, points[Math.floor(points.length / 2)] ?? last, last].map((p, i) => (
-            <span key={["from", "middle", "to"][i]}>{at(p)}</span>
-          ))}
-        </div>
-      </div>
+      <Plot
+        scales={scales}
+        figure={(tick) => figure.format(tick)}
+        named={threeOf(places).map((place) => {
+          const p = hourAt.get(place);
+          return { place, text: p ? at(p) : "" };
+        })}
+      >
+        <path className="mark" d={lineOf(withGaps(points), scales)} />
+      </Plot>
       <p className="small">
         {t("range", {
           low: said(lowest.value),
@@ -146,12 +121,10 @@ export async function SeriesChart({ series, hours, days, units, zone }: Props) {
   );
 }
 
-/** Four or five round figures that hold all values. */
-function ticksOf(low: number, high: number): number[] {
-  const span = Math.max(high - low, 0.1);
-  const power = 10 ** Math.floor(Math.log10(span / 4));
-  const step = power * ([1, 2, 5, 10].find((n) => n * power >= span / 4) ?? 10);
-  const from = Math.floor(low / step);
-  const to = Math.ceil(high / step);
-  return Array.from({ length: to - from + 1 }, (_, i) => Number(((from + i) * step).toPrecision(10)));
-}
+/** A line does not lead over hours that nobody read. */
+const withGaps = (points: { at: number; value: number }[]): At[] =>
+  points.flatMap(({ at, value }, i) => {
+    const before = points[i - 1]?.at ?? at;
+    const gap: At[] = at - before > 3 * HOUR_MS ? [{ place: before, value: null }] : [];
+    return [...gap, { place: at, value }];
+  });

@@ -2,8 +2,7 @@
 
 import { cookies } from "next/headers";
 import { z } from "zod";
-
-const YEAR_S = 365 * 24 * 3600;
+import { YEAR_S } from "./year.ts";
 
 /** Keeps the choice of light or dark; "system" follows the device again. */
 export async function chooseTheme(data: FormData): Promise<void> {

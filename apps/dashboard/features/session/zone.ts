@@ -2,8 +2,7 @@
 
 import { isTimeZone } from "@pith/rules";
 import { cookies } from "next/headers";
-
-const YEAR_S = 365 * 24 * 3600;
+import { YEAR_S } from "./year.ts";
 
 export async function keepZone(zone: string): Promise<void> {
   if (typeof zone !== "string" || !isTimeZone(zone)) return;

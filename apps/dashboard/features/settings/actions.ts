@@ -3,14 +3,18 @@
 import { farmRoutes } from "@pith/contract";
 import { SettingsSchema } from "@pith/rules";
 import { redirect } from "next/navigation";
-import { attempt, call } from "../../server/api.ts";
+import { attempt, call, unlessChanged } from "../../server/api.ts";
 import { agentSeat } from "../../server/seat.ts";
 import type { FormState } from "../forms/plan.ts";
 import { problemState, readForm } from "../forms/read.ts";
 import { problemWords } from "../forms/words.ts";
 import { settingsPlan } from "./plan.ts";
 
-export async function saveSettings(before: FormState, data: FormData): Promise<FormState> {
+export async function saveSettings(
+  tag: string | null,
+  before: FormState,
+  data: FormData,
+): Promise<FormState> {
   const { officeId } = await agentSeat();
   const [office, words] = await Promise.all([
     call(farmRoutes.getOffice, { params: { officeId } }),
@@ -27,6 +31,7 @@ export async function saveSettings(before: FormState, data: FormData): Promise<F
       params: { officeId },
       // Which readings the office follows is set beside the evidence, and stays.
       json: { choices: office.settings.choices, ...read.json } as never,
+      ...unlessChanged(tag),
     }),
   );
   if (!saved.done) return refused(saved.problem);

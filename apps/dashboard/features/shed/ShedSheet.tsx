@@ -117,8 +117,10 @@ export async function ShedSheet({ sheet, officeName, back }: Props) {
             <ul className="sheet-lines">
               {sources.map((one) => (
                 <li key={one.href}>
-                  <Link href={one.href}>{t(`advice.${one.ruleId}`, { where: one.subjectName })}</Link>:{" "}
-                  <RestsOn source={one} />
+                  <Link href={one.href}>
+                    {t(`advice.${one.ruleId}` as "advice.feeding", { where: one.subjectName })}
+                  </Link>
+                  : <RestsOn source={one} />
                 </li>
               ))}
             </ul>

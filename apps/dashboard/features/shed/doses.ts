@@ -1,5 +1,5 @@
 import { addDays, daysBetween } from "@pith/rules";
-import type { TableData } from "../../ui/AdviceTable.tsx";
+import type { TableData } from "../../ui/adviceTableText.ts";
 import type { SheetSource } from "./gather.ts";
 
 /** This week and the weeks after it that a sheet on the wall should hold. */

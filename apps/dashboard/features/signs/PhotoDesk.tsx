@@ -1,11 +1,13 @@
 "use client";
 
 import { useRouter } from "next/navigation";
-import { useEffect, useId, useRef, useState } from "react";
+import { useId, useState } from "react";
+import { keep, newKey } from "../offline/store.ts";
 import { photoAddress, photosAddress } from "./addresses.ts";
 import { Photo } from "./Photo.tsx";
 import { send } from "./send.ts";
-import { shrink } from "./shrink.ts";
+import { MOST_PHOTOS, shrink } from "./shrink.ts";
+import { Way } from "./Way.tsx";
 import type { PhotoWords } from "./words.ts";
 
 interface Props {
@@ -13,10 +15,9 @@ interface Props {
   signId: string;
   photos: { id: string; alt: string }[];
   words: PhotoWords;
+  /** A farmer's phone keeps what cannot be sent now: whose it is, where the sign stands, and how it is called. */
+  offline?: { who: string; page: string; label: string };
 }
-
-/** The most photographs that the office keeps of one sign. */
-const MOST = 10;
 
 type Doing = { is: "nothing" | "shrinking" | "removing" } | { is: "sending"; share: number };
 interface Said {
@@ -25,7 +26,7 @@ interface Said {
 }
 
 /** Takes or chooses photographs of a sign, makes them small, sends them, and takes back what was sent by mistake. */
-export function PhotoDesk({ farmId, signId, photos, words }: Props) {
+export function PhotoDesk({ farmId, signId, photos, words, offline }: Props) {
   const router = useRouter();
   const [doing, setDoing] = useState<Doing>({ is: "nothing" });
   const [said, setSaid] = useState<Said | null>(null);
@@ -33,18 +34,25 @@ export function PhotoDesk({ farmId, signId, photos, words }: Props) {
 
   async function add(files: File[]) {
     setSaid(null);
+    let kept = false;
     for (const file of files) {
       setDoing({ is: "shrinking" });
       const small = await shrink(file);
       if (!small) return end({ text: words.unreadable, bad: true });
       setDoing({ is: "sending", share: 0 });
-      const sent = await send(photosAddress(farmId, signId), small, (share) =>
-        setDoing({ is: "sending", share }),
-      );
-      if (sent.how === "unreachable") return end({ text: words.unreachable, bad: true });
+      const [to, key] = [photosAddress(farmId, signId), newKey()];
+      const sent = await send(to, key, small, (share) => setDoing({ is: "sending", share }));
+      if (sent.how === "unreachable") {
+        if (!offline) return end({ text: words.unreachable, bad: true });
+        const at = new Date().toISOString();
+        const photos = [{ key, picture: small }];
+        await keep({ ...offline, url: "", key, at, fields: [], refused: null, photos, photosTo: to });
+        kept = true;
+        continue;
+      }
       if (sent.how === "refused") return end({ text: words.refused.replace("{why}", sent.why), bad: true });
     }
-    end({ text: words.sent, bad: false });
+    end({ text: kept ? words.kept : words.sent, bad: false });
   }
 
   async function remove(id: string) {
@@ -59,7 +67,7 @@ export function PhotoDesk({ farmId, signId, photos, words }: Props) {
   function end(result: Said) {
     setDoing({ is: "nothing" });
     setSaid(result);
-    router.refresh();
+    if (navigator.onLine) router.refresh();
   }
 
   return (
@@ -92,7 +100,7 @@ export function PhotoDesk({ farmId, signId, photos, words }: Props) {
           {said.text}
         </p>
       )}
-      {photos.length >= MOST ? (
+      {photos.length >= MOST_PHOTOS ? (
         <p>{words.full}</p>
       ) : (
         <div className="photo-ways no-print">
@@ -111,44 +119,5 @@ function Sending({ share, words }: { share: number; words: PhotoWords }) {
       <p id={id}>{words.sending.replace("{share}", String(Math.round(share * 100)))}</p>
       <progress aria-labelledby={id} max={1} value={share} />
     </div>
-  );
-}
-
-/** On a phone the first way opens the camera and the second the pictures; elsewhere both choose a file. */
-function Way({
-  label,
-  busy,
-  onFiles,
-  camera = false,
-}: {
-  label: string;
-  busy: boolean;
-  onFiles: (files: File[]) => void;
-  camera?: boolean;
-}) {
-  const input = useRef<HTMLInputElement>(null);
-  const take = (chosen: HTMLInputElement | null) => {
-    const files = [...(chosen?.files ?? [])];
-    if (!chosen || files.length === 0) return;
-    // The same picture may be chosen again after a fault.
-    chosen.value = "";
-    onFiles(files);
-  };
-  // On a slow line a picture may be chosen before this page's script has come.
-  // biome-ignore lint/correctness/useExhaustiveDependencies: once, when the script has come
-  useEffect(() => take(input.current), []);
-  return (
-    <label className="press photo-way" data-busy={busy || undefined}>
-      {label}
-      <input
-        ref={input}
-        type="file"
-        accept="image/*"
-        className="unseen"
-        disabled={busy}
-        {...(camera ? { capture: "environment" as const } : { multiple: true })}
-        onChange={({ target }) => take(target)}
-      />
-    </label>
   );
 }

@@ -4,7 +4,7 @@ import { notFound } from "next/navigation";
 import { getTranslations } from "next-intl/server";
 import { dayText } from "../../format/dates.ts";
 import { call } from "../../server/api.ts";
-import type { Seat } from "../../server/seat.ts";
+import { type Seat, whoOf } from "../../server/seat.ts";
 import { Row } from "../../ui/Row.tsx";
 import { Saved } from "../../ui/Saved.tsx";
 import { linesOf } from "../records/lines.ts";
@@ -57,6 +57,13 @@ export async function SignPage({ seat, farmId, signId, asked }: Props) {
             signId={signId}
             photos={sign.photos.map(({ id }, i) => ({ id, alt: alt[i] ?? "" }))}
             words={desk}
+            {...(seat.role === "farmer" && {
+              offline: {
+                who: whoOf(seat),
+                page: `/record/${farmId}/signs/${signId}`,
+                label: `${labels("title")}: ${line?.what ?? ""}`,
+              },
+            })}
           />
         ) : (
           <SignPhotos sign={sign} detail={detail} />

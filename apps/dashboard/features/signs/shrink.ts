@@ -1,3 +1,6 @@
+/** The most photographs that the office keeps of one sign. */
+export const MOST_PHOTOS = 10;
+
 /** Longest side of a photograph that is kept [px]. */
 const LONGEST_PX = 1600;
 const QUALITY = 0.82;

@@ -19,7 +19,25 @@ export async function photoWords() {
     refused: t.raw("refused") as string,
     notRemoved: t("notRemoved"),
     full: t("full"),
+    kept: t("kept"),
   };
 }
 
+/** The words of photographs that are taken along with a form. */
+export async function pickWords() {
+  const t = await getTranslations("photos");
+  return {
+    title: t("title"),
+    along: t("along"),
+    take: t("take"),
+    choose: t("choose"),
+    remove: t("remove"),
+    nth: t.raw("nth") as string,
+    shrinking: t("shrinking"),
+    unreadable: t("unreadable"),
+    full: t("full"),
+  };
+}
+
+export type PickWords = Awaited<ReturnType<typeof pickWords>>;
 export type PhotoWords = Awaited<ReturnType<typeof photoWords>>;

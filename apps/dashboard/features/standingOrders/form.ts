@@ -1,6 +1,7 @@
 import type { StandingOrderTerms } from "@pith/contract";
-import { decisionsOf, GRADES } from "@pith/rules";
+import { decisionsOf, decisionWords, GRADES } from "@pith/rules";
 import { getTranslations } from "next-intl/server";
+import { readerLanguage } from "../../format/language.ts";
 import type { FieldView, SectionView } from "../forms/plan.ts";
 
 /** What an order's form asks, and what was typed into it read back. */
@@ -10,18 +11,30 @@ export const codesOf = (ruleId: string, seen: readonly (string | null)[]): strin
   ...new Set([...decisionsOf(ruleId), ...seen.filter((code) => code !== null)]),
 ];
 
-/** A decision in words of its own: `water-now` is "water now". */
-export const codeWords = (code: string) => code.replaceAll(/[.-]/g, " ");
+/** A decision in the rule's own few words. */
+export const codeWords = (ruleId: string, code: string) =>
+  decisionWords(ruleId, code, { language: readerLanguage(), units: "metric" });
 
-/** An amount by the name it has in the working: `netMm` is "net mm". */
-export const amountWords = (name: string) =>
-  name.replaceAll(/([A-Z])/g, (letter) => ` ${letter.toLowerCase()}`);
+/** An amount in words; one without any, like that of a single material, by the name it has in the working. */
+export async function amountNames(): Promise<(name: string) => string> {
+  const t = await getTranslations("standingOrders");
+  return (name) => {
+    const key = `amounts.${name}` as "amounts.litres";
+    return !name.includes(".") && t.has(key)
+      ? t(key)
+      : name.replaceAll(/([A-Z])/g, (letter) => ` ${letter.toLowerCase()}`);
+  };
+}
 
 export async function sectionsOf(
-  { codes, amounts }: { codes: string[]; amounts: string[] },
+  { ruleId, codes, amounts }: { ruleId: string; codes: string[]; amounts: string[] },
   terms: StandingOrderTerms | null,
 ): Promise<SectionView[]> {
-  const [t, advice] = await Promise.all([getTranslations("standingOrders"), getTranslations("advice")]);
+  const [t, advice, amountName] = await Promise.all([
+    getTranslations("standingOrders"),
+    getTranslations("advice"),
+    amountNames(),
+  ]);
   const field = (name: string, label: string, over: Partial<FieldView>): FieldView => ({
     name,
     label,
@@ -50,7 +63,7 @@ export async function sectionsOf(
     section(
       t("decisions"),
       codes.map((code) =>
-        field(`code.${code}`, codeWords(code), {
+        field(`code.${code}`, codeWords(ruleId, code), {
           kind: "flag",
           value: terms?.decisionCodes.includes(code) ? "yes" : "",
         }),
@@ -77,7 +90,7 @@ export async function sectionsOf(
               value: bound?.[0] ?? "",
               choices: [
                 { value: "", label: t("noAmount") },
-                ...amounts.map((name) => ({ value: name, label: amountWords(name) })),
+                ...amounts.map((name) => ({ value: name, label: amountName(name) })),
               ],
             }),
             number("amountMost", t("amountMost"), bound?.[1]),

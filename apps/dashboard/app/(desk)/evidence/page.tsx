@@ -102,7 +102,7 @@ export default async function EvidencePage({ searchParams }: Props) {
             {rule.claims.map((claim) => (
               <li key={claim.id} id={claim.id} className="flow">
                 <p>
-                  <strong>{claim.finding}</strong>
+                  <strong lang="en">{claim.finding}</strong>
                 </p>
                 <ClaimFacts claim={claim} />
                 <dl className="facts small">

@@ -2,28 +2,43 @@ import { adviceRoutes, type Draft, deliveryRoutes, farmRoutes } from "@pith/cont
 import type { Metadata } from "next";
 import Link from "next/link";
 import { getTranslations } from "next-intl/server";
+import { Fragment } from "react";
 import { adviseAgain } from "../../../features/advice/actions.ts";
 import { Calls } from "../../../features/delivery/Calls.tsx";
+import { frameWords } from "../../../features/forms/words.ts";
 import { Alarms } from "../../../features/round/Alarms.tsx";
 import { RoundKeys } from "../../../features/round/RoundKeys.tsx";
-import { SetAside } from "../../../features/round/SetAside.tsx";
+import { asideWords, BringBack } from "../../../features/round/SetAside.tsx";
 import { Automatic } from "../../../features/standingOrders/Automatic.tsx";
 import { clockText, dayAt, todayIn, weekdayText } from "../../../format/dates.ts";
+import messages from "../../../messages/en.json" with { type: "json" };
 import { call } from "../../../server/api.ts";
 import { agentSeat } from "../../../server/seat.ts";
 import { readerZone } from "../../../server/zone.ts";
 import { Row } from "../../../ui/Row.tsx";
-import { RuleName } from "../../../ui/RuleName.tsx";
 import { Saved } from "../../../ui/Saved.tsx";
 
 /** So many of what standing orders issued are shown; the rest stand on their own page. */
 const MOST_AUTOMATIC = 10;
 
+/** The form that takes what was marked. */
+const SEVERAL = "several";
+
+type RuleId = keyof typeof messages.rules;
+const RULES = Object.keys(messages.rules) as RuleId[];
+const isRule = (id: string): id is RuleId => RULES.some((one) => one === id);
+
 interface Asked extends Record<string, string | undefined> {
   farm?: string;
+  rule?: string;
+  group?: string;
   show?: string;
   after?: string;
+  shown?: string;
 }
+
+/** At first as many as are painted at once on a slow phone; more where somebody asks for more. */
+const SHOWN = [20, 100, 500] as const;
 
 export async function generateMetadata(): Promise<Metadata> {
   const t = await getTranslations("round");
@@ -32,21 +47,26 @@ export async function generateMetadata(): Promise<Metadata> {
 
 /** What needs a decision, over all farms, most urgent first, each with the reason for its place. */
 export default async function RoundPage({ searchParams }: { searchParams: Promise<Asked> }) {
-  const [{ officeId }, asked, zone, t] = await Promise.all([
+  const [{ officeId }, asked, zone, t, rules, words] = await Promise.all([
     agentSeat(),
     searchParams,
     readerZone(),
     getTranslations("round"),
+    getTranslations("rules"),
+    frameWords(),
   ]);
+  const shown = SHOWN.find((n) => String(n) === asked.shown) ?? SHOWN[0];
   const [{ alarms, drafts, total, next }, { farms }, { advisories: automatic }, { calls }] =
     await Promise.all([
       call(adviceRoutes.getRound, {
         params: { officeId },
         query: {
           farmId: asked.farm || undefined,
+          ruleId: asked.rule || undefined,
           all: asked.show === "all" ? "yes" : undefined,
           setAside: asked.show === "aside" ? "only" : undefined,
           after: asked.after || undefined,
+          limit: shown,
         },
       }),
       call(farmRoutes.listFarms, { params: { officeId } }),
@@ -56,12 +76,23 @@ export default async function RoundPage({ searchParams }: { searchParams: Promis
       }),
       call(deliveryRoutes.listCalls, { params: { officeId } }),
     ]);
-  const further = new URLSearchParams(
-    Object.entries({ farm: asked.farm, show: asked.show, after: next ?? undefined }).flatMap(
-      ([name, value]) => (value ? [[name, value]] : []),
-    ),
-  );
+  const { farm, rule, group, show } = asked;
+  const addressWith = (more: Record<string, string | undefined>) =>
+    `/round?${new URLSearchParams(
+      Object.entries({ farm, rule, group, show, shown: asked.shown, ...more }).flatMap(([name, value]) =>
+        value ? [[name, value]] : [],
+      ),
+    )}`;
   const today = todayIn(zone);
+  const nameOf = (ruleId: string) => (isRule(ruleId) ? rules(ruleId) : ruleId);
+  const groups = groupsOf(
+    drafts,
+    {
+      farm: ({ farmName }: Draft) => farmName,
+      rule: ({ ruleId }: Draft) => nameOf(ruleId),
+      deadline: ({ actBy }: Draft) => (actBy === null ? t("noHurry") : weekdayText(dayAt(actBy, zone))),
+    }[asked.group ?? ""],
+  );
 
   const waiting = drafts.filter((d) => d.second !== null && !d.second.changed && d.second.sentBack === null);
 
@@ -84,6 +115,26 @@ export default async function RoundPage({ searchParams }: { searchParams: Promis
                   {farm.name}
                 </option>
               ))}
+            </select>
+          </div>
+          <div className="field">
+            <label htmlFor="rule">{t("rule")}</label>
+            <select id="rule" name="rule" defaultValue={asked.rule ?? ""}>
+              <option value="">{t("allRules")}</option>
+              {RULES.map((id) => (
+                <option key={id} value={id}>
+                  {rules(id)}
+                </option>
+              ))}
+            </select>
+          </div>
+          <div className="field">
+            <label htmlFor="group">{t("group")}</label>
+            <select id="group" name="group" defaultValue={asked.group ?? ""}>
+              <option value="">{t("byUrgency")}</option>
+              <option value="farm">{t("byFarm")}</option>
+              <option value="rule">{t("byRule")}</option>
+              <option value="deadline">{t("byDeadline")}</option>
             </select>
           </div>
           <div className="field">
@@ -125,21 +176,56 @@ export default async function RoundPage({ searchParams }: { searchParams: Promis
       )}
       {drafts.length === 0 ? (
         <Row>
-          <p>{asked.farm || asked.show ? t("emptyFiltered") : t("empty")}</p>
+          <p>{asked.farm || asked.rule || asked.show ? t("emptyFiltered") : t("empty")}</p>
         </Row>
       ) : (
-        <RoundKeys>
-          {drafts.map((draft) => (
-            <Entry key={draft.id} draft={draft} zone={zone} today={today} />
+        <RoundKeys many={drafts.length > SHOWN[0]} words={asideWords(t, words)}>
+          {groups.map(({ name, drafts: ofGroup }) => (
+            <Fragment key={name}>
+              {name !== "" && (
+                <Row>
+                  <h2 className="group">{name}</h2>
+                </Row>
+              )}
+              {ofGroup.map((draft) => (
+                <Entry
+                  key={draft.id}
+                  draft={draft}
+                  rule={nameOf(draft.ruleId)}
+                  zone={zone}
+                  today={today}
+                  t={t}
+                  words={words}
+                />
+              ))}
+            </Fragment>
           ))}
+          <Row className="no-print">
+            <form id={SEVERAL} action="/round/several" method="get">
+              <button type="submit" className="press">
+                {t("readSeveral")}
+              </button>
+            </form>
+          </Row>
         </RoundKeys>
       )}
       {next !== null && (
         <Row>
-          <p>
-            <Link className="tap" href={`/round?${further}`}>
+          <p className="actions">
+            <Link className="tap" href={addressWith({ after: next })}>
               {t("further")}
             </Link>
+            {SHOWN.filter((n) => n > shown && total > shown).map((n) => (
+              <Link
+                key={n}
+                className="tap"
+                href={addressWith({ shown: String(n), after: asked.after })}
+                scroll={false}
+                prefetch={false}
+              >
+                {t("showMany", { n })}
+              </Link>
+            ))}
           </p>
         </Row>
       )}
@@ -160,21 +246,69 @@ export default async function RoundPage({ searchParams }: { searchParams: Promis
   );
 }
 
-async function Entry({ draft, zone, today }: { draft: Draft; zone: string; today: string }) {
-  const t = await getTranslations("round");
+/** In the order in which each group's most urgent stands in the round; without a name, all in one. */
+function groupsOf(drafts: Draft[], nameOf: ((draft: Draft) => string) | undefined) {
+  const groups = new Map<string, Draft[]>();
+  for (const draft of drafts) {
+    const name = nameOf?.(draft) ?? "";
+    groups.set(name, [...(groups.get(name) ?? []), draft]);
+  }
+  return [...groups].map(([name, ofGroup]) => ({ name, drafts: ofGroup }));
+}
+
+interface OfDraft {
+  draft: Draft;
+  zone: string;
+  today: string;
+  t: Awaited<ReturnType<typeof getTranslations<"round">>>;
+}
+
+/** Waits for nothing: each part of a page that waits is sent as a piece for the browser to put in its place, and a round has hundreds. */
+function Entry({
+  draft,
+  rule,
+  zone,
+  today,
+  t,
+  words,
+}: OfDraft & { rule: string; words: Awaited<ReturnType<typeof frameWords>> }) {
   return (
     <Row
       className="draft"
-      side={<ByWhen draft={draft} zone={zone} today={today} />}
+      side={
+        <>
+          <ByWhen draft={draft} zone={zone} today={today} t={t} />
+          {draft.kind === "advice" && (
+            <label className="mark no-print">
+              <input
+                type="checkbox"
+                form={SEVERAL}
+                name="id"
+                value={draft.id}
+                data-mark
+                aria-label={t("mark", { headline: draft.headline })}
+              />{" "}
+              {t("markShort")}
+            </label>
+          )}
+        </>
+      }
       notes={
         <>
           <p>{draft.reason}</p>
-          <SetAside draft={draft} />
+          {draft.setAsideUntil === null ? (
+            <details className="no-print" name="aside" data-aside={draft.id}>
+              <summary>{t("setAside")}</summary>
+              <div data-aside-form />
+            </details>
+          ) : (
+            <BringBack draft={draft} t={t} words={words} />
+          )}
         </>
       }
     >
       <p className="faint">
-        <RuleName id={draft.ruleId} />
+        <span className="label">{rule}</span>
         {draft.kind !== "advice" && <span className="unknown"> · {t(`kinds.${draft.kind}`)}</span>}
       </p>
       <h2 className="headline">
@@ -189,8 +323,7 @@ async function Entry({ draft, zone, today }: { draft: Draft; zone: string; today
   );
 }
 
-async function ByWhen({ draft, zone, today }: { draft: Draft; zone: string; today: string }) {
-  const t = await getTranslations("round");
+function ByWhen({ draft, zone, today, t }: OfDraft) {
   if (draft.actBy === null) return <span className="faint">{t("noHurry")}</span>;
   const day = dayAt(draft.actBy, zone);
   return (

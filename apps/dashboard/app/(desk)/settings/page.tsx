@@ -10,7 +10,7 @@ import { guidesOfOffice } from "../../../features/guides/guides.ts";
 import { guideChoices } from "../../../features/guides/words.ts";
 import { saveSettings } from "../../../features/settings/actions.ts";
 import { settingsPlan } from "../../../features/settings/plan.ts";
-import { call } from "../../../server/api.ts";
+import { callTagged } from "../../../server/api.ts";
 import { agentSeat } from "../../../server/seat.ts";
 import { Row } from "../../../ui/Row.tsx";
 import { Saved } from "../../../ui/Saved.tsx";
@@ -34,8 +34,8 @@ export default async function SettingsPage({ searchParams }: Props) {
     formWords(settingsPlan().labels),
     frameWords(),
   ]);
-  const [office, guides] = await Promise.all([
-    call(farmRoutes.getOffice, { params: { officeId } }),
+  const [{ value: office, tag }, guides] = await Promise.all([
+    callTagged(farmRoutes.getOffice, { params: { officeId } }),
     guidesOfOffice(),
   ]);
   const plan = settingsPlan(await guideChoices(guides));
@@ -56,7 +56,7 @@ export default async function SettingsPage({ searchParams }: Props) {
         <h1>{t("title")}</h1>
         <p className="decision-under">{t("under", { office: office.name, county: office.county })}</p>
         <Form
-          action={saveSettings}
+          action={saveSettings.bind(null, tag)}
           sections={viewOf(plan, SettingsSchema, office.settings, "metric", words)}
           submit={t("save")}
           words={frame}

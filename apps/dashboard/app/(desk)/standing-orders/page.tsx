@@ -109,11 +109,14 @@ export default async function StandingOrdersPage({
   );
 }
 
+/** What an agent chooses by hand no order chooses before. */
+const orderable = rules.filter(({ subject }) => subject !== "what-if");
+
 async function RuleSelect() {
   const names = await getTranslations("rules");
   return (
     <select id="rule" name="rule" defaultValue="cold-tonight">
-      {rules.map(({ id }) => (
+      {orderable.map(({ id }) => (
         <option key={id} value={id}>
           {names.has(id as "irrigate") ? names(id as "irrigate") : id}
         </option>

@@ -2,11 +2,13 @@ import { type Advisory, adviceRoutes, farmRoutes, recordRoutes } from "@pith/con
 import type { Metadata } from "next";
 import Link from "next/link";
 import { getTranslations } from "next-intl/server";
+import { WaitingHere } from "../../../features/offline/WaitingHere.tsx";
 import { ClosedNotice } from "../../../features/records/ClosedNotice.tsx";
 import { longDayText, todayIn } from "../../../format/dates.ts";
 import { call } from "../../../server/api.ts";
-import { farmerSeat } from "../../../server/seat.ts";
+import { farmerSeat, whoOf } from "../../../server/seat.ts";
 import { readerZone } from "../../../server/zone.ts";
+import { Cautions } from "../../../ui/Cautions.tsx";
 import { Row } from "../../../ui/Row.tsx";
 import { Saved } from "../../../ui/Saved.tsx";
 
@@ -17,13 +19,15 @@ export async function generateMetadata(): Promise<Metadata> {
 
 /** The farmer's day: what is still to do, what is to be careful of, by when; below it what was answered. */
 export default async function TodayPage({ searchParams }: { searchParams: Promise<Record<string, string>> }) {
-  const [{ officeId }, asked, zone, t, plans] = await Promise.all([
+  const [mine, asked, zone, t, plans, paper] = await Promise.all([
     farmerSeat(),
     searchParams,
     readerZone(),
     getTranslations("today"),
     getTranslations("bedPlan"),
+    getTranslations("paper"),
   ]);
+  const { officeId } = mine;
   const [{ advisories }, closed] = await Promise.all([
     call(adviceRoutes.listAdvisories, { params: { officeId }, query: { limit: 60 } }),
     closedOfFarms(officeId),
@@ -39,21 +43,38 @@ export default async function TodayPage({ searchParams }: { searchParams: Promis
   return (
     <>
       <Saved asked={asked} />
+      <WaitingHere
+        who={whoOf(mine)}
+        pages={[
+          "/today",
+          "/record",
+          ...[...sheets.keys()].map((farmId) => `/today/shed-sheet/${farmId}`),
+          ...open.map(({ id }) => `/today/${id}`),
+          ...answered.map(({ id }) => `/today/${id}`),
+        ]}
+      />
       <Row side={<p className="label">{longDayText(todayIn(zone))}</p>}>
         <h1>{t("count", { count: open.length })}</h1>
         {open.length === 0 && <p className="decision-under">{t("empty")}</p>}
         {closed.map((one) => (
           <ClosedNotice key={one.detail.farm.id} {...one} />
         ))}
+        {open.length > 0 && (
+          <p className="no-print">
+            <a className="tap" href="/today/week.pdf">
+              {paper("weekPdf")}
+            </a>
+          </p>
+        )}
         {[...sheets].map(([farmId, farm]) => (
-          <p key={farmId}>
+          <p key={farmId} className="no-print">
             <Link className="tap" href={`/today/shed-sheet/${farmId}`} prefetch={false}>
               {t("shedSheet", { farm })}
             </Link>
           </p>
         ))}
         {closed.map(({ detail: { farm } }) => (
-          <p key={farm.id}>
+          <p key={farm.id} className="no-print">
             <Link className="tap" href={`/farms/${farm.id}/bed-plan`} prefetch={false}>
               {plans("chooserTitle", { farm: farm.name })}
             </Link>
@@ -95,7 +116,7 @@ export default async function TodayPage({ searchParams }: { searchParams: Promis
           </ul>
         </Row>
       )}
-      <Row>
+      <Row className="no-print">
         <p>
           <Link className="tap" href="/account/delivery">
             {t("delivery")}
@@ -127,7 +148,11 @@ async function closedOfFarms(officeId: string) {
 }
 
 async function Slip({ advisory, several }: { advisory: Advisory; several: boolean }) {
-  const [t, caution] = await Promise.all([getTranslations("today"), getTranslations("caution")]);
+  const [t, caution, advice] = await Promise.all([
+    getTranslations("today"),
+    getTranslations("caution"),
+    getTranslations("advice"),
+  ]);
   const { said } = advisory;
   const worst = said.cautions[0]?.severity;
   return (
@@ -144,8 +169,15 @@ async function Slip({ advisory, several }: { advisory: Advisory; several: boolea
       </h2>
       {said.window && <p>{said.window}</p>}
       {(worst === "danger" || worst === "warning") && (
-        <p className="caution-word">{t("careful", { severity: caution(worst) })}</p>
+        <p className="caution-word no-print">{t("careful", { severity: caution(worst) })}</p>
       )}
+      {/* On paper nothing can be opened, so that its cautions stand with it. */}
+      <div className="print-only">
+        <Cautions cautions={said.cautions} />
+        <p className="faint">
+          {advice("ledger")} {advisory.ledgerSeq} · {advisory.ledgerHash}
+        </p>
+      </div>
     </Row>
   );
 }

@@ -69,7 +69,7 @@ export default async function DeliveryPage({
             pushKey={offered.pushKey}
             told={browsers.map((one) => one.endpointSha256)}
             add={addBrowser}
-            words={t.raw("here")}
+            words={t.raw("here" as never)}
           />
           <ul className="listing">
             {browsers.map((one) => (
@@ -107,7 +107,7 @@ export default async function DeliveryPage({
               <CalendarLink
                 make={makeCalendar.bind(null, farm.id)}
                 again={link !== null}
-                words={{ ...t.raw("calendar"), ...t.raw("once") }}
+                words={{ ...t.raw("calendar" as never), ...t.raw("once" as never) }}
               />
               {link !== null && (
                 <ActButton
@@ -158,7 +158,7 @@ export default async function DeliveryPage({
 async function wishesWords({ offered, mailTo }: DeliverySettings) {
   const t = await getTranslations("delivery");
   return {
-    ...t.raw("form"),
+    ...t.raw("form" as never),
     mailHint: offered.mail ? t("mailHint", { address: mailTo ?? "" }) : t("mailNone"),
     pushHint: offered.pushKey ? t("pushHint") : t("pushNone"),
   };

@@ -9,6 +9,7 @@ import { readerOf } from "../../../../features/advice/reader.ts";
 import { SecondDesk } from "../../../../features/advice/SecondDesk.tsx";
 import { SlipBody } from "../../../../features/advice/Slip.tsx";
 import { askSecond } from "../../../../features/advice/second.ts";
+import { frameWords } from "../../../../features/forms/words.ts";
 import { SetAside } from "../../../../features/round/SetAside.tsx";
 import { instantText } from "../../../../format/dates.ts";
 import { call } from "../../../../server/api.ts";
@@ -25,12 +26,14 @@ export async function generateMetadata(): Promise<Metadata> {
 
 /** One draft: the decision, its cautions, what to do, how it was found, and the desk to issue it from. */
 export default async function DraftPage({ params }: { params: Promise<{ draftId: string }> }) {
-  const [{ officeId, name }, { draftId }, zone, t, second] = await Promise.all([
+  const [{ officeId, name }, { draftId }, zone, t, second, round, words] = await Promise.all([
     agentSeat(),
     params,
     readerZone(),
     getTranslations("advice"),
     getTranslations("second"),
+    getTranslations("round"),
+    frameWords(),
   ]);
   const draft = await call(adviceRoutes.getDraft, { params: { officeId, draftId } });
   const detail = await call(farmRoutes.getFarm, { params: { officeId, farmId: draft.farmId } });
@@ -58,7 +61,7 @@ export default async function DraftPage({ params }: { params: Promise<{ draftId:
             <p>
               <span className="label">{t("whyHere")}</span> {draft.reason}
             </p>
-            <SetAside draft={draft} />
+            <SetAside draft={draft} t={round} words={words} />
           </>
         }
       >

@@ -14,7 +14,7 @@ import {
 } from "../../../../features/farm/tables.tsx";
 import { ClosedNotice } from "../../../../features/records/ClosedNotice.tsx";
 import { RecordLinks } from "../../../../features/records/RecordLinks.tsx";
-import { RecordsList } from "../../../../features/records/RecordsList.tsx";
+import { RecordsList, recordsQuery } from "../../../../features/records/RecordsList.tsx";
 import { SprayLog } from "../../../../features/records/SprayLog.tsx";
 import { instantText } from "../../../../format/dates.ts";
 import { attempt, call } from "../../../../server/api.ts";
@@ -47,13 +47,13 @@ export default async function FarmPage({ params, searchParams }: Props) {
   const [detail, { drafts }, records, { advisories }, { imports }] = await Promise.all([
     call(farmRoutes.getFarm, { params: where }),
     call(adviceRoutes.getRound, { params: { officeId }, query: { farmId, all: "yes", limit: 1000 } }),
-    call(recordRoutes.getRecords, { params: where, query: {} }),
+    call(recordRoutes.getRecords, { params: where, query: recordsQuery(asked) }),
     call(adviceRoutes.listAdvisories, { params: { officeId }, query: { farmId, limit: 20 } }),
     call(importRoutes.listImports, { params: where }),
   ]);
   const { farm } = detail;
   const [worth, trials] = await Promise.all([getTranslations("worthMeasuring"), getTranslations("trials")]);
-  const plans = await getTranslations("bedPlan");
+  const [plans, paper] = await Promise.all([getTranslations("bedPlan"), getTranslations("paper")]);
   const add = (thing: string, label: string) => (
     <Link className="tap" href={`/farms/${farmId}/edit/${thing}/new`}>
       {label}
@@ -109,6 +109,9 @@ export default async function FarmPage({ params, searchParams }: Props) {
           <Link className="tap" href={`/round?farm=${farmId}`}>
             {t("toRound")}
           </Link>
+          <a className="tap" href={`/farms/${farmId}/week.pdf`}>
+            {paper("weekPdf")}
+          </a>
           <Link className="tap" href={`/season-record/${farmId}`} prefetch={false}>
             {t("seasonRecord")}
           </Link>

@@ -10,5 +10,5 @@ export async function generateMetadata(): Promise<Metadata> {
 
 export default async function NewFarmPage() {
   await agentSeat();
-  return <FarmForm farm={null} />;
+  return <FarmForm farm={null} tag={null} />;
 }

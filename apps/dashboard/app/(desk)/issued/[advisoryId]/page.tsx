@@ -81,7 +81,12 @@ export default async function IssuedPage({ params, searchParams }: Props) {
                 </Link>
               </p>
             )}
-            <LedgerMark seq={advisory.ledgerSeq} farmId={advisory.farmId} />
+            <p className="no-print">
+              <a className="tap" href={`/issued/${advisory.id}/advice.pdf`}>
+                {t("pdf")}
+              </a>
+            </p>
+            <LedgerMark advisory={advisory} />
           </>
         }
       >

@@ -56,7 +56,10 @@ export default async function WebhooksPage() {
       </Row>
       <Row side={<h2>{t("more")}</h2>}>
         {offered ? (
-          <AddForm action={addWebhook} words={{ ...t.raw("form"), event: t.raw("event") }} />
+          <AddForm
+            action={addWebhook}
+            words={{ ...t.raw("form" as never), event: t.raw("event" as never) }}
+          />
         ) : (
           <p>{t("notOffered")}</p>
         )}

@@ -145,29 +145,31 @@ async function Keys({
     if (key.endsAt === null) return null;
     return t(key.endsAt <= now ? "ended" : "ends", { when: instantText(key.endsAt, zone) });
   };
+  const inUse = (key: SensorKey) => key.revokedAt === null && (key.endsAt === null || key.endsAt > now);
+  const line = (key: SensorKey) => (
+    <li key={key.id}>
+      <strong>{key.name}</strong> <code>{key.prefix}…</code>
+      <br />
+      <span className="faint small">
+        {key.seriesIds.map((id) => labels.get(id) ?? "").join(", ")}.{" "}
+        {key.lastUsedAt === null
+          ? t("neverUsed")
+          : t("lastUsed", { when: instantText(key.lastUsedAt, zone) })}{" "}
+        {stateOf(key)}
+      </span>
+      {inUse(key) && <KeyActs farmId={farmId} keyId={key.id} origin={apiOrigin} words={words} />}
+    </li>
+  );
+  const [open, over] = [keys.filter(inUse), keys.filter((key) => !inUse(key))];
   return (
     <>
-      {keys.length === 0 ? (
-        <p>{t("none")}</p>
-      ) : (
-        <ul className="listing">
-          {keys.map((key) => (
-            <li key={key.id}>
-              <strong>{key.name}</strong> <code>{key.prefix}…</code>
-              <br />
-              <span className="faint small">
-                {key.seriesIds.map((id) => labels.get(id) ?? "").join(", ")}.{" "}
-                {key.lastUsedAt === null
-                  ? t("neverUsed")
-                  : t("lastUsed", { when: instantText(key.lastUsedAt, zone) })}{" "}
-                {stateOf(key)}
-              </span>
-              {key.revokedAt === null && (key.endsAt === null || key.endsAt > now) && (
-                <KeyActs farmId={farmId} keyId={key.id} origin={apiOrigin} words={words} />
-              )}
-            </li>
-          ))}
-        </ul>
+      {keys.length === 0 && <p>{t("none")}</p>}
+      {open.length > 0 && <ul className="listing">{open.map(line)}</ul>}
+      {over.length > 0 && (
+        <details>
+          <summary>{t("over", { count: over.length })}</summary>
+          <ul className="listing">{over.map(line)}</ul>
+        </details>
       )}
       <h3>{t("new")}</h3>
       <NewKey

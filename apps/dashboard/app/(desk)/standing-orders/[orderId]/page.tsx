@@ -95,7 +95,7 @@ export default async function StandingOrderPage({ params, searchParams }: Props)
         <Row className="no-print" side={<h2>{t("signAnew")}</h2>} notes={<p>{t("signAnewHelp")}</p>}>
           <Form
             action={sign.bind(null, { orderId: order.id })}
-            sections={await sectionsOf({ codes, amounts }, order.terms)}
+            sections={await sectionsOf({ ruleId: order.ruleId, codes, amounts }, order.terms)}
             submit={t("sign")}
             words={words}
           />

@@ -49,7 +49,7 @@ export default async function NewOrderPage({
         <h1>{t("new")}</h1>
         <Form
           action={sign.bind(null, { farmId, ruleId })}
-          sections={await sectionsOf(seen, null)}
+          sections={await sectionsOf({ ruleId, ...seen }, null)}
           submit={t("sign")}
           cancel={{ href: "/standing-orders", label: t("leave") }}
           words={words}

@@ -11,7 +11,7 @@ import { AnswerDesk } from "../../../../features/answer/AnswerDesk.tsx";
 import { MarkRead } from "../../../../features/answer/MarkRead.tsx";
 import { instantText } from "../../../../format/dates.ts";
 import { call } from "../../../../server/api.ts";
-import { farmerSeat } from "../../../../server/seat.ts";
+import { farmerSeat, whoOf } from "../../../../server/seat.ts";
 import { readerZone } from "../../../../server/zone.ts";
 import { Row } from "../../../../ui/Row.tsx";
 import { Saved } from "../../../../ui/Saved.tsx";
@@ -28,13 +28,14 @@ export async function generateMetadata(): Promise<Metadata> {
 
 /** One advice for the farmer: what, by when, be careful of, how; then what they did about it. */
 export default async function AdvisoryPage({ params, searchParams }: Props) {
-  const [{ officeId, mayWrite }, { advisoryId }, asked, zone, t] = await Promise.all([
+  const [mine, { advisoryId }, asked, zone, t] = await Promise.all([
     farmerSeat(),
     params,
     searchParams,
     readerZone(),
     getTranslations("today"),
   ]);
+  const { officeId, mayWrite } = mine;
   const advisory = await call(adviceRoutes.getAdvisory, { params: { officeId, advisoryId } });
   const farm = await call(farmRoutes.getFarm, { params: { officeId, farmId: advisory.farmId } });
   const { said, status, answer } = advisory;
@@ -55,7 +56,12 @@ export default async function AdvisoryPage({ params, searchParams }: Props) {
                 when: instantText(advisory.issuedAt, zone),
               })}
             </p>
-            <LedgerMark seq={advisory.ledgerSeq} farmId={advisory.farmId} />
+            <p className="no-print">
+              <a className="tap" href={`/today/${advisory.id}/advice.pdf`}>
+                {t("pdf")}
+              </a>
+            </p>
+            <LedgerMark advisory={advisory} />
           </>
         }
       >
@@ -91,7 +97,7 @@ export default async function AdvisoryPage({ params, searchParams }: Props) {
       )}
       {mayWrite && !gone && (
         <Row className="no-print" side={<h2>{answer ? t("correct") : t("whatHappened")}</h2>}>
-          <AnswerDesk advisory={advisory} farm={farm} />
+          <AnswerDesk advisory={advisory} farm={farm} who={whoOf(mine)} />
         </Row>
       )}
       {said.wouldChange.length > 0 && (

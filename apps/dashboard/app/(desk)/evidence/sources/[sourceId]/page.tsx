@@ -70,10 +70,12 @@ export default async function SourcePage({ params }: Props) {
             {claims.map((claim) => (
               <li key={claim.id} id={claim.id} className="flow">
                 <p>
-                  <strong>{claim.finding}</strong>{" "}
+                  <strong lang="en">{claim.finding}</strong>{" "}
                   <Link href={`/evidence#${claim.id}`}>
                     <RuleName id={claim.rule} />
-                    <span className="unseen">: {claim.finding}</span>
+                    <span className="unseen" lang="en">
+                      : {claim.finding}
+                    </span>
                   </Link>
                 </p>
                 <ClaimFacts claim={claim} />

@@ -2,7 +2,7 @@ import { farmRoutes } from "@pith/contract";
 import type { Metadata } from "next";
 import { getTranslations } from "next-intl/server";
 import { FarmForm } from "../../../../../features/farm/FarmForm.tsx";
-import { call } from "../../../../../server/api.ts";
+import { callTagged } from "../../../../../server/api.ts";
 import { agentSeat } from "../../../../../server/seat.ts";
 
 export async function generateMetadata(): Promise<Metadata> {
@@ -12,6 +12,6 @@ export async function generateMetadata(): Promise<Metadata> {
 
 export default async function ChangeFarmPage({ params }: { params: Promise<{ farmId: string }> }) {
   const [{ officeId }, { farmId }] = await Promise.all([agentSeat(), params]);
-  const { farm } = await call(farmRoutes.getFarm, { params: { officeId, farmId } });
-  return <FarmForm farm={farm} />;
+  const { value, tag } = await callTagged(farmRoutes.getFarm, { params: { officeId, farmId } });
+  return <FarmForm farm={value.farm} tag={tag} />;
 }

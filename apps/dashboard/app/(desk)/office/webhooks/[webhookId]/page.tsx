@@ -53,7 +53,7 @@ export default async function WebhookPage({ params }: { params: Promise<{ webhoo
           {disabledAt === null && (
             <ActButton action={sendTest.bind(null, webhookId)} label={t("test")} busy={t("form.saving")} />
           )}
-          <NewSecret rotate={rotateSecret.bind(null, webhookId)} words={t.raw("form")} />
+          <NewSecret rotate={rotateSecret.bind(null, webhookId)} words={t.raw("form" as never)} />
           <ActButton
             action={turn.bind(null, webhookId, disabledAt !== null)}
             label={t(disabledAt === null ? "turnOff" : "turnOn")}

@@ -30,11 +30,12 @@ export async function generateMetadata(): Promise<Metadata> {
 
 /** One planting: its facts, what is advised, what was issued, and everything seen and done there. */
 export default async function PlantingPage({ params, searchParams }: Props) {
-  const [{ officeId }, { farmId, plantingId }, asked, t] = await Promise.all([
+  const [{ officeId }, { farmId, plantingId }, asked, t, whatIf] = await Promise.all([
     agentSeat(),
     params,
     searchParams,
     getTranslations("planting"),
+    getTranslations("whatIf"),
   ]);
   const where = { officeId, farmId };
   const [detail, { drafts }, { advisories }, records] = await Promise.all([
@@ -71,6 +72,9 @@ export default async function PlantingPage({ params, searchParams }: Props) {
         <p className="actions">
           <Link className="tap" href={`/farms/${farmId}/edit/plantings/${plantingId}`}>
             {t("change")}
+          </Link>
+          <Link className="tap" href={`/farms/${farmId}/plantings/${plantingId}/what-if`}>
+            {whatIf("link")}
           </Link>
         </p>
       </Row>

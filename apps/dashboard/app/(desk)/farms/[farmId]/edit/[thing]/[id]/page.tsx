@@ -8,7 +8,7 @@ import { isThing, planOf, schemas, startOf } from "../../../../../../../features
 import { Form } from "../../../../../../../features/forms/Form.tsx";
 import { viewOf } from "../../../../../../../features/forms/view.ts";
 import { formWords, frameWords } from "../../../../../../../features/forms/words.ts";
-import { call } from "../../../../../../../server/api.ts";
+import { call, callTagged } from "../../../../../../../server/api.ts";
 import { agentSeat } from "../../../../../../../server/seat.ts";
 import { Row } from "../../../../../../../ui/Row.tsx";
 
@@ -33,10 +33,12 @@ export default async function EditPage({ params, searchParams }: Props) {
     getTranslations("things"),
   ]);
   if (!isThing(thing)) notFound();
-  const farm = await call(farmRoutes.getFarm, { params: { officeId, farmId } });
-  const stored = farm[thing].find((one) => one.id === id);
   const fresh = id === "new";
-  if (!fresh && !stored) notFound();
+  const [farm, read] = await Promise.all([
+    call(farmRoutes.getFarm, { params: { officeId, farmId } }),
+    fresh ? null : callTagged(farmRoutes[thing].get, { params: { officeId, farmId, id } }),
+  ]);
+  const stored = read?.value;
   const plan = planOf(thing, farm);
   const [words, frame] = await Promise.all([formWords(thing), frameWords()]);
   const units = farm.farm.units;
@@ -64,7 +66,13 @@ export default async function EditPage({ params, searchParams }: Props) {
           </p>
         ) : (
           <Form
-            action={saveThing.bind(null, { farmId, thing, id: fresh ? null : id, units })}
+            action={saveThing.bind(null, {
+              farmId,
+              thing,
+              id: fresh ? null : id,
+              tag: read?.tag ?? null,
+              units,
+            })}
             sections={viewOf(
               plan,
               schemas[thing],
