@@ -33,6 +33,8 @@ export async function closeBrowser(): Promise<void> {
 }
 
 interface Wanted {
+  /** Of the browser, as it asks for pages; American English unless said. */
+  locale?: string;
   width?: number;
   theme?: "light" | "dark";
   /** Signed in as; nobody where left out. */
@@ -49,13 +51,18 @@ export interface Seen {
 const sessions = new Map<Role, Awaited<ReturnType<BrowserContext["cookies"]>>>();
 
 /** A fresh window. Hashing a password is slow on purpose, so each person signs in once for all tests. */
-export async function openPage({ width = 1440, theme = "light", role }: Wanted = {}): Promise<Seen> {
+export async function openPage({
+  width = 1440,
+  theme = "light",
+  role,
+  locale = "en-US",
+}: Wanted = {}): Promise<Seen> {
   const context = await (await openBrowser()).newContext({
     baseURL: inject("dashboardUrl"),
     viewport: { width, height: width < 500 ? 844 : 900 },
     colorScheme: theme,
     timezoneId: "America/Chicago",
-    locale: "en-US",
+    locale,
   });
   context.setDefaultTimeout(30_000);
   const page = await context.newPage();
@@ -78,9 +85,9 @@ export async function openPage({ width = 1440, theme = "light", role }: Wanted =
 async function signIn(page: Page, role: Role): Promise<void> {
   const { email, password } = inject(role);
   await page.goto("/sign-in");
-  await page.getByLabel("E-mail").fill(email);
-  await page.getByLabel("Password").fill(password);
-  await page.getByRole("button", { name: "Sign in" }).click();
+  await page.locator("input[name=email]").fill(email);
+  await page.locator("input[name=password]").fill(password);
+  await page.locator("button.press").click();
   await page.waitForURL(role === "agent" ? "**/round" : "**/today");
 }
 

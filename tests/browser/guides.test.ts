@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
-import { AxeBuilder } from "@axe-core/playwright";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { violations } from "./axe.ts";
 import { closeBrowser, keepPicture, openPage, overflow, type Seen } from "./browser.ts";
 
 /** The office's own guide: typed with a gap, mended, used, left and put away; and one from a file. */
@@ -20,10 +20,6 @@ describe.each([390, 1440])("at %i px", (width) => {
   });
   afterAll(() => seen.context.close());
 
-  const violations = async () =>
-    (
-      await new AxeBuilder({ page: seen.page }).withTags(["wcag2a", "wcag2aa", "wcag22aa"]).analyze()
-    ).violations.map((v) => `${v.id}: ${v.nodes.map((n) => n.target.join(" ")).join(", ")}`);
   const group = (name: string) => seen.page.getByRole("group", { name, exact: true });
   const typeClass = async (place: number, name: string, low: string, high: string, response: string) => {
     const row = group("Nutrient 1").getByRole("group", { name: `Class ${place}`, exact: true });
@@ -63,7 +59,7 @@ describe.each([390, 1440])("at %i px", (width) => {
     expect(await page.getByLabel("Title").inputValue()).toBe(title);
     expect(await group("Class 3").getByLabel("From", { exact: true }).inputValue()).toBe("61");
     await keepPicture(page, `guide-form-${width}`);
-    expect(await violations()).toEqual([]);
+    expect(await violations(seen.page)).toEqual([]);
     expect(await overflow(page)).toBe(0);
 
     await low.fill("31");
@@ -85,7 +81,7 @@ describe.each([390, 1440])("at %i px", (width) => {
     expect(await page.getByLabel("Cold counts below").inputValue()).toBe(floor);
     await page.goto("/guides");
     expect(await page.locator("#own tbody tr").filter({ hasText: title }).innerText()).toContain("in use");
-    expect(await violations()).toEqual([]);
+    expect(await violations(seen.page)).toEqual([]);
 
     // Put away while it is in use: the office goes back to the guides held here, and no draft names what is gone.
     await page.goto(`/guides/${id}`);
@@ -131,7 +127,7 @@ describe.each([390, 1440])("at %i px", (width) => {
     expect(said).toContain("It leaves a gap above the class below it. Accepted: 25.");
     expect(said).toContain("nutrients.P.classes.1.low");
     await keepPicture(page, `guide-file-${width}`);
-    expect(await violations()).toEqual([]);
+    expect(await violations(seen.page)).toEqual([]);
     expect(await overflow(page)).toBe(0);
 
     own.nutrients.P.classes[1].low -= 3;

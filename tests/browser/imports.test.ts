@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
-import { AxeBuilder } from "@axe-core/playwright";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { readCsv } from "../../packages/services/src/imports/csv.ts";
+import { violations } from "./axe.ts";
 import { closeBrowser, keepPicture, openPage, overflow, type Seen } from "./browser.ts";
 
 /** A laboratory's file on the screen: asked once, remembered, its progress, its stop, and the list of what was refused. */
@@ -37,10 +37,6 @@ describe.each([390, 1440])("at %i px", (width) => {
     await page.getByRole("combobox", { name: "Laboratory" }).fill(lab);
     await page.getByRole("button", { name: "Read the file" }).click();
   };
-  const violations = async () =>
-    (
-      await new AxeBuilder({ page: seen.page }).withTags(["wcag2a", "wcag2aa", "wcag22aa"]).analyze()
-    ).violations.map((v) => `${v.id}: ${v.nodes.map((n) => n.target.join(" ")).join(", ")}`);
   const head = "Sampled,Bed,Depth (in),Sample,pH,P,K,Ca,Mg lb/A";
 
   test("what the file does not say is asked in groups, answered in one go, and not asked at the next file", async () => {
@@ -48,7 +44,7 @@ describe.each([390, 1440])("at %i px", (width) => {
     await choose(`${head}\n2025-04-14,${bed},8,Q${run},6.4,30,120,1500,260\n`);
     await page.getByRole("heading", { name: "What the file does not say" }).waitFor();
     await keepPicture(page, `import-questions-${width}`);
-    expect(await violations()).toEqual([]);
+    expect(await violations(seen.page)).toEqual([]);
     expect(await overflow(page)).toBe(0);
     const group = (name: string) => page.getByRole("group", { name, exact: true });
     await group("Units").getByLabel("For all that are open here").selectOption("ppm");
@@ -71,7 +67,7 @@ describe.each([390, 1440])("at %i px", (width) => {
     await choose(`${head}\n2025-05-14,${bed},8,R${run},6.4,30,120,1500,260\n`);
     await page.getByText(`9 of 9 columns are read as the last time for ${lab}.`).waitFor();
     await keepPicture(page, `import-remembered-${width}`);
-    expect(await violations()).toEqual([]);
+    expect(await violations(seen.page)).toEqual([]);
 
     // Changed, it is asked again, and of that column alone.
     await page.getByText("Change how the columns are read").click();
@@ -128,7 +124,7 @@ describe.each([390, 1440])("at %i px", (width) => {
     expect(await bar.getAttribute("max")).toBe("5000");
     expect(await bar.getAttribute("aria-valuetext")).toMatch(/ of 5,000 rows$/);
     await keepPicture(page, `import-progress-${width}`);
-    expect(await violations()).toEqual([]);
+    expect(await violations(seen.page)).toEqual([]);
 
     // Stopped before its end: nothing of it is there, and the file can be read again.
     await page.getByRole("button", { name: "Stop" }).click();

@@ -41,7 +41,7 @@ test("the round is walked, opened and set aside without a mouse", async () => {
   await page.keyboard.press("j");
   expect(await focused()).toBe(hrefs[1]);
   await page.keyboard.press("s");
-  expect(await page.evaluate(() => document.activeElement?.getAttribute("type"))).toBe("date");
+  await expect.poll(() => page.evaluate(() => document.activeElement?.getAttribute("type"))).toBe("date");
   const far = new Date(Date.now() + 20 * 86_400_000);
   await page.keyboard.type(
     [far.getUTCMonth() + 1, far.getUTCDate()].map((n) => String(n).padStart(2, "0")).join("") +

@@ -1,6 +1,6 @@
-import { AxeBuilder } from "@axe-core/playwright";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { violations } from "./axe.ts";
 import { closeBrowser, keepPicture, openPage, overflow, type Seen } from "./browser.ts";
 import { findScreens, type Screen } from "./screens.ts";
 
@@ -9,7 +9,6 @@ import { findScreens, type Screen } from "./screens.ts";
  * theme at each width and writes the pictures to tests/.output/screens; the daily run takes each theme and width once.
  */
 
-const WCAG = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
 const pictures = process.env.PITH_SCREENS !== undefined;
 const LOOKS = [
   { theme: "light", width: 390 },
@@ -23,6 +22,8 @@ const LOOKS = [
 ] as const;
 /** While one page is looked at, the next is loaded. */
 const WINDOWS = 3;
+/** Far more than any screen takes; a window that hangs that long is left, and its screen looked at in another, once. */
+const PATIENCE_MS = 90_000;
 
 let screens: Screen[];
 const found = { looks: [] as string[], wide: [] as string[] };
@@ -37,12 +38,30 @@ afterAll(closeBrowser);
 /** Takes the next screen until none waits, each in its person's window: opening one costs more than a page. */
 async function walk(waiting: Screen[]): Promise<void> {
   const windows = new Map<Screen["role"], Seen>();
-  for (let screen = waiting.shift(); screen; screen = waiting.shift()) {
+  const lookIn = async (screen: Screen) => {
     const seen = windows.get(screen.role) ?? (await openPage({ role: screen.role }));
     windows.set(screen.role, seen);
-    await look(seen, screen);
+    await inTime(look(seen, screen), screen.name);
+  };
+  for (let screen = waiting.shift(); screen; screen = waiting.shift()) {
+    const here = screen;
+    await lookIn(here).catch((error) => {
+      if (!(error instanceof Hung)) throw error;
+      windows.delete(here.role);
+      return lookIn(here);
+    });
   }
   for (const { context } of windows.values()) await context.close();
+}
+
+class Hung extends Error {}
+
+async function inTime(work: Promise<void>, name: string): Promise<void> {
+  let timer: NodeJS.Timeout | undefined;
+  const late = new Promise<never>((_, give) => {
+    timer = setTimeout(() => give(new Hung(`the window hung at ${name}`)), PATIENCE_MS);
+  });
+  await Promise.race([work, late]).finally(() => clearTimeout(timer));
 }
 
 async function look({ page, errors }: Seen, { name, path, alike }: Screen): Promise<void> {
@@ -89,19 +108,6 @@ const thinOut = (page: Page, alike: string): Promise<void> =>
     },
     [alike, 8] as const,
   );
-
-async function violations(page: Page): Promise<string[]> {
-  const { violations } = await new AxeBuilder({ page })
-    // No page of ours holds another's, so nothing needs a blank window to be put together in.
-    .setLegacyMode()
-    // What passed is not wanted in words: writing it down takes longer than finding it.
-    .options({ resultTypes: ["violations"] })
-    .withTags(WCAG)
-    .analyze();
-  return violations.map(
-    ({ id, nodes }) => `${id} at ${nodes.map((node) => node.target.join(" ")).join(", ")}`,
-  );
-}
 
 /** What measures itself in the page has had a frame to do so. */
 async function resize(page: Page, width: number): Promise<void> {

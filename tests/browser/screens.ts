@@ -35,7 +35,11 @@ export async function findScreens(): Promise<Screen[]> {
   const { page } = agent;
   await page.goto("/round");
   const draft = await hrefOf(page, "[data-entry]");
-  await page.goto("/round?show=all");
+  await page.goto("/round?show=all", { waitUntil: "networkidle" });
+  // What lacks a measurement presses least: it stands pages further down.
+  while ((await page.locator(".draft:has(.unknown)").count()) === 0) {
+    await page.goto(await hrefOf(page, 'a[href*="after="]'), { waitUntil: "networkidle" });
+  }
   const unsure = await hrefOf(page, ".draft:has(.unknown) [data-entry]");
 
   // The farmer's first open advice; where the demo office has issued none, the agent issues one of that farm.
@@ -54,13 +58,13 @@ export async function findScreens(): Promise<Screen[]> {
   const bed = await hrefOf(page, "#beds tbody th a");
   // One advice with a soil's ranges, one with a season's table, one with the shed's blend.
   const draftOf = async (rule: string) => {
-    await page.goto(`/round?farm=${farmId}`);
-    return hrefOf(page, `.draft:has-text("${rule}") [data-entry]`);
+    await page.goto(`/round?farm=${farmId}&rule=${rule}`);
+    return hrefOf(page, "[data-entry]");
   };
   const [soil, feeding, shed] = [
-    await draftOf("Soil reading"),
-    await draftOf("Feeding"),
-    await draftOf("The shed"),
+    await draftOf("soil-reading"),
+    await draftOf("feeding"),
+    await draftOf("shed"),
   ];
   await page.goto(farm);
   // The planting with most to draw: a season before it, a sign with a photograph, a spraying.
@@ -75,6 +79,7 @@ export async function findScreens(): Promise<Screen[]> {
   await agent.context.close();
   await farmer.context.close();
 
+  const idIn = (href: string) => href.split("/").at(-1) ?? "";
   const as = (role: Role) => (name: string, path: string) => ({ name, role, path });
   const [mine, theirs] = [as("agent"), as("farmer")];
   return [
@@ -89,6 +94,8 @@ export async function findScreens(): Promise<Screen[]> {
     // One farm's part: the checks look at every letter, and one entry is like another.
     mine("round", `/round?farm=${farmId}`),
     mine("round-all", `/round?show=all&farm=${farmId}`),
+    mine("round-grouped", `/round?farm=${farmId}&group=rule`),
+    mine("round-several", `/round/several?id=${idIn(draft)}&id=${idIn(unsure)}&id=${idIn(soil)}`),
     mine("office", "/office"),
     mine("people", "/office/people"),
     mine("audit", "/office/audit"),
@@ -136,6 +143,7 @@ export async function findScreens(): Promise<Screen[]> {
     mine("guide-form", "/guides/new/form"),
     mine("guide-file", "/guides/new/file"),
     mine("planting", planting),
+    mine("what-if", `${planting}/what-if?cover=low-tunnel&k2oKgPerHa=60`),
     mine("import", `${farm}/import`),
     mine("imported", imported),
     mine("draft", draft),

@@ -72,7 +72,7 @@ test.each(["A4", "Letter"])("on %s it is one page with its cautions and nothing 
 
 test("a content's pin stands within the field of its class", async () => {
   const { page } = agent;
-  await page.goto(`/round?farm=${farm.split("/")[2]}`);
+  await page.goto(`/round?farm=${farm.split("/")[2]}&shown=500`);
   await page.locator('.draft:has-text("Soil reading") [data-entry]').first().click();
   await page.locator(".range").first().waitFor();
   const rods = await page.locator(".range").evaluateAll((all) =>

@@ -1,10 +1,10 @@
 import { type ChildProcess, spawn } from "node:child_process";
 import { once } from "node:events";
-import { fileURLToPath } from "node:url";
 import { type Db, openDatabase } from "@pith/db";
 import { adviseAgain, getDraft, getRound, issueDraft, verifyLedger } from "@pith/services";
 import postgres, { type Sql } from "postgres";
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { bundleProgram } from "../../infra/programs.mjs";
 import { makeSeason, NOW, type Season } from "../ledger/season.ts";
 import { freshDatabase, type TestDatabase } from "../support/database.ts";
 
@@ -13,7 +13,7 @@ import { freshDatabase, type TestDatabase } from "../support/database.ts";
  * takes, and ended there. Whatever the write, nothing of the entry is left, and the next issue succeeds.
  */
 
-const ISSUE_ONCE = fileURLToPath(new URL("issueOnce.ts", import.meta.url));
+const ISSUE_ONCE = await bundleProgram("tests/faults/issueOnce.ts");
 
 let database: TestDatabase;
 let db: Db;
@@ -98,7 +98,7 @@ test.each(POINTS)("killed %s, nothing of the entry is left", async (_, lock) => 
   const { officeId, actor } = season.agent;
   const input = JSON.stringify({ officeId, actor, draftId, stateSha256, now: NOW });
   await killAt(lock, () =>
-    spawn(process.execPath, ["--import", "tsx", ISSUE_ONCE, database.appUrl, input], { stdio: "ignore" }),
+    spawn(process.execPath, [ISSUE_ONCE, database.appUrl, input], { stdio: "ignore" }),
   );
   expect(await counts()).toEqual(before);
   expect(await verifyLedger(season.agent)).toMatchObject({ whole: true, entries: 1 });

@@ -1,15 +1,14 @@
 import { type ChildProcess, fork } from "node:child_process";
 import { createHash, randomUUID } from "node:crypto";
 import { once } from "node:events";
-import { chmodSync, mkdirSync, mkdtempSync, rmSync } from "node:fs";
+import { chmodSync, mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { fileURLToPath } from "node:url";
 import { appUrl, migrate } from "@pith/db/migrate";
-import { build } from "esbuild";
 import postgres, { type Sql } from "postgres";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { startServer } from "../../infra/postgres/server.mjs";
+import { bundleProgram } from "../../infra/programs.mjs";
 import { soak } from "../support/soak.ts";
 
 /**
@@ -17,7 +16,6 @@ import { soak } from "../support/soak.ts";
  * afterwards, whole and once; what was not is sent again, as a device does, and then it is there once as well.
  */
 
-const root = (path: string) => fileURLToPath(new URL(`../../${path}`, import.meta.url));
 const SECRET = "pith_a-key-for-this-test-alone";
 const PASSWORDS = {
   appPassword: "app-of-this-test",
@@ -36,7 +34,7 @@ let api: { child: ChildProcess; port: number };
 beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), "pith-killed-"));
   chmodSync(folder, 0o711);
-  script = await bundled();
+  script = await bundleProgram("tests/faults/readingsApi.ts");
   server = await startServer({ dataDir: join(folder, "data") });
   await migrate({ adminUrl: server.adminUrl, ...PASSWORDS });
   await withOwner(async (sql) => {
@@ -58,31 +56,6 @@ afterAll(async () => {
   await server?.stop();
   rmSync(folder, { recursive: true, force: true });
 });
-
-/** In one file, because starting it from source takes longer than what is tried. */
-async function bundled(): Promise<string> {
-  const out = root("node_modules/.cache/pith-faults");
-  mkdirSync(out, { recursive: true });
-  const outfile = join(out, `readings-${process.pid}.mjs`);
-  await build({
-    entryPoints: [root("tests/faults/readingsApi.ts")],
-    outfile,
-    bundle: true,
-    format: "esm",
-    platform: "node",
-    logLevel: "error",
-    plugins: [
-      {
-        name: "ours-inside-others-outside",
-        setup: (on) =>
-          on.onResolve({ filter: /^[^./]/ }, ({ path, kind }) =>
-            kind === "entry-point" || path.startsWith("@pith/") ? undefined : { path, external: true },
-          ),
-      },
-    ],
-  });
-  return outfile;
-}
 
 async function withOwner<T>(work: (sql: Sql) => Promise<T>): Promise<T> {
   const sql = postgres(server.adminUrl, { max: 1, onnotice: () => {} });
@@ -197,6 +170,7 @@ test.each(KILLS)(
       expect(await countOf()).toBe(before + batches.length * BATCH);
     }
   },
+  soak(120_000, 3_600_000),
 );
 
 const pause = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));

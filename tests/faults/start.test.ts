@@ -5,8 +5,10 @@ import { createServer } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { afterAll, afterEach, beforeEach, describe, expect, inject, test } from "vitest";
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, inject, test } from "vitest";
+import { buildDashboard, dashboardIsBuilt } from "../../infra/build.mjs";
 import { readPostmaster } from "../../infra/postgres/leftover.mjs";
+import { openFamily } from "../../infra/process/family.mjs";
 import { identityOf } from "../../infra/process/identity.mjs";
 import { takeLock } from "../../infra/process/lock.mjs";
 import { findFreePort } from "../../infra/process/ports.mjs";
@@ -28,6 +30,14 @@ function makeFolder(): string {
 }
 
 let folder: string;
+
+// What is tried is a start, and a start builds where nothing is built: alone, in whichever test comes first.
+beforeAll(async () => {
+  const { signal } = new AbortController();
+  const logs = makeFolder();
+  if (!dashboardIsBuilt()) await buildDashboard(openFamily({ folder: logs, signal }), signal);
+  rmSync(logs, { recursive: true, force: true });
+}, 400_000);
 
 beforeEach(async () => {
   folder = makeFolder();

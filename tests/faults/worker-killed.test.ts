@@ -1,19 +1,19 @@
 import { type ChildProcess, spawn } from "node:child_process";
 import { once } from "node:events";
-import { fileURLToPath } from "node:url";
 import { type Db, openDatabase } from "@pith/db";
 import { adviseAgain, wantJob } from "@pith/services";
 import postgres, { type Sql } from "postgres";
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test, vi } from "vitest";
 import { openMail } from "../../apps/api/src/worker/openMail.ts";
 import { startWorker } from "../../apps/api/src/worker/startWorker.ts";
+import { bundleProgram } from "../../infra/programs.mjs";
 import { makeSeason, NOW, type Season } from "../ledger/season.ts";
 import { freshDatabase, type TestDatabase } from "../support/database.ts";
 import { asOffice } from "../support/factories.ts";
 
 /** A worker is killed (SIGKILL) in the middle of a job, held there by a lock: the next one does it, and it is done once. */
 
-const WORKER = fileURLToPath(new URL("../../apps/api/src/entry-worker.ts", import.meta.url));
+const WORKER = await bundleProgram("apps/api/src/entry-worker.ts");
 
 let database: TestDatabase;
 let db: Db;
@@ -48,7 +48,7 @@ const until = <T>(look: () => Promise<T>) => vi.waitFor(look, { timeout: 60_000,
 async function midJob(meanwhile: (worker: ChildProcess) => Promise<void>): Promise<void> {
   await owner.begin(async (tx) => {
     await tx`lock table drafts in share mode`;
-    const child = spawn(process.execPath, ["--import", "tsx", WORKER], {
+    const child = spawn(process.execPath, [WORKER], {
       env: {
         PATH: process.env.PATH,
         NODE_ENV: "production",

@@ -197,6 +197,20 @@ describe("an answer", () => {
     expect(await verifyLedger(season.agent)).toMatchObject({ whole: true, entries: 4 });
   });
 
+  test("whose writer saw an earlier one stand is refused once another has come, and taken once they saw that", async () => {
+    const season = await makeSeason(db);
+    const { id } = await issue(season, "irrigate");
+    const cannot = { kind: "cannot", actual: null } as const;
+    const by = await answerAdvisory(season.agent, id, { ...cannot, reason: "called", answerSeen: null });
+    await expect(
+      answerAdvisory(season.farmer, id, { ...cannot, reason: "flooded", answerSeen: null }),
+    ).rejects.toMatchObject({ code: "changed" });
+    expect((await entriesOf(season)).length).toBe(2);
+    const answerSeen = by.answer?.ledgerSeq ?? null;
+    const mine = await answerAdvisory(season.farmer, id, { ...cannot, reason: "flooded", answerSeen });
+    expect(mine.answer).toMatchObject({ reason: "flooded", ledgerSeq: 3 });
+  });
+
   test("that says done but not what, how much or where is refused, and nothing is written", async () => {
     const season = await makeSeason(db);
     const fed = await issue(season, "feeding");

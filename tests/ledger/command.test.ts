@@ -2,18 +2,18 @@ import { spawn } from "node:child_process";
 import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { fileURLToPath } from "node:url";
 import { type Db, openDatabase } from "@pith/db";
 import { exportOffice, makeCheckpoint } from "@pith/services";
 import postgres from "postgres";
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { bundleProgram } from "../../infra/programs.mjs";
 import { freshDatabase, type TestDatabase } from "../support/database.ts";
 import { asLead, fileOf, someKey } from "./lead.ts";
 import { issue, makeSeason, type Season } from "./season.ts";
 
 /** `npm run ledger` as a person runs it: what it prints and how it exits. */
 
-const COMMAND = fileURLToPath(new URL("../../infra/cli/ledger.ts", import.meta.url));
+const COMMAND = await bundleProgram("infra/cli/ledger.ts");
 
 let database: TestDatabase;
 let db: Db;
@@ -35,7 +35,7 @@ function run(
   url = database.appUrl,
 ): Promise<{ code: number | null; out: string; err: string }> {
   return new Promise((resolve, reject) => {
-    const child = spawn(process.execPath, ["--import", "tsx", COMMAND, ...args], {
+    const child = spawn(process.execPath, [COMMAND, ...args], {
       env: { ...process.env, DATABASE_URL_APP: url },
     });
     let out = "";

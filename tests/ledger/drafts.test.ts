@@ -19,7 +19,7 @@ import { freshDatabase, type TestDatabase } from "../support/database.ts";
 import { asOffice } from "../support/factories.ts";
 import { goOnTo, issue, makeSeason } from "./season.ts";
 
-const message = { key: "common.whole-season", params: {} };
+const message = { key: "set-out.ends.none", params: {} };
 type Advice = Extract<Answer, { kind: "advice" }>;
 const advice = (over: Partial<Advice> = {}): Advice => ({
   kind: "advice",
@@ -35,7 +35,7 @@ const advice = (over: Partial<Advice> = {}): Advice => ({
   evidence: [],
   grade: "moderate",
   limits: [],
-  cautions: [{ id: "a", version: 1, severity: "care", text: { en: "A" } }],
+  cautions: [{ id: "a", version: 1, severity: "care", text: { en: "A", es: "A" } }],
   wouldChange: [],
   cases: [],
   expected: { kind: "watering", date: "2026-07-06", minutes: 90 },
@@ -56,12 +56,17 @@ describe("a draft is replaced", () => {
     ["where the decision changed", { decision: { code: "wait", text: message } }, true],
     [
       "where a caution is new",
-      { cautions: [...advice().cautions, { id: "b", version: 1, severity: "danger", text: { en: "B" } }] },
+      {
+        cautions: [
+          ...advice().cautions,
+          { id: "b", version: 1, severity: "danger", text: { en: "B", es: "B" } },
+        ],
+      },
       true,
     ],
     [
       "where a caution has a new version",
-      { cautions: [{ id: "a", version: 2, severity: "care", text: { en: "A!" } }] },
+      { cautions: [{ id: "a", version: 2, severity: "care", text: { en: "A!", es: "A!" } }] },
       true,
     ],
     ["not where a date moved by 1 day", { window: at("2026-07-07") }, false],

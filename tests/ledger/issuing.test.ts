@@ -47,7 +47,7 @@ describe("an advice whose window goes by unanswered", () => {
     clock.now = new Date(Date.parse(end) - 60_000).toISOString();
     expect((await getAdvisory(farmer, id)).status).toBe("issued");
     expect(await stands()).toEqual([id]);
-    expect((await listFarms(agent)).farms[0]?.unanswered).toBe(1);
+    expect((await listFarms(agent, {})).farms[0]?.unanswered).toBe(1);
 
     clock.now = end;
     expect((await getAdvisory(farmer, id)).status).toBe("expired");
@@ -56,7 +56,7 @@ describe("an advice whose window goes by unanswered", () => {
       id,
       status: "expired",
     });
-    expect((await listFarms(agent)).farms[0]?.unanswered).toBe(0);
+    expect((await listFarms(agent, {})).farms[0]?.unanswered).toBe(0);
 
     // The night's job writes down what is so already, once, and adds nothing to the chain.
     const before = await newestEntry(season);

@@ -153,8 +153,13 @@ describe("a farmer", () => {
     const other = await makeFarm(db, season.office, { name: "High Fell" });
     const { farmer, agent } = season;
     const water = await issue(season, "irrigate", "Mind the gate");
-    expect((await listFarms(farmer)).farms.map((f) => f.name)).toEqual(["Low Fell"]);
-    expect((await listFarms(agent)).farms.map((f) => f.name)).toEqual(["High Fell", "Low Fell"]);
+    expect((await listFarms(farmer, {})).farms.map((f) => f.name)).toEqual(["Low Fell"]);
+    expect((await listFarms(agent, {})).farms.map((f) => f.name)).toEqual(["High Fell", "Low Fell"]);
+    // Page by page, each once.
+    const first = await listFarms(agent, { limit: "1" });
+    const second = await listFarms(agent, { limit: "1", after: first.next ?? "" });
+    expect([...first.farms, ...second.farms].map((f) => f.name)).toEqual(["High Fell", "Low Fell"]);
+    expect(second.next).toBeNull();
     expect((await listAdvisories(farmer, {})).advisories).toMatchObject([
       { id: water.id, issuedBy: "Iva Moorhen", note: "Mind the gate", subjectName: "North valve" },
     ]);
@@ -170,7 +175,7 @@ describe("a farmer", () => {
     ]) {
       await expect(tried).rejects.toMatchObject({ code: "forbidden" });
     }
-    expect((await listFarms(farmer)).farms[0]).toMatchObject({ openDrafts: 0, unanswered: 1 });
+    expect((await listFarms(farmer, {})).farms[0]).toMatchObject({ openDrafts: 0, unanswered: 1 });
   });
 
   test("of another office finds nothing of ours, the same as what is not there", async () => {

@@ -19,7 +19,8 @@ const filesUnder = (folder: string, end: string): string[] =>
 const said = [
   "README.md",
   ...filesUnder("docs", ".md"),
-  ...filesUnder("packages/rules/src/text", ".ts"),
+  // A working names its symbols; what they are held to be stands in the register, below.
+  ...filesUnder("packages/rules/src/text", ".ts").filter((file) => !file.includes("es/working/")),
   ...filesUnder("infra/cli", ".ts"),
 ];
 

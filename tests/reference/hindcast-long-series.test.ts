@@ -20,9 +20,10 @@ interface Ran {
 
 /** Runs the command as `npm run hindcast` does. */
 async function hindcast(...args: string[]): Promise<Ran> {
-  const tsx = resolve(REPOSITORY, "node_modules/tsx/dist/cli.mjs");
   try {
-    const run = promisify(execFile)(process.execPath, [tsx, COMMAND, ...args], { cwd: REPOSITORY });
+    const run = promisify(execFile)(process.execPath, ["infra/run.mjs", COMMAND, ...args], {
+      cwd: REPOSITORY,
+    });
     return { code: 0, ...(await run) };
   } catch (error) {
     const { code, stdout, stderr } = error as { code: number; stdout: string; stderr: string };

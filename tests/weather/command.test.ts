@@ -1,14 +1,15 @@
 import { spawn } from "node:child_process";
-import { fileURLToPath } from "node:url";
 import { type Db, openDatabase, weatherSources } from "@pith/db";
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { bundleProgram } from "../../infra/programs.mjs";
 import { freshDatabase, type TestDatabase } from "../support/database.ts";
 import { asOffice, makeFarm, makeOffice, makeSite } from "../support/factories.ts";
 import { file, says, startService } from "./service.ts";
 
 /** Pulling as a process: by the clock of the API, and by hand. */
 
-const ROOT = fileURLToPath(new URL("../..", import.meta.url));
+const WEATHER = await bundleProgram("infra/cli/weather.ts");
+const API = await bundleProgram("apps/api/src/entry-node.ts");
 let database: TestDatabase;
 let db: Db;
 let service: Awaited<ReturnType<typeof startService>>;
@@ -30,8 +31,7 @@ afterAll(async () => {
 
 /** Runs it until it ends, or until it says what `until` knows; then asks it to end. */
 function run(program: string, args: string[], env: Record<string, string>, until?: RegExp) {
-  const child = spawn(process.execPath, ["--import", "tsx", program, ...args], {
-    cwd: ROOT,
+  const child = spawn(process.execPath, [program, ...args], {
     env: { NODE_ENV: "production", PATH: process.env.PATH, DATABASE_URL_APP: database.appUrl, ...env },
   });
   let out = "";
@@ -51,11 +51,10 @@ const forecasts = () => ({
   PITH_FORECAST_CONTACT: "office@aldertarn.example",
   PITH_FORECAST_URL: service.baseUrl,
 });
-const weather = (args: string[], env: Record<string, string> = forecasts()) =>
-  run("infra/cli/weather.ts", args, env);
+const weather = (args: string[], env: Record<string, string> = forecasts()) => run(WEATHER, args, env);
 const api = (env: Record<string, string>, until?: RegExp) =>
   run(
-    "apps/api/src/entry-node.ts",
+    API,
     [],
     {
       DATABASE_URL_AUTH: database.authUrl,
