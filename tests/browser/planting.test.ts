@@ -50,6 +50,37 @@ test("a planting's season says beside each drawn line when it was, as the planti
   );
 });
 
+test("its stages stay drawn when their advice is put off for the round, and when it is issued", async () => {
+  const { page } = seen;
+  await openFarm("Low Fell");
+  await page.locator("#plantings").getByRole("link", { name: "Marrow Bell" }).first().click();
+  await page.getByRole("heading", { level: 1, name: "Marrow Bell" }).waitFor();
+  const planting = page.url();
+  const coloured = page.locator("#timeline .lane").filter({ hasText: "first coloured fruit" });
+  const said = await coloured.locator(".lane-when").innerText();
+  const now = page.locator(".season-now a");
+  await now.click();
+  await page.waitForURL(/\/(drafts|issued)\//);
+  // Another file of tests may have issued it before.
+  if (page.url().includes("/drafts/")) {
+    await page.getByText("Set aside", { exact: true }).first().click();
+    await page.getByLabel("Until").fill(addDays(new Date().toISOString().slice(0, 10), 7));
+    await page.getByRole("button", { name: "Set aside" }).click();
+    await page.getByText(/^Set aside until/).waitFor();
+    const draft = page.url();
+    await page.goto(planting);
+    expect(await coloured.locator(".lane-when").innerText()).toBe(said);
+    expect(await page.locator("#drafts").getByText("set aside until").count()).toBe(1);
+    await page.goto(draft);
+    await page.getByRole("button", { name: "Issue this advice" }).click();
+    await page.waitForURL("**/issued/**");
+  }
+  await page.goto(planting);
+  // It was computed again when it was issued, and a day that moves by one is no other advice.
+  expect(await coloured.locator(".lane-when").innerText()).toMatch(/^about .+, .+ to .+$/);
+  expect(await now.getAttribute("href")).toMatch(/^\/issued\//);
+});
+
 test("a cleared planting of a season before keeps its own drawing, with its pickings and without today", async () => {
   const { page } = seen;
   await openFarm("Low Fell");

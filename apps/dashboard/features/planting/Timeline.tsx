@@ -62,11 +62,8 @@ async function LaneName({ lane, reader }: { lane: Lane; reader: Reader }) {
   const t = await getTranslations("timeline");
   if (lane.name === null) return t(`lanes.${lane.id}` as "lanes.sown");
   if ("stage" in lane.name) return render(lane.name.stage, reader);
-  return (
-    <Link href={`/drafts/${lane.draftId}`}>
-      <RuleName id={lane.name.rule} />
-    </Link>
-  );
+  const name = <RuleName id={lane.name.rule} />;
+  return lane.href === undefined ? name : <Link href={lane.href}>{name}</Link>;
 }
 
 /** The months by name over a group's lanes, and today's word over its line. */

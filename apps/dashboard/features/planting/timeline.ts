@@ -1,8 +1,9 @@
-import type { DraftDetail, FarmDetail, Planting, Records } from "@pith/contract";
+import type { FarmDetail, Planting, Records } from "@pith/contract";
 import { addDays, type Message } from "@pith/rules";
 import { dayAt } from "../../format/dates.ts";
 import { type Axis, axisOf } from "./axis.ts";
 import { coldNightsOf } from "./coldNights.ts";
+import { type Drawn, WINDOW_RULES } from "./drawn.ts";
 import type { Mark } from "./marks.ts";
 
 /** One planting's season as lanes over one ruled axis of time; without words, so that it can be drawn and told alike. */
@@ -11,8 +12,8 @@ export interface Lane {
   id: string;
   /** A stage or a rule's window names itself; everything else is named by its id. */
   name: { stage: Message } | { rule: string } | null;
-  /** The draft that it comes from. */
-  draftId?: string;
+  /** The advice that it comes from. */
+  href?: string;
   marks: Mark[];
 }
 
@@ -25,27 +26,19 @@ export interface Timeline {
   groups: { id: GroupId; lanes: Lane[] }[];
 }
 
-/** Rules whose windows are a planting's own days; what is due to soil and shed stands with its advice. */
-const WINDOW_RULES = ["sow-by", "hardening", "set-out", "topping", "ripe"];
-
-/** Rules whose whole answers are drawn: stages, cold nights, and windows. */
-export const isDrawn = (ruleId: string): boolean =>
-  ruleId === "stage" || ruleId === "cold-record" || WINDOW_RULES.includes(ruleId);
-
 interface Given {
   planting: Planting;
   detail: FarmDetail;
   records: Records;
-  /** Those of the rules that are drawn. */
-  drafts: DraftDetail[];
+  drawn: Drawn[];
   today: string;
 }
 
 export function timelineOf(given: Given): Timeline {
   const lanes: Record<GroupId, Lane[]> = {
     days: daysOf(given.planting),
-    stages: stagesOf(given.drafts),
-    windows: windowsOf(given.drafts, given.today),
+    stages: stagesOf(given.drawn),
+    windows: windowsOf(given.drawn, given.today),
     happened: happenedOf(given),
   };
   const groups = GROUPS.map((id) => ({ id, lanes: lanes[id].filter((l) => l.marks.length > 0) })).filter(
@@ -73,10 +66,10 @@ function daysOf({ sownOn, plannedSetOutOn, setOutOn, endedOn }: Planting): Lane[
 }
 
 /** Rows of the rule's table of stages: name, how it is known, earliest, likely, latest. */
-function stagesOf(drafts: DraftDetail[]): Lane[] {
-  const draft = drafts.find((one) => one.ruleId === "stage");
-  const answer = draft?.answer;
-  if (!draft || answer?.kind !== "advice") return [];
+function stagesOf(drawn: Drawn[]): Lane[] {
+  const found = drawn.find((one) => one.ruleId === "stage");
+  if (found?.answer.kind !== "advice") return [];
+  const { answer, href } = found;
   const rows = answer.table?.find((table) => table.id === "stages")?.rows ?? [];
   return rows.flatMap(([name, how, low, likely, high], i): Lane[] => {
     if (!isMessage(name) || !isMessage(how)) return [];
@@ -87,18 +80,18 @@ function stagesOf(drafts: DraftDetail[]): Lane[] {
         : noted
           ? [{ kind: "done", on: likely }]
           : [{ kind: "forecast", low, likely, high: typeof high === "string" ? high : null }];
-    return [{ id: `stage-${i}`, name: { stage: name as Message }, draftId: draft.id, marks }];
+    return [{ id: `stage-${i}`, name: { stage: name as Message }, href, marks }];
   });
 }
 
 const isMessage = (cell: unknown): cell is { key: string; params: object } =>
   typeof cell === "object" && cell !== null && "key" in cell;
 
-function windowsOf(drafts: DraftDetail[], today: string): Lane[] {
+function windowsOf(drawn: Drawn[], today: string): Lane[] {
   return WINDOW_RULES.flatMap((ruleId): Lane[] =>
-    drafts
+    drawn
       .filter((one) => one.ruleId === ruleId)
-      .flatMap(({ id, answer }) => {
+      .flatMap(({ href, answer }) => {
         if (answer.kind !== "advice") return [];
         const { from, to } = answer.window;
         if (from === null && to === null) return [];
@@ -106,7 +99,7 @@ function windowsOf(drafts: DraftDetail[], today: string): Lane[] {
           {
             id: ruleId,
             name: { rule: ruleId },
-            draftId: id,
+            href,
             marks: [{ kind: "window", from: from ?? today, to }],
           },
         ];
@@ -114,7 +107,7 @@ function windowsOf(drafts: DraftDetail[], today: string): Lane[] {
   );
 }
 
-function happenedOf({ planting, detail, records, drafts }: Given): Lane[] {
+function happenedOf({ planting, detail, records, drawn }: Given): Lane[] {
   const events = (id: string, days: string[]): Lane => ({
     id,
     name: null,
@@ -152,7 +145,7 @@ function happenedOf({ planting, detail, records, drafts }: Given): Lane[] {
         .map((s) => ({ from: s.on, to: addDays(s.on, s.preHarvestDays) })),
     ),
     events("picked", days(records.harvests)),
-    events("cold", coldNightsOf(drafts)),
+    events("cold", coldNightsOf(drawn)),
     events("noted", days(records.notes)),
   ];
 }

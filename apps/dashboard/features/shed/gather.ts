@@ -35,7 +35,7 @@ export interface Sheet {
   unsaid: Draft[];
 }
 
-const ON_THE_SHEET = new Set(["feeding", "containers", "wood-ash", "lime", "shed"]);
+const ON_THE_SHEET = ["feeding", "containers", "wood-ash", "lime", "shed"];
 /** Spread once and not by the week. */
 const SPREAD_ONCE = new Set(["wood-ash", "lime"]);
 /** Their answers that ask for something to be spread; the others say no, or not yet. */
@@ -60,7 +60,7 @@ export async function gatherSheet({ officeId, role }: Seat, farmId: string): Pro
   const concerns = (one: { ruleId: string; plantingIds: string[] }) =>
     one.ruleId === "shed" || one.ruleId === "lime" || one.plantingIds.some((id) => standing.has(id));
   const issued = newestOfEach(
-    advisories.filter((one) => ON_THE_SHEET.has(one.ruleId) && !GONE.has(one.status) && concerns(one)),
+    advisories.filter((one) => ON_THE_SHEET.includes(one.ruleId) && !GONE.has(one.status) && concerns(one)),
   ).filter((one) => role === "farmer" || one.windowTo === null || one.windowTo >= today);
   const told = new Set(issued.map(keyOf));
   const advice = drafts.filter(
@@ -92,12 +92,17 @@ export async function gatherSheet({ officeId, role }: Seat, farmId: string): Pro
   };
 }
 
+/** Rule by rule: a farm's drafts of all rules are more than one page. What was put off for the round is due all the same. */
 async function openDrafts(officeId: string, farmId: string): Promise<Draft[]> {
-  const { drafts } = await call(adviceRoutes.getRound, {
-    params: { officeId },
-    query: { farmId, all: "yes" },
-  });
-  return drafts.filter((one) => ON_THE_SHEET.has(one.ruleId));
+  const rounds = await Promise.all(
+    ON_THE_SHEET.map((ruleId) =>
+      call(adviceRoutes.getRound, {
+        params: { officeId },
+        query: { farmId, ruleId, all: "yes", setAside: "yes", limit: 1000 },
+      }),
+    ),
+  );
+  return rounds.flatMap(({ drafts }) => drafts);
 }
 
 /** The API names the newest first. */

@@ -7,11 +7,10 @@ const A_FEW = 3;
 
 /** What a rule can decide, and the amounts that its drafts on this farm name, for an order's form. */
 export async function seenOf(officeId: string, farmId: string, ruleId: string) {
-  const { drafts } = await call(adviceRoutes.getRound, {
+  const { drafts: mine } = await call(adviceRoutes.getRound, {
     params: { officeId },
-    query: { farmId, setAside: "yes" },
+    query: { farmId, ruleId, setAside: "yes" },
   });
-  const mine = drafts.filter((draft) => draft.ruleId === ruleId);
   const read = await Promise.all(
     mine.slice(0, A_FEW).map(({ id }) => call(adviceRoutes.getDraft, { params: { officeId, draftId: id } })),
   );

@@ -5,8 +5,9 @@ import { notFound } from "next/navigation";
 import { getTranslations } from "next-intl/server";
 import { AdvisoryList } from "../../../../../../features/advice/AdvisoryList.tsx";
 import { readerOf } from "../../../../../../features/advice/reader.ts";
+import { readDrawn } from "../../../../../../features/planting/drawn.ts";
 import { Timeline } from "../../../../../../features/planting/Timeline.tsx";
-import { isDrawn, timelineOf } from "../../../../../../features/planting/timeline.ts";
+import { timelineOf } from "../../../../../../features/planting/timeline.ts";
 import { ClosedNotice } from "../../../../../../features/records/ClosedNotice.tsx";
 import { RecordLinks } from "../../../../../../features/records/RecordLinks.tsx";
 import { RecordsList } from "../../../../../../features/records/RecordsList.tsx";
@@ -40,7 +41,7 @@ export default async function PlantingPage({ params, searchParams }: Props) {
   const where = { officeId, farmId };
   const [detail, { drafts }, { advisories }, records] = await Promise.all([
     call(farmRoutes.getFarm, { params: where }),
-    call(adviceRoutes.getRound, { params: { officeId }, query: { plantingId, all: "yes" } }),
+    call(adviceRoutes.getRound, { params: { officeId }, query: { plantingId, all: "yes", setAside: "yes" } }),
     call(adviceRoutes.listAdvisories, { params: { officeId }, query: { plantingId } }),
     call(recordRoutes.getRecords, { params: where, query: { plantingId } }),
   ]);
@@ -48,12 +49,7 @@ export default async function PlantingPage({ params, searchParams }: Props) {
   if (!planting) notFound();
   const bed = detail.beds.find((one) => one.id === planting.bedId);
   const site = detail.sites.find((one) => one.id === bed?.siteId);
-  // The drawing reads whole answers; of the rest of the drafts the headline is enough.
-  const drawn = await Promise.all(
-    drafts
-      .filter(({ ruleId }) => isDrawn(ruleId))
-      .map(({ id: draftId }) => call(adviceRoutes.getDraft, { params: { officeId, draftId } })),
-  );
+  const drawn = await readDrawn(officeId, drafts, advisories);
   const stage = drawn.find(({ ruleId }) => ruleId === "stage");
   const today = todayIn(site?.timeZone);
 
@@ -81,11 +77,11 @@ export default async function PlantingPage({ params, searchParams }: Props) {
       <Row id="timeline" side={<h2>{t("timeline")}</h2>} wide>
         {stage && (
           <p className="season-now">
-            <Link href={`/drafts/${stage.id}`}>{stage.said.decision}</Link>
+            <Link href={stage.href}>{stage.decision}</Link>
           </p>
         )}
         <Timeline
-          season={timelineOf({ planting, detail, records, drafts: drawn, today })}
+          season={timelineOf({ planting, detail, records, drawn, today })}
           reader={readerOf(detail)}
           caption={t("timelineCaption", { name: planting.varietyName })}
         />
@@ -103,6 +99,9 @@ export default async function PlantingPage({ params, searchParams }: Props) {
                 <p className="faint">
                   <RuleName id={draft.ruleId} />
                   {draft.kind !== "advice" && <span className="unknown"> · {t(`kinds.${draft.kind}`)}</span>}
+                  {draft.setAsideUntil !== null && draft.setAsideUntil > today && (
+                    <> · {t("asideUntil", { day: dayText(draft.setAsideUntil, today) })}</>
+                  )}
                 </p>
               </li>
             ))}
