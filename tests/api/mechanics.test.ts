@@ -366,3 +366,24 @@ describe("how much", () => {
     await few.as(null).get("/healthz").expect(200);
   });
 });
+
+test("the register of evidence is said in the language asked for; figures and sources stay", async () => {
+  const read = async (language: string) => {
+    const { body } = await api.as(null).get("/v1/rules").set("accept-language", language).expect(200);
+    const { question, claims } = body.rules.find(({ id }: { id: string }) => id === "setting-depth");
+    const claim = claims.find(({ id }: { id: string }) => id === "setting-depth.lodging");
+    return {
+      question,
+      claim,
+      cite: body.sources.find(({ id }: { id: string }) => id === "tifton-1994").cite,
+    };
+  };
+  const [english, spanish] = [await read("fr, en;q=0.5"), await read("es-MX")];
+  expect(english.question).toBe("How deep should these plants be set?");
+  expect(spanish.question).toBe("¿A qué profundidad se deben poner estas plantas?");
+  expect(spanish.claim.finding).toMatch(/los pimientos se acamaron menos/);
+  expect(english.claim.finding).toMatch(/lodged less/);
+  expect(spanish.claim.sources).toEqual(english.claim.sources);
+  expect(spanish.claim.grade).toBe(english.claim.grade);
+  expect(spanish.cite).toBe(english.cite.replace("Abstract.", "Resumen."));
+});

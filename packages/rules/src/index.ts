@@ -18,6 +18,7 @@ export {
   inForce,
   optionOf,
 } from "./evidence/choices.ts";
+export { choiceIn, claimIn, ruleIn, sourceIn } from "./evidence/inLanguage.ts";
 export { type OfficeSource, OfficeSourceSchema } from "./evidence/office.ts";
 export { claims, claimsOf, sources } from "./evidence/register.ts";
 export { type Claim, GRADES, type Grade, SOURCE_KINDS, type Source } from "./evidence/types.ts";

@@ -1,4 +1,5 @@
 import { openRoutes } from "@pith/contract";
+import type { Language } from "@pith/rules";
 import { adviseOnState, computeQuantity, listQuantities, listRules } from "@pith/services";
 import type { App } from "../env.ts";
 
@@ -8,7 +9,7 @@ export function openRoutesOf(app: App) {
   app.openapi(openRoutes.computeQuantity, (c) =>
     c.json(computeQuantity(c.req.valid("param").id, c.req.valid("json")), 200),
   );
-  app.openapi(openRoutes.listRules, (c) => c.json(listRules(), 200));
+  app.openapi(openRoutes.listRules, (c) => c.json(listRules(c.get("language") as Language), 200));
   app.openapi(openRoutes.adviseOnState, (c) => c.json(adviseOnState(c.req.valid("json")), 200));
   app.openapi(openRoutes.me, (c) => {
     const { sessionId: _, ...user } = c.get("person");

@@ -1,7 +1,7 @@
 import type { Claim } from "@pith/rules";
 import { getTranslations } from "next-intl/server";
 
-/** In the language of its sources: what was found, where, how large, how far it carries and what would change the default. */
+/** Where it was found, how large, how far it carries and what would change the default. */
 export async function ClaimFacts({ claim }: { claim: Pick<Claim, ClaimField> }) {
   const t = await getTranslations("evidence");
   return (
@@ -11,17 +11,17 @@ export async function ClaimFacts({ claim }: { claim: Pick<Claim, ClaimField> }) 
       {claim.effect !== null && (
         <>
           <dt>{t("effect")}</dt>
-          <dd lang="en">{claim.effect}</dd>
+          <dd>{claim.effect}</dd>
         </>
       )}
       <dt>{t("design")}</dt>
-      <dd lang="en">{claim.design}</dd>
+      <dd>{claim.design}</dd>
       <dt>{t("size")}</dt>
-      <dd>{claim.size === null ? t("sizeUnsaid") : <span lang="en">{claim.size}</span>}</dd>
+      <dd>{claim.size === null ? t("sizeUnsaid") : claim.size}</dd>
       <dt>{t("limits")}</dt>
-      <dd lang="en">{claim.limits}</dd>
+      <dd>{claim.limits}</dd>
       <dt>{t("wouldChange")}</dt>
-      <dd lang="en">{claim.wouldChange}</dd>
+      <dd>{claim.wouldChange}</dd>
     </dl>
   );
 }

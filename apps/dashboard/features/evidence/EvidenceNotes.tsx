@@ -11,17 +11,13 @@ export async function EvidenceNotes({ ids }: { ids: string[] }) {
         if (!claim) return null;
         return (
           <div key={id} className="aside-note">
-            {/* The register is kept in the language of its sources. */}
-            <p lang="en">{claim.finding}</p>
+            <p>{claim.finding}</p>
             <p className="faint">
-              <span className="grade">{t(`grades.${claim.grade}`)}.</span>{" "}
-              <span lang="en">{claim.limits}</span>
+              <span className="grade">{t(`grades.${claim.grade}`)}.</span> {claim.limits}
             </p>
             <a href={`/evidence#${id}`}>
               {t("readMore")}
-              <span className="unseen" lang="en">
-                : {claim.finding}
-              </span>
+              <span className="unseen">: {claim.finding}</span>
             </a>
           </div>
         );

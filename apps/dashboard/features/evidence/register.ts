@@ -2,7 +2,7 @@ import { type Claim, openRoutes } from "@pith/contract";
 import { cache } from "react";
 import { call } from "../../server/api.ts";
 
-/** The rules with the claims they lean on, and every source. */
+/** The rules with the claims they lean on, in the reader's language, and every source. */
 export const register = cache(() => call(openRoutes.listRules, {}));
 
 /** Claims by id. */

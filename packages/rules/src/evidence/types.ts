@@ -49,3 +49,6 @@ export interface Claim {
   /** What would change the default. */
   wouldChange: string;
 }
+
+/** A claim's words: what another language says in their place. */
+export type ClaimWords = Pick<Claim, "finding" | "design" | "size" | "effect" | "limits" | "wouldChange">;

@@ -1,18 +1,17 @@
-import { advise, claimsOf, rules, sources } from "@pith/rules";
+import { advise, claimIn, claimsOf, type Language, ruleIn, rules, sourceIn, sources } from "@pith/rules";
 import { sayAnswer } from "../saying/sayAnswer.ts";
 
-/** Every rule with the claims it leans on, and every source. */
-export function listRules() {
+/** Every rule with the claims it leans on, in a reader's language, and every source as it is cited. */
+export function listRules(language: Language) {
   return {
-    rules: rules.map(({ id, version, question, subject, needs }) => ({
-      id,
-      version,
-      question,
-      subject,
-      needs,
-      claims: claimsOf(id),
+    rules: rules.map((rule) => ({
+      id: rule.id,
+      version: rule.version,
+      subject: rule.subject,
+      ...ruleIn(rule, language),
+      claims: claimsOf(rule.id).map((claim) => claimIn(claim, language)),
     })),
-    sources: [...sources.values()],
+    sources: [...sources.values()].map((source) => sourceIn(source, language)),
   };
 }
 

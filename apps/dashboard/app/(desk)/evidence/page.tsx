@@ -5,7 +5,7 @@ import { getTranslations } from "next-intl/server";
 import { Choices } from "../../../features/evidence/Choices.tsx";
 import { ClaimFacts } from "../../../features/evidence/ClaimFacts.tsx";
 import { OwnEvidence } from "../../../features/evidence/OwnEvidence.tsx";
-import { register } from "../../../features/evidence/register.ts";
+import { claimsById, register } from "../../../features/evidence/register.ts";
 import { call } from "../../../server/api.ts";
 import { agentSeat } from "../../../server/seat.ts";
 import { Row } from "../../../ui/Row.tsx";
@@ -26,8 +26,9 @@ const STATUSES = ["seen", "secondary", "memory", "practice"] as const;
 /** What every rule leans on: the claims with how far they carry, and the sources by how they were read. */
 export default async function EvidencePage({ searchParams }: Props) {
   const { officeId } = await agentSeat();
-  const [{ rules, sources }, office, asked, t] = await Promise.all([
+  const [{ rules, sources }, claims, office, asked, t] = await Promise.all([
     register(),
+    claimsById(),
     call(farmRoutes.getOffice, { params: { officeId } }),
     searchParams,
     getTranslations("evidence"),
@@ -102,7 +103,7 @@ export default async function EvidencePage({ searchParams }: Props) {
             {rule.claims.map((claim) => (
               <li key={claim.id} id={claim.id} className="flow">
                 <p>
-                  <strong lang="en">{claim.finding}</strong>
+                  <strong>{claim.finding}</strong>
                 </p>
                 <ClaimFacts claim={claim} />
                 <dl className="facts small">
@@ -113,7 +114,7 @@ export default async function EvidencePage({ searchParams }: Props) {
                         <ul className="plain sources">
                           {claim.conflicts.map((id) => (
                             <li key={id}>
-                              <a href={`#${id}`}>{id}</a>
+                              <a href={`#${id}`}>{claims.get(id)?.finding ?? id}</a>
                             </li>
                           ))}
                         </ul>

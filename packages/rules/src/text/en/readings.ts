@@ -3,8 +3,11 @@ import { toppingClaims } from "../../evidence/claims/topping.ts";
 import { sources } from "../../evidence/register.ts";
 import type { Claim } from "../../evidence/types.ts";
 
-/** Claims that an answer sets side by side, in the register's own words. */
-function wordsOf(claim: Claim): [string, string][] {
+/** Claims that an answer sets side by side. */
+export const besideEachOther: Claim[] = [...settingDepthClaims, ...toppingClaims];
+
+/** A claim in the register's own words. */
+export function wordsOf(claim: Claim): [string, string][] {
   const cited = claim.sources.map(({ key }) => sources.get(key)?.cite ?? key);
   const words: Record<string, string | null> = {
     finding: claim.finding,
@@ -38,5 +41,5 @@ export const readings: Record<string, string> = {
   "reading.grade.moderate": "moderate",
   "reading.grade.weak": "weak",
   "reading.grade.practice": "practice",
-  ...Object.fromEntries([...settingDepthClaims, ...toppingClaims].flatMap(wordsOf)),
+  ...Object.fromEntries(besideEachOther.flatMap(wordsOf)),
 };

@@ -1,9 +1,10 @@
-import { sourcePage } from "@pith/rules";
+import { choiceIn, claimIn, sourceIn, sourcePage } from "@pith/rules";
 import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
 import { getTranslations } from "next-intl/server";
 import { ClaimFacts } from "../../../../../features/evidence/ClaimFacts.tsx";
+import { languageAsked } from "../../../../../server/language.ts";
 import { agentSeat } from "../../../../../server/seat.ts";
 import { Row } from "../../../../../ui/Row.tsx";
 import { RuleName } from "../../../../../ui/RuleName.tsx";
@@ -22,9 +23,19 @@ export async function generateMetadata({ params }: Props): Promise<Metadata> {
 /** One source: what it is, what is drawn from it, what speaks against that, and where the office may choose. */
 export default async function SourcePage({ params }: Props) {
   await agentSeat();
-  const [page, t] = await Promise.all([readSource(params), getTranslations("evidence")]);
+  const [page, t, language] = await Promise.all([
+    readSource(params),
+    getTranslations("evidence"),
+    languageAsked(),
+  ]);
   if (!page) notFound();
-  const { source, claims, conflicts, choices } = page;
+  const source = sourceIn(page.source, language);
+  const claims = page.claims.map((claim) => claimIn(claim, language));
+  const conflicts = page.conflicts.map(({ claim, with: other }) => ({
+    claim,
+    other: claimIn(other, language),
+  }));
+  const choices = page.choices.map(({ choice }) => choiceIn(choice, language));
   return (
     <>
       <p className="crumbs">
@@ -70,12 +81,10 @@ export default async function SourcePage({ params }: Props) {
             {claims.map((claim) => (
               <li key={claim.id} id={claim.id} className="flow">
                 <p>
-                  <strong lang="en">{claim.finding}</strong>{" "}
+                  <strong>{claim.finding}</strong>{" "}
                   <Link href={`/evidence#${claim.id}`}>
                     <RuleName id={claim.rule} />
-                    <span className="unseen" lang="en">
-                      : {claim.finding}
-                    </span>
+                    <span className="unseen">: {claim.finding}</span>
                   </Link>
                 </p>
                 <ClaimFacts claim={claim} />
@@ -87,7 +96,7 @@ export default async function SourcePage({ params }: Props) {
       {conflicts.length > 0 && (
         <Row id="against" side={<h2>{t("conflicts")}</h2>}>
           <ul className="listing">
-            {conflicts.map(({ claim, with: other }) => (
+            {conflicts.map(({ claim, other }) => (
               <li key={`${claim} ${other.id}`} className="flow">
                 <p>
                   <strong>{other.finding}</strong>{" "}
@@ -105,7 +114,7 @@ export default async function SourcePage({ params }: Props) {
       {choices.length > 0 && (
         <Row id="choices" side={<h2>{t("choices.title")}</h2>}>
           <ul className="listing">
-            {choices.map(({ choice }) => (
+            {choices.map((choice) => (
               <li key={choice.id}>
                 <Link href={`/evidence#choice-${choice.id}`}>{choice.question}</Link>
               </li>
