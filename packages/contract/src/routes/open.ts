@@ -89,7 +89,8 @@ export const listRules = createRoute({
   method: "get",
   path: "/v1/rules",
   tags: ["numbers"],
-  summary: "Every rule: question, version, what it needs, the claims it leans on and their sources; in the language asked for",
+  summary:
+    "Every rule: question, version, what it needs, the claims it leans on and their sources; in the language asked for",
   responses: {
     200: json(
       z.object({
