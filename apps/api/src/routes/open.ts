@@ -1,6 +1,5 @@
 import { openRoutes } from "@pith/contract";
-import type { Language } from "@pith/rules";
-import { adviseOnState, computeQuantity, listQuantities, listRules } from "@pith/services";
+import { adviseOnState, computeQuantity, type Language, listQuantities, listRules } from "@pith/services";
 import type { App } from "../env.ts";
 
 /** Numbers, rules and evidence for anybody; who am I for whoever is signed in. */

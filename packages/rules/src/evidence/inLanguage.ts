@@ -1,5 +1,5 @@
 import type { Rule } from "../core/rule.ts";
-import * as spanish from "../text/es/evidence/index.ts";
+import { choiceWords, citeWords, claimWords, ruleWords } from "../text/es/evidence/index.ts";
 import type { Language } from "../text/language.ts";
 import type { Choice } from "./choices.ts";
 import type { Claim, Source } from "./types.ts";
@@ -9,7 +9,9 @@ import type { Claim, Source } from "./types.ts";
  * as it is printed.
  */
 
-const OTHERS = { es: spanish } satisfies Record<Exclude<Language, "en">, unknown>;
+const OTHERS = {
+  es: { claimWords, ruleWords, choiceWords, citeWords },
+} satisfies Record<Exclude<Language, "en">, unknown>;
 
 /** A claim with its words in the reader's language. */
 export const claimIn = (claim: Claim, language: Language): Claim =>
