@@ -167,6 +167,16 @@ describe("a field outside what is accepted is named with its bound and what came
     expect(problem).toMatchObject({ field: "kind", received: "happy" });
     expect(problem?.accepted?.split(", ")).toContain("true-leaves");
   });
+  test.each([
+    ["soil-temperature-10cm-c", 62, "must be at most 50", "-20 to 50"],
+    ["stem-diameter-mm", 152.4, "must be at most 100", "0 to 100"],
+    ["height-cm", -1, "must be at least 0", "0 to 400"],
+  ])("a %s of %d, which was measured in another unit", async (kind, value, message, accepted) => {
+    const body = { plantingId: here.plantingId, on: "2026-05-09", kind, value, text: null };
+    expect(await refusedFields(`${farm}/notes`, body)).toEqual([
+      { field: "value", message, accepted, received: value },
+    ]);
+  });
   test("a field that is missing", async () => {
     const { name: _, ...nameless } = bodies.farm;
     expect(await refusedFields(`/v1/offices/${here.officeId}/farms`, nameless)).toEqual([

@@ -324,6 +324,29 @@ describe("mail", () => {
     expect(api.log.map((line) => line.path)).toContain("/v1/stop-mail/***");
   });
 
+  test("stopped by who never chose: their night stays that of their farm's clock, also for what is pushed later", async () => {
+    // The address they were asked in under.
+    await api.admin`update memberships set email = ${api.farmer.email} where user_id = ${api.farmer.id}`;
+    await issueThis(api);
+    await carry();
+    const { headers } = await PostalMime.parse(letters[0] ?? "");
+    const stop = headers.find((header) => header.key === "list-unsubscribe")?.value ?? "";
+    const url = /stop-mail\/([\w-]{43})/.exec(stop)?.[1] ?? "";
+    await api.as(null).post(`/v1/stop-mail/${url}`).expect(200);
+    const { body } = await api.as(api.farmer).get(settingsOf()).expect(200);
+    const { timeZone, quiet } = wishes;
+    expect(body).toMatchObject({ chosen: true, wishes: { mail: "off", quiet, timeZone } });
+    // 22:00 in Chicago in May is 03:00 in Greenwich, and six in the morning there is eleven.
+    await api
+      .as(api.farmer)
+      .put(settingsOf(), { ...body.wishes, push: "at-once" })
+      .expect(200);
+    await api.admin`delete from deliveries`;
+    at("2026-05-11T03:00:00Z");
+    await issueThis(api);
+    expect(await outbox()).toMatchObject([{ channel: "push", due: "2026-05-11T11:00Z" }]);
+  });
+
   test("a mail server that takes nothing is asked again, ten times and no more", async () => {
     await want({});
     await issueThis(api);

@@ -42,6 +42,18 @@ test("page by page, everything comes once and nothing is left out", () => {
   );
 });
 
+test("more on one day than a page holds: that day as far as it goes, and who reads on comes to what is older", () => {
+  const many = Array.from({ length: MOST + 5 }, (_, i) => ({ id: `w${i}`, on: "2026-07-02" }));
+  const all = {
+    waterings: [...many, { id: "old", on: "2026-07-01" }],
+    sprays: [{ id: "s", at: "2026-07-01T10:00:00Z" }],
+  };
+  const first = askedFor(all, undefined);
+  expect([first.waterings.length, first.sprays.length, first.older]).toEqual([MOST, 0, "2026-07-02"]);
+  const second = askedFor(all, "2026-07-02");
+  expect([second.waterings.map((w) => w.id), second.sprays.length, second.older]).toEqual([["old"], 1, null]);
+});
+
 test("fewer than a page of each is all there is", () => {
   const rows = [{ id: "w", on: "2026-07-01" }];
   const page = wholeDays({ waterings: rows } as unknown as All);

@@ -173,6 +173,12 @@ describe("what was given", () => {
   });
 });
 
+test("a spraying has its instant, and the zone of the bed's site to read it by", () => {
+  expect(record.tables.sprays).toMatchObject([
+    { on: "2026-08-09", at: "2026-08-10T03:00:00.000Z", timeZone: "America/Chicago" },
+  ]);
+});
+
 describe("intervals", () => {
   test("sprayed 9 August by the site's day with 3 days: picking from the 12th, picked then, kept", () => {
     expect(record.tables.intervals.find((i) => i.kind === "spray")).toMatchObject({
@@ -305,6 +311,12 @@ describe("the file", () => {
     expect(csv).toContain("'=Cow manure");
     const rows = parse<Record<string, string>>(csv, { columns: true, bom: true });
     expect(rows.map((row) => Number(row["amountKg [kg]"]))).toEqual([100, 2, 2]);
+  });
+  test("of sprays has the site's day, the instant as it is, and the zone, so that it can be read alone", async () => {
+    const rows = parse<Record<string, string>>(await csvOf("sprays"), { columns: true, bom: true });
+    expect(rows).toMatchObject([
+      { on: "2026-08-09", at: "2026-08-10T03:00:00.000Z", timeZone: "America/Chicago" },
+    ]);
   });
   test("a farm that thinks in pounds has both: 100 kg are 220.46 lb (0.45359237 kg a pound)", async () => {
     await api.as(api.agent).patch(`${path()}`, { units: "us" }).expect(200);

@@ -123,3 +123,13 @@ test("a tensiometer read by the farm's clock stands in the record under its day"
   const line = page.locator("#records li").filter({ hasText: "Soil tension 31 kPa" });
   expect(await line.locator("time").getAttribute("datetime")).toBe("2026-05-04");
 });
+
+test("what is seen names the unit it is measured in, and a number from another unit is refused in that one", async () => {
+  const { page } = seen;
+  await page.goto(`${farmUrl}/record/notes`);
+  await page.getByLabel("What was seen").selectOption({ label: "Soil temperature at 10 cm, °C" });
+  await page.getByLabel("Count or measure").fill("62");
+  await page.getByRole("button", { name: "Write it down" }).click();
+  await page.getByText("Must be between -20 °C and 50 °C.").waitFor();
+  expect(await problemOf("Count or measure")).toContain("Must be between -20 °C and 50 °C.");
+});

@@ -84,6 +84,36 @@ describe("without signal", () => {
     expect(await agent.page.locator("#answer").innerText()).toContain("The gate is flooded.");
   }, 180_000);
 
+  test("a form that was kept days ago starts from today, and from the hour that it is", async () => {
+    const { page, context } = farmer;
+    const paths = [`/record/${farmId}/waterings`, `/record/${farmId}/sprays`];
+    await fetchAhead(paths[0] ?? "");
+    await page.goto(paths[1] ?? "", { waitUntil: "networkidle" });
+    await page.goto(paths[0] ?? "", { waitUntil: "networkidle" });
+    const today = await page.getByLabel("On", { exact: true }).inputValue();
+    await page.goto("/today", { waitUntil: "networkidle" });
+    // As if it had been put away on a day long gone by.
+    await page.evaluate(
+      async ([day, ...names]) => {
+        const store = await caches.open("pith-day");
+        for (const name of names) {
+          const there = await store.match(name);
+          const old = (await there?.text())?.replaceAll(day ?? "", "2024-05-06");
+          await store.put(name, new Response(old, { headers: there?.headers }));
+        }
+      },
+      [today, ...paths],
+    );
+    await context.setOffline(true);
+    await page.goto(paths[0] ?? "");
+    await expect.poll(() => page.getByLabel("On", { exact: true }).inputValue()).toBe(today);
+    await page.goto(paths[1] ?? "");
+    await expect
+      .poll(() => page.getByLabel("Sprayed at").inputValue())
+      .toMatch(new RegExp(`^${today}T\\d\\d:\\d\\d$`));
+    await context.setOffline(false);
+  }, 180_000);
+
   test("a sign with a photograph waits on the phone and arrives once with it", async () => {
     const { page, context } = farmer;
     await fetchAhead(`/record/${farmId}/signs`);
@@ -177,6 +207,8 @@ test("a form and a sending that nobody answers are given up, kept, and sent once
     (route) => (route.request().method() === "POST" ? undefined : route.continue()),
   );
   await writeHarvest(page, "9.5");
+  // Nothing happens for a while, so it is tapped again: it is one harvest all the same.
+  await page.locator("button.press").click({ force: true });
   await saysKept(page);
   await page.goto("/today");
   await expect.poll(() => waiting(page).count()).toBe(1);

@@ -247,8 +247,15 @@ describe("in the database", () => {
     const listed = async (query: object = {}) => (await round(agent, query)).map((d) => d.ruleId);
     expect(await listed()).not.toContain("feeding");
     expect(await listed({ setAside: "yes" })).toContain("feeding");
-    season.clock.now = "2026-07-08T13:00:00.000Z";
+    // The day begins by the farm's clock, in July five hours behind Greenwich's.
+    season.clock.now = "2026-07-08T04:30:00.000Z";
+    expect(await listed()).not.toContain("feeding");
+    expect((await getDraft(agent, draft?.id ?? "")).setAsideUntil).toBe("2026-07-08");
+    season.clock.now = "2026-07-08T05:30:00.000Z";
     expect(await listed()).toContain("feeding");
+    expect(await listed({ setAside: "only" })).toEqual([]);
+    // It waits like any other again, and can be put off again.
+    expect((await getDraft(agent, draft?.id ?? "")).setAsideUntil).toBeNull();
 
     season.clock.now = "2026-07-06T13:00:00.000Z";
     await addNote(farmer, farm.id, {

@@ -8,6 +8,7 @@ import {
   getRound,
   issueDraft,
   sendBackSecond,
+  setDraftAside,
   verifyLedger,
 } from "@pith/services";
 import { eq } from "drizzle-orm";
@@ -73,6 +74,11 @@ test("wanted, it waits until another agent who read the same says yes; the ledge
   const asked = await askSecond(agent, id, read);
   expect(asked.second).toMatchObject({ askedBy: "Iva Moorhen", mine: true, changed: false, sentBack: null });
   await expect(askSecond(second, id, read)).rejects.toMatchObject(conflict);
+  // However far down the round it stands, and though it was put off, those that wait are found by themselves.
+  await setDraftAside(agent, id, { until: "2027-01-01" });
+  const waiting = await getRound(second, { second: "waiting", setAside: "yes", limit: 1 });
+  expect([waiting.total, waiting.drafts.map((d) => d.id)]).toEqual([1, [id]]);
+  await setDraftAside(agent, id, { until: null });
   expect((await getDraft(second, id)).second).toMatchObject({ mine: false, note: "Oda, mind the gate" });
 
   await expect(confirmSecond(agent, id, { stateSha256 })).rejects.toMatchObject(forbidden);
@@ -102,6 +108,7 @@ test("sent back with a reason it waits no longer, and may be asked again; who as
   await askSecond(agent, id, read);
   await expect(sendBackSecond(second, id, { reason: null })).rejects.toMatchObject({ code: "invalid" });
   const back = await sendBackSecond(second, id, { reason: "The valve is shut" });
+  expect((await getRound(second, { second: "waiting" })).total).toBe(0);
   expect(back.second?.sentBack).toMatchObject({ by: "Bo Dunlin", reason: "The valve is shut" });
   await expect(confirmSecond(second, id, { stateSha256 })).rejects.toMatchObject(conflict);
   expect((await askSecond(second, id, read)).second).toMatchObject({ askedBy: "Bo Dunlin", sentBack: null });

@@ -81,6 +81,10 @@ describe("an advice whose window goes by unanswered", () => {
       [second.id, "issued"],
       [first.id, "expired"],
     ]);
+    const oneRule = async (ruleId: string) =>
+      (await listAdvisories(season.farmer, { ruleId })).advisories.map(({ id }) => id);
+    expect(await oneRule("irrigate")).toEqual([second.id, first.id]);
+    expect(await oneRule("feeding")).toEqual([]);
   });
 });
 

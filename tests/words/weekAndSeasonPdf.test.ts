@@ -17,6 +17,7 @@ const advisory = (nth: number, steps: string[]): Advisory => ({
   farmId: "f",
   farmName: "Ladera",
   plantingIds: [],
+  subjectId: `b${nth}`,
   subjectName: `Bed ${nth}`,
   ruleId: "feeding",
   ruleVersion: 1,
@@ -107,6 +108,17 @@ describe.each([
   });
 });
 
+test.each(["en", "es"] as const)(
+  "a spraying is told by the clock of its bed's site, in %s",
+  async (language) => {
+    const sprayed = { ...record(0), tables: { ...record(0).tables, sprays: [spray] } };
+    const text = textIn(await seasonPdf(sprayed, beside, paperWords(language)));
+    // Half past midnight in Greenwich on the 7th is half past seven in the evening of the 6th in Chicago.
+    expect(text).toMatch(/6 jul 2026, 19:30/i);
+    expect(text).not.toMatch(/7 jul 2026/i);
+  },
+);
+
 test("who reads in US customary units has it on Letter, a season's record across", async () => {
   const words = paperWords("en");
   const sizeOf = async (bytes: Uint8Array) => (await PDFDocument.load(bytes)).getPage(0).getSize();
@@ -131,6 +143,24 @@ test("each farm's week begins on a page of its own, under its own name", async (
   expect(text).toContain("Ladera: 2 Jun 2026");
   expect(text).toContain("Vega: 2 Jun 2026");
 });
+
+const spray: SeasonRecord["tables"]["sprays"][number] = {
+  on: "2026-07-06",
+  at: "2026-07-07T00:30:00.000Z",
+  timeZone: "America/Chicago",
+  bed: "A",
+  product: "as the label says",
+  registration: null,
+  target: "mites",
+  reEntryHours: 4,
+  enterFrom: "2026-07-07T04:30:00.000Z",
+  preHarvestDays: 3,
+  pickFrom: "2026-07-09",
+  labourMinutes: null,
+  writtenBy: null,
+  bedId: "b",
+  id: "s",
+};
 
 /** A season of one bed that was watered so many times. */
 function record(waterings: number): SeasonRecord {

@@ -28,6 +28,7 @@ self.addEventListener("fetch", (event) => {
   } else if (address.pathname.startsWith("/sign-in")) {
     // Whoever comes to the door again may be somebody else.
     event.waitUntil(forget());
+    if (address.searchParams.has("signed-out")) event.waitUntil(stopTelling());
   } else if (request.mode === "navigate" && OURS.test(address.pathname)) {
     event.respondWith(pageOf(event, address.pathname));
   }
@@ -60,6 +61,11 @@ async function fetchAhead(paths) {
 async function forget() {
   turn += 1;
   await caches.delete(DAY);
+}
+
+/** Who signs out leaves the phone to others: nothing of theirs is to appear on it. A session that only ended is still told. */
+async function stopTelling() {
+  await (await self.registration.pushManager?.getSubscription())?.unsubscribe();
 }
 
 async function keptNames() {

@@ -54,6 +54,7 @@ export type {
   Delivery,
   DrainReading,
   Harvest,
+  KindOfRecords,
   Note,
   Photo,
   PlantTest,

@@ -2,6 +2,7 @@
 
 import { useActionState } from "react";
 import { encode } from "uqr";
+import { once } from "../forms/once.ts";
 import { LineForm } from "../session/LineForm.tsx";
 import { untried } from "../session/lines.ts";
 import { beginSecondStep, confirmSecondStep, newCodes, type SetUp } from "./actions.ts";
@@ -60,7 +61,7 @@ function PasswordForm(given: {
 }) {
   const { state, send, busy, submit, words } = given;
   return (
-    <form action={send} className="form" noValidate>
+    <form action={send} onSubmit={once(busy)} className="form" noValidate>
       {state.message && (
         <p className="refusal" role="alert">
           {state.message}

@@ -1,6 +1,7 @@
 "use client";
 
 import { type ReactNode, useActionState, useState } from "react";
+import { once } from "../forms/once.ts";
 
 export interface IssueState {
   attempt: number;
@@ -20,7 +21,7 @@ export function IssueDesk({ action, words, head, body }: Props) {
   const [state, send, busy] = useActionState(action, { attempt: 0, message: null });
   const [note, setNote] = useState("");
   return (
-    <form action={send}>
+    <form action={send} onSubmit={once(busy)}>
       {state.message && (
         <p className="refusal" role="alert">
           {state.message}

@@ -2,7 +2,9 @@
 
 import { useEffect, useRef, useState } from "react";
 import { Field, Rows } from "../forms/Form.tsx";
+import { once } from "../forms/once.ts";
 import type { FieldView, FormState, SectionView } from "../forms/plan.ts";
+import { useStartNow } from "../forms/useStartNow.ts";
 import type { Offline } from "../offline/keeping.ts";
 import { useKeeping } from "../offline/useKeeping.ts";
 
@@ -43,6 +45,7 @@ export function AnswerForm({ action, fields, alongside, kind, reason, seen, offl
   const [picked, setPicked] = useState<string>();
   const chosen = picked ?? state.typed?.kind ?? kind;
   const form = useRef<HTMLFormElement>(null);
+  useStartNow(form, fields);
   useEffect(() => {
     if (state.attempt !== 0)
       form.current?.querySelector<HTMLElement>("[aria-invalid=true], [role=alert]")?.focus();
@@ -61,7 +64,7 @@ export function AnswerForm({ action, fields, alongside, kind, reason, seen, offl
     choices: [],
   };
   return (
-    <form ref={form} action={send} className="form" noValidate>
+    <form ref={form} action={send} onSubmit={once(busy)} className="form" noValidate>
       {state.message && !problem && (
         <p className="refusal" role="alert" tabIndex={-1}>
           {state.message}

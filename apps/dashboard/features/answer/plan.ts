@@ -14,6 +14,8 @@ export function actualPlan(advisory: Advisory, farm: FarmDetail): Plan {
   };
   return {
     labels: "actual",
+    zone: farm.sites[0]?.timeZone,
+    ...(!advisory.answer?.actual && { startNow: ["on"] }),
     choices: { materialId: named(farm.materials), "alongside.materialId": named(farm.materials) },
     sections: [
       {

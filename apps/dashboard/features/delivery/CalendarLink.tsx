@@ -1,6 +1,7 @@
 "use client";
 
 import { useActionState } from "react";
+import { once } from "../forms/once.ts";
 import type { Shown } from "./actions.ts";
 import { type CopyWords, ShownOnce } from "./ShownOnce.tsx";
 
@@ -15,7 +16,7 @@ interface Props {
 export function CalendarLink({ make, again, words: t }: Props) {
   const [shown, send, busy] = useActionState<Shown>(make, { address: null, problem: null });
   return (
-    <form action={send} className="flow">
+    <form action={send} onSubmit={once(busy)} className="flow">
       {shown.problem && (
         <p className="refusal" role="alert">
           {shown.problem}

@@ -4,6 +4,7 @@ import type { DeliverySettings } from "@pith/contract";
 import { LANGUAGES } from "@pith/rules";
 import { useActionState, useState } from "react";
 import { LANGUAGE_NAMES } from "../../ui/languageNames.ts";
+import { once } from "../forms/once.ts";
 
 interface Props {
   action: (before: string | null, data: FormData) => Promise<string | null>;
@@ -58,7 +59,7 @@ export function WishesForm({ action, settings: { wishes, offered }, words: t }: 
     </div>
   );
   return (
-    <form action={send} className="form">
+    <form action={send} onSubmit={once(busy)} className="form">
       {problem && (
         <p className="refusal" role="alert">
           {problem}

@@ -1,6 +1,7 @@
 "use client";
 
 import { useActionState } from "react";
+import { once } from "../forms/once.ts";
 
 interface Props {
   action: (before: string | null, data: FormData) => Promise<string | null>;
@@ -16,7 +17,7 @@ interface Props {
 export function ChoiceForm({ action, id, question, options, chosen, save, busy }: Props) {
   const [problem, send, running] = useActionState(action, null);
   return (
-    <form action={send} id={`choice-${id}`} className="flow">
+    <form action={send} onSubmit={once(running)} id={`choice-${id}`} className="flow">
       {problem && (
         <p className="refusal" role="alert">
           {problem}
@@ -34,12 +35,7 @@ export function ChoiceForm({ action, id, question, options, chosen, save, busy }
           </label>
         ))}
       </fieldset>
-      <button
-        type="submit"
-        className="quiet"
-        aria-disabled={running}
-        onClick={(event) => running && event.preventDefault()}
-      >
+      <button type="submit" className="quiet" aria-disabled={running}>
         {running ? busy : save}
       </button>
     </form>

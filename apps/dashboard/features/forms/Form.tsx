@@ -4,7 +4,9 @@ import Link from "next/link";
 import { type ReactNode, useEffect, useRef, useState } from "react";
 import type { Offline } from "../offline/keeping.ts";
 import { useKeeping } from "../offline/useKeeping.ts";
+import { once } from "./once.ts";
 import type { FieldView, FormState, SectionView } from "./plan.ts";
+import { useStartNow } from "./useStartNow.ts";
 
 interface Props {
   action: (before: FormState, data: FormData) => Promise<FormState>;
@@ -23,6 +25,10 @@ interface Props {
 export function Form({ action, sections, submit, cancel, words, offline, children, photos }: Props) {
   const [state, send, busy] = useKeeping(action, offline);
   const form = useRef<HTMLFormElement>(null);
+  useStartNow(
+    form,
+    sections.flatMap(({ fields }) => fields),
+  );
   useEffect(() => {
     if (state.attempt === 0) return;
     const bad = form.current?.querySelector<HTMLElement>("[aria-invalid=true]");
@@ -30,7 +36,7 @@ export function Form({ action, sections, submit, cancel, words, offline, childre
   }, [state]);
 
   return (
-    <form ref={form} action={send} className="form" noValidate>
+    <form ref={form} action={send} onSubmit={once(busy)} className="form" noValidate>
       {state.message && (
         <p className="refusal" role="alert" tabIndex={-1}>
           {state.message}

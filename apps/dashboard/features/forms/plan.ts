@@ -20,6 +20,10 @@ export interface Plan {
   choices?: Record<string, Choice[]>;
   /** Where a field's unit is not told by its name alone. */
   unitOf?: (path: string, raw: (path: string) => string) => FormUnit | undefined;
+  /** Units that go with the words of a field, so that who chooses one reads what to measure in. */
+  unitsByWord?: Record<string, Record<string, FormUnit>>;
+  /** Fields that start from this day or moment: a page that was kept on a phone says them anew. */
+  startNow?: string[];
   /** Zone of the clock that moments are read from. */
   zone?: string;
   /** Fields written in several lines. */
@@ -42,6 +46,8 @@ export interface FieldView {
   required: boolean;
   value: string;
   choices: Choice[];
+  /** The zone of the clock that says what it starts from: today, or now. */
+  startsNowIn?: string;
 }
 
 export interface SectionView {

@@ -198,9 +198,13 @@ export function problemState(
     const fact = facts(name);
     const unit = plan.unitOf?.(name, raw) ?? unitOf(name);
     const outside = OUTSIDE.test(fault.message);
-    if (fact.kind === "number" && outside && fact.min !== undefined && fact.max !== undefined) {
+    // The service may know closer bounds than the schema.
+    const [min, max] = SPAN.exec(fault.accepted ?? "")
+      ?.slice(1)
+      .map(Number) ?? [fact.min, fact.max];
+    if (fact.kind === "number" && outside && min !== undefined && max !== undefined) {
       const show = (v: number) => (unit ? inText(v, unit, units) : String(v));
-      return words.between(show(fact.min), show(fact.max));
+      return words.between(show(min), show(max));
     }
     return fault.message;
   }
@@ -209,6 +213,8 @@ export function problemState(
 /** How the API says, in either language, that a number is outside its bounds: said again here in the reader's units. */
 const OUTSIDE =
   /^(must be )?(at least|at most|more than|less than) |^debe ser (al menos|más de|menos de) |^debe ser \S+ o menos$/;
+
+const SPAN = /^(-?[\d.]+) to (-?[\d.]+)$/;
 
 /** The form's field that a problem is about: itself, or the first field of the part it names. */
 function nameOf(fault: FieldProblem, typed: Record<string, string>): string | null {

@@ -43,7 +43,8 @@ export function viewOf(
         fact.kind === "moment" && typeof value === "string"
           ? clockAt(value, plan.zone ?? "UTC")
           : asText(value, fact, unit(path), units),
-      choices: choicesOf(general, fact, plan, words),
+      choices: choicesOf(general, fact, plan, words, units),
+      ...(plan.startNow?.includes(path) && { startsNowIn: plan.zone ?? "UTC" }),
     };
   };
   return plan.sections.map((section) => ({
@@ -92,7 +93,7 @@ function isRequired(path: string, fact: FieldFacts, facts: (path: string) => Fie
   return parts.length === 1 || /\.\d+\./.test(path) || !facts(parts[0] as string).nullable;
 }
 
-function choicesOf(path: string, fact: FieldFacts, plan: Plan, words: FormWords) {
+function choicesOf(path: string, fact: FieldFacts, plan: Plan, words: FormWords, units: UnitSystem) {
   if (fact.kind === "flag" && fact.nullable) {
     return [
       { value: "", label: words.unsaid },
@@ -100,8 +101,13 @@ function choicesOf(path: string, fact: FieldFacts, plan: Plan, words: FormWords)
       { value: "no", label: words.no },
     ];
   }
+  const unitOfWord = (word: string) => {
+    const unit = plan.unitsByWord?.[path]?.[word];
+    return unit ? `, ${unitLabel(unit, units)}` : "";
+  };
   const choices =
-    plan.choices?.[path] ?? fact.words.map((word) => ({ value: word, label: words.word(path, word) }));
+    plan.choices?.[path] ??
+    fact.words.map((word) => ({ value: word, label: words.word(path, word) + unitOfWord(word) }));
   const mayBeNone = fact.nullable || fact.optional;
   return mayBeNone && choices.length ? [{ value: "", label: words.none }, ...choices] : choices;
 }

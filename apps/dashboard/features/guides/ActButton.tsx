@@ -1,6 +1,7 @@
 "use client";
 
 import { useActionState } from "react";
+import { once } from "../forms/once.ts";
 
 interface Props {
   /** Leads on where it went well; else says why it did not. */
@@ -14,18 +15,13 @@ interface Props {
 export function ActButton({ action, label, busy, weight = "press" }: Props) {
   const [problem, send, running] = useActionState<string | null>(action, null);
   return (
-    <form action={send}>
+    <form action={send} onSubmit={once(running)}>
       {problem && (
         <p className="refusal" role="alert">
           {problem}
         </p>
       )}
-      <button
-        type="submit"
-        className={weight}
-        aria-disabled={running}
-        onClick={(event) => running && event.preventDefault()}
-      >
+      <button type="submit" className={weight} aria-disabled={running}>
         {running ? busy : label}
       </button>
     </form>

@@ -2,6 +2,7 @@
 
 import Link from "next/link";
 import { useActionState, useEffect, useRef } from "react";
+import { once } from "../forms/once.ts";
 import type { FileState } from "./actions.ts";
 
 interface Props {
@@ -23,7 +24,7 @@ export function FileForm({ action, words }: Props) {
   }, [state]);
   return (
     <>
-      <form action={send} className="form">
+      <form action={send} onSubmit={once(busy)} className="form">
         <div className="field">
           <label htmlFor="f-guide">{words.file}</label>
           <input
@@ -45,12 +46,7 @@ export function FileForm({ action, words }: Props) {
           )}
         </div>
         <p className="form-end">
-          <button
-            type="submit"
-            className="press"
-            aria-disabled={busy}
-            onClick={(event) => busy && event.preventDefault()}
-          >
+          <button type="submit" className="press" aria-disabled={busy}>
             {busy ? words.busy : words.save}
           </button>
           <Link href="/guides">{words.cancel}</Link>

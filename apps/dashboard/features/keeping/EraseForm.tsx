@@ -1,6 +1,7 @@
 "use client";
 
 import { useActionState, useId } from "react";
+import { once } from "../forms/once.ts";
 import type { Finding } from "../ledger/Check.tsx";
 
 interface Props {
@@ -17,7 +18,7 @@ export function EraseForm({ action, userId, words }: Props) {
     <>
       <details>
         <summary className="tap">{words.open}</summary>
-        <form action={send}>
+        <form action={send} onSubmit={once(running)}>
           <p>{words.goes}</p>
           <input type="hidden" name="userId" value={userId} />
           <div className="field">

@@ -1,6 +1,7 @@
 "use client";
 
 import { useActionState } from "react";
+import { once } from "../forms/once.ts";
 
 export interface Finding {
   good: boolean;
@@ -18,7 +19,7 @@ interface Props {
 export function Check({ action, label, busy }: Props) {
   const [finding, send, running] = useActionState(action, null);
   return (
-    <form action={send}>
+    <form action={send} onSubmit={once(running)}>
       <button type="submit" className="quiet" aria-disabled={running}>
         {running ? busy : label}
       </button>

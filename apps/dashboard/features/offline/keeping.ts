@@ -59,9 +59,14 @@ export function keeping(action: Action, offline: Offline | undefined, inPlaceOf:
       return { ...again, ...refusedState(one, tried) };
     }
     location.assign(("next" in tried && tried.next) || offline.next);
+    await shownAgain();
     return again;
   };
 }
+
+/** What has arrived is not sent again while the next page is on its way; who comes back to this one finds it as it was. */
+const shownAgain = () =>
+  new Promise<void>((resolve) => window.addEventListener("pageshow", () => resolve(), { once: true }));
 
 /** A form that holds what was refused. */
 export const refusedState = (

@@ -1,4 +1,4 @@
-import { type Advisory, adviceRoutes, farmRoutes, recordRoutes } from "@pith/contract";
+import { farmRoutes, recordRoutes } from "@pith/contract";
 import { addDays } from "@pith/rules";
 import { notFound } from "next/navigation";
 import { todayIn } from "../../format/dates.ts";
@@ -6,6 +6,7 @@ import { localeOf } from "../../format/language.ts";
 import { call } from "../../server/api.ts";
 import { languageAsked } from "../../server/language.ts";
 import type { Seat } from "../../server/seat.ts";
+import { allAdvisories, byDue } from "../advice/allAdvisories.ts";
 import { closedText } from "../records/closedText.ts";
 import { pdfFile } from "./file.ts";
 import { signedTo } from "./ledger.ts";
@@ -50,7 +51,7 @@ async function weekOf(
   const [detail, { closed }, advisories] = await Promise.all([
     call(farmRoutes.getFarm, { params }),
     call(recordRoutes.getRecords, { params, query: {} }),
-    openOf(officeId, farmId),
+    allAdvisories(officeId, { farmId, open: "yes" }),
   ]);
   const zone = detail.sites[0]?.timeZone ?? "UTC";
   const from = todayIn(zone);
@@ -64,25 +65,3 @@ async function weekOf(
     closed: closedText(closed, detail, t, localeOf(language)).map(({ text }) => text),
   };
 }
-
-/** All that was issued to a farm and stands open now. */
-async function openOf(officeId: string, farmId: string): Promise<Advisory[]> {
-  const all: Advisory[] = [];
-  let after: string | null = null;
-  do {
-    const query = { farmId, open: "yes" as const, limit: 200, ...(after !== null && { after }) };
-    const page: { advisories: Advisory[]; next: string | null } = await call(adviceRoutes.listAdvisories, {
-      params: { officeId },
-      query,
-    });
-    all.push(...page.advisories);
-    after = page.next;
-  } while (after !== null);
-  return all;
-}
-
-/** What is due soonest first; what has no last day is last, the newest of it first. */
-const byDue = (a: Advisory, b: Advisory): number =>
-  (a.windowTo ?? "9999").localeCompare(b.windowTo ?? "9999") ||
-  (a.windowFrom ?? "").localeCompare(b.windowFrom ?? "") ||
-  b.ledgerSeq - a.ledgerSeq;

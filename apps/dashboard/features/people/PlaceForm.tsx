@@ -1,6 +1,7 @@
 "use client";
 
 import { useActionState, useId, useState } from "react";
+import { once } from "../forms/once.ts";
 import { type Choice, type PlaceState, untriedPlace } from "./place.ts";
 
 type Key = "email" | "name" | "role" | "farms" | "submit" | "busy";
@@ -23,7 +24,7 @@ export function PlaceForm({ action, words, roles, farms, asksWho = false, now }:
   const id = useId();
   const hasFarms = chosen === "farmer" || chosen === "reader";
   return (
-    <form action={send} className="form" noValidate>
+    <form action={send} onSubmit={once(busy)} className="form" noValidate>
       <Outcome state={state} />
       {asksWho && (
         <>
@@ -102,7 +103,7 @@ export function PlaceButton(given: {
   const { action, label, busy, named } = given;
   const [state, send, running] = useActionState(action, untriedPlace);
   return (
-    <form action={send}>
+    <form action={send} onSubmit={once(running)}>
       <Outcome state={state} />
       <button type="submit" className="quiet" aria-label={named} aria-disabled={running}>
         {running ? busy : label}

@@ -1,5 +1,6 @@
 import { type Advisory, type AdvisoryDetail, adviceRoutes, type Draft } from "@pith/contract";
 import { call } from "../../server/api.ts";
+import { allAdvisories } from "../advice/allAdvisories.ts";
 
 /** What a rule says now of a planting: its draft or, where nothing has changed since it was issued, that advice. */
 export interface Drawn {
@@ -18,8 +19,8 @@ const DRAWN_RULES = ["stage", "cold-record", ...WINDOW_RULES];
 
 const GONE: readonly Advisory["status"][] = ["withdrawn", "superseded", "expired"];
 
-/** The drawing reads whole answers; of everything else on the page the headline is enough. Advice comes newest first. */
-export async function readDrawn(officeId: string, drafts: Draft[], advisories: Advisory[]): Promise<Drawn[]> {
+/** The drawing reads whole answers; of everything else on the page the headline is enough. */
+export async function readDrawn(officeId: string, plantingId: string, drafts: Draft[]): Promise<Drawn[]> {
   const drawn = await Promise.all(
     DRAWN_RULES.map(async (ruleId): Promise<Drawn | null> => {
       const draft = drafts.find((one) => one.ruleId === ruleId);
@@ -28,7 +29,8 @@ export async function readDrawn(officeId: string, drafts: Draft[], advisories: A
         const { answer, said } = await call(adviceRoutes.getDraft, { params });
         return { ruleId, answer, decision: said.decision, href: `/drafts/${draft.id}` };
       }
-      const issued = advisories.find((one) => one.ruleId === ruleId && !GONE.includes(one.status));
+      const advisories = await allAdvisories(officeId, { plantingId, ruleId });
+      const issued = advisories.find(({ status }) => !GONE.includes(status));
       if (!issued) return null;
       const params = { officeId, advisoryId: issued.id };
       const { answerOfRule: answer, said } = await call(adviceRoutes.getAdvisory, { params });

@@ -52,10 +52,13 @@ export const NOTE_UNITS: Record<string, FormUnit> = {
   "ground-cover-pct": "pct",
 };
 
+const SOIL_WATER_UNITS: Record<string, FormUnit> = { "tension-kpa": "kPa" };
+
 export function recordPlan(kind: RecordKind, farm: FarmDetail): Plan {
   return {
     labels: kind,
     zone: farm.sites[0]?.timeZone,
+    startNow: ["on", "sampledOn", "receivedOn", "at"],
     choices: {
       plantingId: standing(farm).map(({ planting, bedName }) => ({
         value: planting.id,
@@ -70,10 +73,11 @@ export function recordPlan(kind: RecordKind, farm: FarmDetail): Plan {
   };
 }
 
-const plans: Record<RecordKind, Pick<Plan, "sections" | "unitOf" | "long">> = {
+const plans: Record<RecordKind, Pick<Plan, "sections" | "unitOf" | "unitsByWord" | "long">> = {
   notes: {
     sections: [{ fields: ["plantingId", "on", "kind", "value", "text"] }],
     unitOf: (path, raw) => (path === "value" ? NOTE_UNITS[raw("kind")] : undefined),
+    unitsByWord: { kind: NOTE_UNITS },
     long: ["text"],
   },
   waterings: { sections: [{ fields: ["valveId", "on", "minutes", "litres", "minutesOfLabour"] }] },
@@ -94,7 +98,8 @@ const plans: Record<RecordKind, Pick<Plan, "sections" | "unitOf" | "long">> = {
   },
   soilWater: {
     sections: [{ fields: ["bedId", "at", "kind", "depthCm", "value"] }],
-    unitOf: (path, raw) => (path === "value" && raw("kind") === "tension-kpa" ? "kPa" : undefined),
+    unitOf: (path, raw) => (path === "value" ? SOIL_WATER_UNITS[raw("kind")] : undefined),
+    unitsByWord: { kind: SOIL_WATER_UNITS },
   },
   deliveries: {
     sections: [{ fields: ["materialId", "receivedOn", "kg", "pricePerKg", "lot", "bestBefore"] }],

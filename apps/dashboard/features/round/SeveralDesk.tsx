@@ -2,6 +2,7 @@
 
 import Link from "next/link";
 import { type ReactNode, useActionState } from "react";
+import { once } from "../forms/once.ts";
 import { issueSeveral, type ReadDraft } from "./several.ts";
 
 interface Props {
@@ -22,7 +23,7 @@ export function SeveralDesk({ drafts, words }: Props) {
           <Outcome outcome={outcomes?.[id]} words={words} />
         </div>
       ))}
-      <form action={send} className="form-end">
+      <form action={send} onSubmit={once(busy)} className="form-end">
         {left > 0 && (
           <button type="submit" className="press" aria-disabled={busy}>
             {busy ? words.busy : outcomes === null ? words.submit : words.again}

@@ -41,10 +41,13 @@ const LISTED: ReadonlySet<string> = new Set([
   "certifiedUse",
 ]);
 
+type Row = Record<string, unknown>;
+
 const DAY = /^\d{4}-\d\d-\d\d$/;
 
 /** A value of a table as it is read: in the farm's units, days and words spelt; null where it is unknown. */
-function cellText(column: string, value: unknown, { t, language, units }: Said): string | null {
+function cellText(column: string, row: Row, { t, language, units }: Said): string | null {
+  const value = row[column];
   if (value === null || value === undefined || value === "") return null;
   if (Array.isArray(value)) {
     const culls = value as { cause: string; kg: number }[];
@@ -62,7 +65,8 @@ function cellText(column: string, value: unknown, { t, language, units }: Said):
     return unit ? inText(value, unit, units, language) : String(value);
   }
   const text = String(value);
-  if (column === "at") return instantText(text, undefined, localeOf(language));
+  // By the clock that hung where it was done, wherever it is read.
+  if (column === "at") return instantText(text, String(row.timeZone), localeOf(language));
   if (DAY.test(text)) return dayText(text, undefined, localeOf(language));
   // A material's kind comes in words already; an interval's does not.
   return LISTED.has(column) && t.has(`listed.${text}` as "listed.allowed")
@@ -72,16 +76,16 @@ function cellText(column: string, value: unknown, { t, language, units }: Said):
 
 const isNumber = (column: string): boolean => unitOf(column) !== null || column === "ph";
 
-type Rows = readonly Record<string, unknown>[];
+type Rows = readonly Row[];
 
 /** One table of the record as it is read; columns that nobody filled are left out, what is unknown in others is null. */
 export function rowsText(table: ShownTable, rows: Rows, said: Said) {
   const columns = (COLUMNS[table] as readonly string[])
-    .filter((name) => rows.some((row) => cellText(name, row[name], said) !== null))
+    .filter((name) => rows.some((row) => cellText(name, row, said) !== null))
     .map((name) => ({ name, head: said.t(`columns.${name}` as "columns.on"), number: isNumber(name) }));
   return {
     columns,
-    rows: rows.map((row) => columns.map(({ name }) => cellText(name, row[name], said))),
+    rows: rows.map((row) => columns.map(({ name }) => cellText(name, row, said))),
   };
 }
 

@@ -1,6 +1,7 @@
 "use client";
 
 import { useActionState } from "react";
+import { once } from "../forms/once.ts";
 import { type KeyMade, makeKey, revokeKey, rotateKey } from "./actions.ts";
 
 interface Words {
@@ -30,7 +31,7 @@ export function NewKey({
   const [made, send, busy] = useActionState(makeKey.bind(null, farmId), null);
   return (
     <>
-      <form action={send} className="form">
+      <form action={send} onSubmit={once(busy)} className="form">
         <fieldset className="form-section">
           <div className="field">
             <label htmlFor="key-name">{words.name}</label>
@@ -76,12 +77,12 @@ export function KeyActs({
   return (
     <>
       <div className="key-acts">
-        <form action={rotate}>
+        <form action={rotate} onSubmit={once(rotating)}>
           <button type="submit" className="quiet" aria-disabled={rotating}>
             {words.rotate}
           </button>
         </form>
-        <form action={revoke}>
+        <form action={revoke} onSubmit={once(revoking)}>
           <button type="submit" className="quiet" aria-disabled={revoking}>
             {words.revoke}
           </button>

@@ -1,6 +1,7 @@
 "use client";
 
 import { type ReactNode, useActionState, useEffect, useRef, useState } from "react";
+import { once } from "../forms/once.ts";
 import { type Line, type LineState, untried } from "./lines.ts";
 
 interface Props {
@@ -47,7 +48,7 @@ export function LineForm({
     );
   }
   return (
-    <form action={send} className="form" noValidate>
+    <form action={send} onSubmit={once(running)} className="form" noValidate>
       {state.message && (
         <p ref={said} className="refusal" role="alert" tabIndex={-1}>
           {state.message}
@@ -63,12 +64,7 @@ export function LineForm({
         />
       ))}
       <p className="form-end">
-        <button
-          type="submit"
-          className="press"
-          aria-disabled={running}
-          onClick={(event) => running && event.preventDefault()}
-        >
+        <button type="submit" className="press" aria-disabled={running}>
           {running ? busy : submit}
         </button>
         {beside}

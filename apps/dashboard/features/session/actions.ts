@@ -119,5 +119,6 @@ export async function join(before: LineState, data: FormData): Promise<LineState
 export async function signOut(): Promise<void> {
   await ask("POST", "/v1/auth/sign-out", {});
   await forgetSession();
-  redirect("/sign-in");
+  // Said to the browser too, which then is told of nothing any more (public/worker.js).
+  redirect("/sign-in?signed-out=yes");
 }

@@ -6,11 +6,12 @@ import {
   type FarmDetail,
   farmRoutes,
   type Records,
-  recordRoutes,
 } from "@pith/contract";
 import { todayIn } from "../../format/dates.ts";
 import { call } from "../../server/api.ts";
 import type { Seat } from "../../server/seat.ts";
+import { allAdvisories } from "../advice/allAdvisories.ts";
+import { wholeRecords } from "../records/wholeRecords.ts";
 
 /** What the shed sheet is put together from: each planting's feed, each bed's lime and ash, and the shed's own advice. */
 export interface SheetSource {
@@ -42,16 +43,15 @@ const SPREAD_ONCE = new Set(["wood-ash", "lime"]);
 const ASKS = new Set(["spread", "wait", "lime", "lime-wait", "lime-next-part", "lime-after-crop", "sulfur"]);
 const GONE = new Set(["withdrawn", "superseded"]);
 const SETTLED = new Set(["done", "cannot"]);
-/** So many issued advices reach back over a season of a farm. */
-const LOOK_BACK = 200;
-
 /** Issued advice whose week lasts goes first; for the agent a draft stands in where there is none. */
 export async function gatherSheet({ officeId, role }: Seat, farmId: string): Promise<Sheet> {
   const params = { officeId, farmId };
-  const [detail, records, { advisories }, drafts] = await Promise.all([
+  const [detail, records, advisories, drafts] = await Promise.all([
     call(farmRoutes.getFarm, { params }),
-    call(recordRoutes.getRecords, { params, query: {} }),
-    call(adviceRoutes.listAdvisories, { params: { officeId }, query: { farmId, limit: LOOK_BACK } }),
+    wholeRecords(params, ["deliveries"]),
+    Promise.all(ON_THE_SHEET.map((ruleId) => allAdvisories(officeId, { farmId, ruleId }))).then((all) =>
+      all.flat(),
+    ),
     role === "agent" ? openDrafts(officeId, farmId) : [],
   ]);
   const today = todayIn(detail.sites[0]?.timeZone);
@@ -59,9 +59,9 @@ export async function gatherSheet({ officeId, role }: Seat, farmId: string): Pro
   // Lime is a bed's, which may stand empty.
   const concerns = (one: { ruleId: string; plantingIds: string[] }) =>
     one.ruleId === "shed" || one.ruleId === "lime" || one.plantingIds.some((id) => standing.has(id));
-  const issued = newestOfEach(
-    advisories.filter((one) => ON_THE_SHEET.includes(one.ruleId) && !GONE.has(one.status) && concerns(one)),
-  ).filter((one) => role === "farmer" || one.windowTo === null || one.windowTo >= today);
+  const issued = newestOfEach(advisories.filter((one) => !GONE.has(one.status) && concerns(one))).filter(
+    (one) => (role === "farmer" || one.windowTo === null || one.windowTo >= today) && !hasLapsed(one),
+  );
   const told = new Set(issued.map(keyOf));
   const advice = drafts.filter(
     (one) =>
@@ -105,21 +105,16 @@ async function openDrafts(officeId: string, farmId: string): Promise<Draft[]> {
   return rounds.flatMap(({ drafts }) => drafts);
 }
 
+/** What is spread once and was not by its day is not to be spread any more; a feed goes on until the next says otherwise. */
+const hasLapsed = ({ ruleId, status }: Advisory) => SPREAD_ONCE.has(ruleId) && status === "expired";
+
 /** The API names the newest first. */
 const newestOfEach = (advisories: Advisory[]) =>
   advisories.filter((one, i) => advisories.findIndex((other) => keyOf(other) === keyOf(one)) === i);
 
-interface Told {
-  ruleId: string;
-  subjectName: string;
-  plantingIds: string[];
-}
-
-/** A shed is one; lime is a bed's, also where nothing grows in it; the rest is a planting's. */
-function keyOf({ ruleId, subjectName, plantingIds }: Told): string {
-  if (ruleId === "shed") return ruleId;
-  return `${ruleId} ${ruleId === "lime" ? subjectName : plantingIds.toSorted().join(" ")}`;
-}
+/** A shed is one; the rest is a planting's or, as lime, a bed's. */
+const keyOf = ({ ruleId, subjectId }: Pick<Advisory, "ruleId" | "subjectId">): string =>
+  ruleId === "shed" ? ruleId : `${ruleId} ${subjectId}`;
 
 async function sourceOfAdvisory(
   officeId: string,

@@ -1,4 +1,4 @@
-import { farmRoutes, recordRoutes } from "@pith/contract";
+import { farmRoutes } from "@pith/contract";
 import Link from "next/link";
 import { notFound } from "next/navigation";
 import { getTranslations } from "next-intl/server";
@@ -8,6 +8,7 @@ import { type Seat, whoOf } from "../../server/seat.ts";
 import { Row } from "../../ui/Row.tsx";
 import { Saved } from "../../ui/Saved.tsx";
 import { linesOf } from "../records/lines.ts";
+import { wholeRecords } from "../records/wholeRecords.ts";
 import { altTexts } from "./altTexts.ts";
 import { PhotoDesk } from "./PhotoDesk.tsx";
 import { SignPhotos } from "./SignPhotos.tsx";
@@ -25,7 +26,7 @@ export async function SignPage({ seat, farmId, signId, asked }: Props) {
   const params = { officeId: seat.officeId, farmId };
   const [detail, records, t, words, desk, labels] = await Promise.all([
     call(farmRoutes.getFarm, { params }),
-    call(recordRoutes.getRecords, { params, query: {} }),
+    wholeRecords(params, ["signs"]),
     getTranslations("records"),
     getTranslations("words"),
     photoWords(),

@@ -1,6 +1,7 @@
 "use client";
 
 import { useActionState } from "react";
+import { once } from "../forms/once.ts";
 
 interface Props {
   action: (before: string | null, data: FormData) => Promise<string | null>;
@@ -12,7 +13,7 @@ interface Props {
 export function ToEvidence({ action, rules, words }: Props) {
   const [problem, send, busy] = useActionState(action, null);
   return (
-    <form action={send} className="flow no-print">
+    <form action={send} onSubmit={once(busy)} className="flow no-print">
       {problem && (
         <p className="refusal" role="alert">
           {problem}

@@ -2,6 +2,7 @@
 
 import { useActionState } from "react";
 import { type CopyWords, ShownOnce } from "../delivery/ShownOnce.tsx";
+import { once } from "../forms/once.ts";
 import type { Secret } from "./actions.ts";
 import { EVENTS, keyOf } from "./events.ts";
 
@@ -15,7 +16,7 @@ interface Props {
 export function AddForm({ action, words: t }: Props) {
   const [{ secret, problem }, send, busy] = useActionState(action, { secret: null, problem: null });
   return (
-    <form action={send} className="form">
+    <form action={send} onSubmit={once(busy)} className="form">
       {problem && (
         <p className="refusal" role="alert">
           {problem}

@@ -2,6 +2,7 @@
 
 import { useActionState } from "react";
 import { type CopyWords, ShownOnce } from "../delivery/ShownOnce.tsx";
+import { once } from "../forms/once.ts";
 import type { Secret } from "./actions.ts";
 
 interface Props {
@@ -13,7 +14,7 @@ interface Props {
 export function NewSecret({ rotate, words: t }: Props) {
   const [{ secret, problem }, send, busy] = useActionState<Secret>(rotate, { secret: null, problem: null });
   return (
-    <form action={send} className="flow">
+    <form action={send} onSubmit={once(busy)} className="flow">
       {problem && (
         <p className="refusal" role="alert">
           {problem}

@@ -13,6 +13,7 @@ export const DraftSchema = z
     farmName: z.string(),
     /** The plantings it is about: one for a planting, all on the valve, all in the bed. */
     plantingIds: z.array(Id),
+    subjectId: Id,
     subjectName: z.string().describe("variety and bed, valve, or bed, as the office calls it"),
     ruleId: z.string(),
     kind: z.enum(["advice", "needs-more", "does-not-apply", "refused"]),
@@ -96,6 +97,7 @@ export const AdvisorySchema = z
     farmId: Id,
     farmName: z.string(),
     plantingIds: z.array(Id),
+    subjectId: Id,
     subjectName: z.string(),
     ruleId: z.string(),
     ruleVersion: z.number().int(),
@@ -151,6 +153,8 @@ export const getRound = createRoute({
       all: z.enum(["yes", "no"]).optional(),
       /** Those that were put off are left out; or with them, or they alone. */
       setAside: z.enum(["yes", "no", "only"]).optional(),
+      /** Only those that another agent was asked to read and has not yet. */
+      second: z.literal("waiting").optional(),
       ...page(1000),
     }),
   },
@@ -268,6 +272,7 @@ export const listAdvisories = createRoute({
     query: z.object({
       farmId: Id.optional(),
       plantingId: Id.optional(),
+      ruleId: z.string().max(60).optional(),
       open: z.enum(["yes", "no"]).optional(),
       /** Only what standing orders issued, or what this one did. */
       automatic: z.literal("yes").optional(),

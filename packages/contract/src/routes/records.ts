@@ -309,11 +309,30 @@ export const RecordsSchema = z
     bedHistory: z.array(BedHistorySchema),
     /** Beds that a spray's label closes now, to work until an instant, to harvest until a day. */
     closed: z.array(z.object({ bedId: Id, reEntryUntil: Instant.nullable(), harvestFrom: Day.nullable() })),
-    /** Asked for `before` this day, what is older follows; null where this is all. At most 1,000 of a kind come at once. */
+    /**
+     * Asked for `before` this day, what is older follows; null where this is all. At most 1,000 of a kind come at once, and
+     * a page ends for all kinds where it ends for the fullest of those asked for.
+     */
     older: Day.nullable(),
   })
   .openapi("Records");
 export type Records = z.infer<typeof RecordsSchema>;
+
+/** What a caller may ask for alone; which beds are closed is always said. */
+const { closed: _, older: __, ...ofKinds } = RecordsSchema.shape;
+export type KindOfRecords = keyof typeof ofKinds;
+const KINDS = Object.keys(ofKinds) as [KindOfRecords, ...KindOfRecords[]];
+
+/** In an address a list with commas between. */
+const Kinds = z
+  .preprocess(
+    (said: string | readonly KindOfRecords[]) => (typeof said === "string" ? said.split(",") : said),
+    z.array(z.enum(KINDS)).min(1).max(KINDS.length),
+  )
+  .openapi({
+    param: { style: "form", explode: false },
+    description: "only these, so that a page is not filled by others; the others come empty",
+  });
 
 const tags = ["records"];
 const farm = "/v1/offices/{officeId}/farms/{farmId}" as const;
@@ -324,7 +343,10 @@ export const getRecords = createRoute({
   tags,
   summary:
     "Notes, applications, waterings, harvests, deliveries, sprays, signs, tests of soil, water, leaves and drains and soil sensors of a farm, newest first",
-  request: { params: farmPath, query: z.object({ plantingId: Id.optional(), before: Day.optional() }) },
+  request: {
+    params: farmPath,
+    query: z.object({ plantingId: Id.optional(), before: Day.optional(), kinds: Kinds.optional() }),
+  },
   responses: { 200: json(RecordsSchema, "The records"), ...problems },
 });
 

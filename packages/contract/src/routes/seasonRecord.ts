@@ -95,8 +95,11 @@ const waterTests = z.object({
 });
 
 const sprays = z.object({
+  /** The day at the bed's site. */
   on: Day,
   at: Instant,
+  /** Of the bed's site: by whose clock the instant is to be read. */
+  timeZone: name,
   bed: name,
   product: name,
   registration: maybe,

@@ -26,7 +26,7 @@ export async function listAdvisories(
   rawQuery: unknown,
 ): Promise<{ advisories: Advisory[]; next: string | null }> {
   const query = queryOf(adviceRoutes.listAdvisories, rawQuery);
-  const { farmId, plantingId, open, automatic, standingOrderId, before, after, limit = 100 } = query;
+  const { farmId, plantingId, ruleId, open, automatic, standingOrderId, before, after, limit = 100 } = query;
   const from = after === undefined ? undefined : placeAfter(z.tuple([At, z.int()]), after);
   const rows = await inOffice(ctx, async (tx) => {
     if (farmId !== undefined) await requireFarm(tx, ctx, farmId);
@@ -40,6 +40,7 @@ export async function listAdvisories(
             sql`(${advisories.issuedAt}, ${advisories.ledgerSeq}) < (${from[0]}::timestamptz, ${from[1]}::bigint)`,
           farmId === undefined ? undefined : eq(advisories.farmId, farmId),
           plantingId === undefined ? undefined : arrayContains(advisories.plantingIds, [plantingId]),
+          ruleId === undefined ? undefined : eq(advisories.ruleId, ruleId),
           open === "yes" ? standsOpen(ctx) : undefined,
           open === "no" ? standsOpenNoMore(ctx) : undefined,
           automatic === undefined ? undefined : isNotNull(advisories.standingOrderId),
@@ -141,6 +142,7 @@ async function wireAdvisories(ctx: Ctx, rows: ListedRow[]): Promise<Advisory[]> 
       farmId: row.farmId,
       farmName: names.farm(row.farmId).name,
       plantingIds: row.plantingIds,
+      subjectId: row.subjectId,
       subjectName: names.subject(row.subjectKind, row.subjectId, row.farmId),
       ruleId: row.ruleId,
       ruleVersion: row.ruleVersion,

@@ -1,7 +1,7 @@
 import { type Alarm, adviceRoutes, type Draft, type DraftDetail } from "@pith/contract";
 import { drafts, secondReadings, type Tx } from "@pith/db";
 import type { Answer } from "@pith/rules";
-import { and, arrayContains, asc, count, eq, getTableColumns, gt, isNull, lte, or, sql } from "drizzle-orm";
+import { and, arrayContains, asc, count, eq, getTableColumns, isNull, sql } from "drizzle-orm";
 import { z } from "zod";
 import { recordAudit } from "../audit.ts";
 import { type Ctx, inOffice, requireAgent } from "../context.ts";
@@ -17,9 +17,11 @@ import { readAlarms } from "../weather/alarms.ts";
 import { bodyOf, queryOf } from "../wellFormed.ts";
 import { readIssuingSettings, wantsSecond } from "./issuingSettings.ts";
 import { type Names, peopleIn, readNames } from "./names.ts";
+import { asideUntil, isAside, isNotAside } from "./setAside.ts";
 
 /** What the round lists of a draft: everything but the answer itself. */
-const { answer: _, ...listed } = getTableColumns(drafts);
+const { answer: _, ...columns } = getTableColumns(drafts);
+const listed = (ctx: Ctx) => ({ ...columns, setAsideUntil: asideUntil(ctx) });
 type ListedRow = Omit<typeof drafts.$inferSelect, "answer">;
 
 type Round = { alarms: Alarm[]; drafts: Draft[]; total: number; next: string | null };
@@ -28,25 +30,23 @@ type Round = { alarms: Alarm[]; drafts: Draft[]; total: number; next: string | n
 export async function getRound(ctx: Ctx, rawQuery: unknown): Promise<Round> {
   requireAgent(ctx);
   const query = queryOf(adviceRoutes.getRound, rawQuery);
-  const { farmId, plantingId, ruleId, all, setAside, after, limit = 100 } = query;
+  const { farmId, plantingId, ruleId, all, setAside, second, after, limit = 100 } = query;
   const from = after === undefined ? undefined : placeAfter(z.tuple([z.number(), z.uuid()]), after);
   await renewOutdated(ctx);
   return inOffice(ctx, async (tx) => {
     if (farmId !== undefined) await requireFarm(tx, ctx, farmId);
-    const today = ctx.now().toISOString().slice(0, 10);
     const asked = and(
       eq(drafts.officeId, ctx.officeId),
       farmId === undefined ? undefined : eq(drafts.farmId, farmId),
       plantingId === undefined ? undefined : arrayContains(drafts.plantingIds, [plantingId]),
       ruleId === undefined ? undefined : eq(drafts.ruleId, ruleId),
       all === "yes" ? undefined : eq(drafts.kind, "advice"),
-      setAside === "only" ? gt(drafts.setAsideUntil, today) : undefined,
-      setAside === undefined || setAside === "no"
-        ? or(isNull(drafts.setAsideUntil), lte(drafts.setAsideUntil, today))
-        : undefined,
+      setAside === "only" ? isAside(ctx) : undefined,
+      setAside === undefined || setAside === "no" ? isNotAside(ctx) : undefined,
+      second === "waiting" ? waitsForSecond : undefined,
     );
     const page = tx
-      .select(listed)
+      .select(listed(ctx))
       .from(drafts)
       .where(
         and(asked, from && sql`(${drafts.orderKey}, ${drafts.id}) > (${from[0]}::float8, ${from[1]}::uuid)`),
@@ -81,7 +81,10 @@ export async function getDraft(ctx: Ctx, draftId: string): Promise<DraftDetail> 
   requireAgent(ctx);
   await renewOutdated(ctx);
   return inOffice(ctx, async (tx) => {
-    const [row] = await tx.select().from(drafts).where(thisDraft(ctx, draftId));
+    const [row] = await tx
+      .select({ ...listed(ctx), answer: drafts.answer })
+      .from(drafts)
+      .where(thisDraft(ctx, draftId));
     const draft = found(row, "draft");
     const names = await readNames(tx, ctx, [draft.farmId]);
     const answer = draft.answer as unknown as Answer;
@@ -104,7 +107,7 @@ export async function setDraftAside(ctx: Ctx, draftId: string, raw: unknown): Pr
       .update(drafts)
       .set({ setAsideUntil: until })
       .where(thisDraft(ctx, draftId))
-      .returning(listed);
+      .returning(listed(ctx));
     const draft = found(row, "draft");
     await recordAudit(tx, ctx, {
       action: "draft.set-aside",
@@ -120,7 +123,7 @@ export async function setDraftAside(ctx: Ctx, draftId: string, raw: unknown): Pr
 /** One draft as it is listed. */
 export const readDraft = (ctx: Ctx, draftId: string): Promise<Draft> =>
   inOffice(ctx, async (tx) => {
-    const [row] = await tx.select(listed).from(drafts).where(thisDraft(ctx, draftId));
+    const [row] = await tx.select(listed(ctx)).from(drafts).where(thisDraft(ctx, draftId));
     const draft = found(row, "draft");
     const names = await readNames(tx, ctx, [draft.farmId]);
     return found((await wireDrafts(tx, ctx, [draft], names))[0], "draft");
@@ -133,6 +136,14 @@ async function wireDrafts(tx: Tx, ctx: Ctx, rows: ListedRow[], names: Names): Pr
   const seconds = await readSeconds(tx, ctx, rows);
   return rows.map((row) => ({ ...wireDraft(row, names, ctx.now()), second: seconds.get(row.id) ?? null }));
 }
+
+/** Another agent was asked to read it, has not sent it back, and it still says what was asked about. */
+const waitsForSecond = sql`exists (select from ${secondReadings} where ${and(
+  eq(secondReadings.officeId, drafts.officeId),
+  eq(secondReadings.draftId, drafts.id),
+  eq(secondReadings.stateSha256, drafts.stateSha256),
+  isNull(secondReadings.sentBackAt),
+)})`;
 
 /** Which of these another agent was asked to read too. Few are, so all that wait are read. */
 async function readSeconds(tx: Tx, ctx: Ctx, rows: ListedRow[]): Promise<Map<string, Draft["second"]>> {
@@ -177,6 +188,7 @@ function wireDraft(row: ListedRow, names: Names, now: Date): Omit<Draft, "second
     farmId: row.farmId,
     farmName: farm.name,
     plantingIds: row.plantingIds,
+    subjectId: row.subjectId,
     subjectName: names.subject(row.subjectKind, row.subjectId, row.farmId),
     ruleId: row.ruleId,
     kind: row.kind,

@@ -1,13 +1,14 @@
 import { type DeliverySettings, deliveryRoutes, type Wishes } from "@pith/contract";
-import { deliveries, deliveryPreferences, pushSubscriptions, sites, type Tx, withUser } from "@pith/db";
+import { deliveries, deliveryPreferences, pushSubscriptions, type Tx, withUser } from "@pith/db";
 import { refuse } from "@pith/rules";
-import { and, asc, desc, eq, inArray } from "drizzle-orm";
-import { type Ctx, inOffice, isStaff, nowOf } from "../context.ts";
+import { and, asc, desc, eq } from "drizzle-orm";
+import { type Ctx, nowOf } from "../context.ts";
 import { notFound, ServiceError } from "../errors.ts";
 import { sha256Hex } from "../ledger/canonical.ts";
 import { bodyOf } from "../wellFormed.ts";
 import { outwardProblem } from "./outward.ts";
 import { ordinaryWishes, storedWishes, wishesOf } from "./wishes.ts";
+import { zoneOf } from "./zone.ts";
 
 /** A person's own settings in one office. They are theirs, whatever their role: nobody else's hand changes them. */
 
@@ -136,23 +137,4 @@ export async function removeBrowser(ctx: Ctx, browserId: string): Promise<{ done
   );
   if (gone.length === 0) throw notFound("browser");
   return { done: true };
-}
-
-/** The clock of their first farm, until they say theirs. */
-async function zoneOf(ctx: Ctx): Promise<string> {
-  const { farmIds, role } = ctx.actor;
-  const [site] = await inOffice(ctx, (tx) =>
-    tx
-      .select({ timeZone: sites.timeZone })
-      .from(sites)
-      .where(
-        and(
-          eq(sites.officeId, ctx.officeId),
-          isStaff(role) || farmIds === "*" ? undefined : inArray(sites.farmId, farmIds),
-        ),
-      )
-      .orderBy(asc(sites.id))
-      .limit(1),
-  );
-  return site?.timeZone ?? "UTC";
 }

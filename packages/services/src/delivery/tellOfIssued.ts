@@ -1,7 +1,8 @@
-import { deliveries, deliveryPreferences, memberships, sites, type Tx, warnings } from "@pith/db";
+import { deliveries, deliveryPreferences, memberships, type Tx, warnings } from "@pith/db";
 import type { Answer } from "@pith/rules";
-import { and, arrayContains, asc, eq, inArray } from "drizzle-orm";
+import { and, arrayContains, eq, inArray } from "drizzle-orm";
 import { type Ctx, nowOf } from "../context.ts";
+import { zoneOfFarm } from "../farms/clock.ts";
 import { wantJob } from "../jobs/wantJob.ts";
 import { tellWebhooks } from "../webhooks/tell.ts";
 import { callFrom } from "./callFrom.ts";
@@ -104,15 +105,4 @@ export async function tellPeople(
   for (const [key, { userId, dueAt: at }] of errands) {
     await wantJob(tx, ctx, "deliver", { id: userId }, { key, at });
   }
-}
-
-/** The clock of the farm's first site, for whoever has not said their own. */
-async function zoneOfFarm(tx: Tx, ctx: Ctx, farmId: string): Promise<string> {
-  const [site] = await tx
-    .select({ timeZone: sites.timeZone })
-    .from(sites)
-    .where(and(eq(sites.officeId, ctx.officeId), eq(sites.farmId, farmId)))
-    .orderBy(asc(sites.id))
-    .limit(1);
-  return site?.timeZone ?? "UTC";
 }

@@ -9,8 +9,9 @@ import { signChain } from "../ledger/checkpoints.ts";
 import { keepReadings } from "../sensors/keep.ts";
 import { settleReadings } from "../sensors/wantSettling.ts";
 import { issueByOrders } from "../standingOrders/issueByOrders.ts";
-import { pullForecasts } from "../weather/pullForecasts.ts";
+import { newlyForecast, pullSites } from "../weather/pullForecasts.ts";
 import { sendWebhook } from "../webhooks/send.ts";
+import { adviseByServer } from "./adviseByServer.ts";
 import { adviseOffice } from "./adviseOffice.ts";
 import type { Task } from "./task.ts";
 import type { About } from "./wantJob.ts";
@@ -20,7 +21,8 @@ export const tasks: Record<TaskName, Task> = {
   "advise-farm": adviseOneFarm,
   "advise-office": adviseOffice,
   "pull-forecasts": async (ctx) => {
-    await pullForecasts(ctx, {});
+    // By the clock, and not by hand: what a forecast turns, the farm's orders may issue.
+    for (const farmId of newlyForecast(await pullSites(ctx))) await adviseByServer(ctx, farmId);
   },
   "settle-readings": settleReadings,
   "keep-readings": keepReadings,

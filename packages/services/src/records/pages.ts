@@ -17,20 +17,24 @@ const dayOf = (row: object): string | undefined => {
 
 /**
  * A page ends between two days, the same for all kinds: where one of them holds more than a page does, what is older than
- * its last whole day waits for the next page, and `older` says where that begins.
+ * its last whole day waits for the next page, and `older` says where that begins. Each page begins on an earlier day than
+ * the one before, so that whoever reads on comes to an end.
  */
 export function wholeDays(all: Omit<Records, "older">): Records {
-  const cut = Object.values(all)
-    .flatMap((rows) => (rows.length < MOST ? [] : (dayOf(rows[MOST - 1] ?? {}) ?? [])))
+  const older = Object.values(all)
+    .flatMap((rows) => firstWholeDay(rows) ?? [])
     .sort()
     .at(-1);
-  if (cut === undefined) return { ...all, older: null };
-  const older = addDays(cut, 1);
-  const kept = <T extends object>(rows: T[]): T[] => {
-    const newer = rows.filter((row) => (dayOf(row) ?? older) >= older);
-    // More on one day than a page holds: the day is given as far as it goes.
-    return newer.length === 0 && rows.length >= MOST ? rows : newer;
-  };
+  if (older === undefined) return { ...all, older: null };
+  const kept = <T extends object>(rows: T[]): T[] => rows.filter((row) => (dayOf(row) ?? older) >= older);
   const page = Object.fromEntries(Object.entries(all).map(([kind, rows]) => [kind, kept<object>(rows)]));
   return { ...(page as Omit<Records, "older">), older };
+}
+
+/** The oldest day that a full page of a kind holds whole; undefined where the kind ends on it. */
+function firstWholeDay(rows: object[]): string | undefined {
+  if (rows.length < MOST) return undefined;
+  const [newest, last] = [dayOf(rows[0] ?? {}), dayOf(rows[MOST - 1] ?? {})];
+  // More on one day than a page holds: the day is given as far as it goes.
+  return last === undefined || newest === last ? last : addDays(last, 1);
 }

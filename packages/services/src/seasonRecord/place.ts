@@ -17,6 +17,7 @@ export function placesOf(facts: SeasonFacts, people: ReadonlyMap<string, string>
   const bed = (id: string) => there(beds.get(id), "bed");
   const planting = (id: string) => there(plantings.get(id), "planting");
   const site = (id: string) => there(sites.get(id), "site");
+  const zoneAtBed = (id: string) => site(bed(id).siteId).timeZone;
   return {
     bed,
     planting,
@@ -27,7 +28,8 @@ export function placesOf(facts: SeasonFacts, people: ReadonlyMap<string, string>
     plantingName: (id: string | null) => (id === null ? null : planting(id).varietyName),
     person: (id: string | null) => (id === null ? null : (people.get(id) ?? null)),
     /** The site's own day of an instant. */
-    dayAtBed: (id: string, at: string) => localDay(at, site(bed(id).siteId).timeZone),
+    dayAtBed: (id: string, at: string) => localDay(at, zoneAtBed(id)),
+    zoneAtBed,
     croppedM2: (id: string) => croppedAreaM2(bedPart(bed(id))),
     bedsOf: (valveId: string) => facts.beds.filter((b) => b.valveId === valveId),
   };

@@ -60,6 +60,7 @@ export const sprayRows = (facts: SeasonFacts, at: Places): SeasonRow<"sprays">[]
     .map(({ s, on }) => ({
       on,
       at: new Date(s.at).toISOString(),
+      timeZone: at.zoneAtBed(s.bedId),
       bed: at.bedName(s.bedId),
       product: s.product,
       registration: s.registration,

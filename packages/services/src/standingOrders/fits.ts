@@ -14,7 +14,7 @@ export function whyNot(
   const { decisionCodes, mostPerWeek, leastGrade, measuredOnly, hours, mostAmounts, endsOn } = terms;
   if (!decisionCodes.includes(answer.decision.code)) return "decision";
   if (localDay(now, timeZone) > endsOn) return "past";
-  if (hours && !within(localHour(now, timeZone), hours)) return "hours";
+  if (hours && !isWithin(localHour(now, timeZone), hours)) return "hours";
   // Strongest first.
   if (leastGrade !== null && GRADES.indexOf(answer.grade) > GRADES.indexOf(leastGrade)) return "grade";
   // Any estimated input, whether or not it would turn the decision: the stricter reading.
@@ -28,5 +28,5 @@ export function whyNot(
 }
 
 /** From the first hour on, to the end of the one before the last; through midnight where the first is the later. */
-const within = (hour: number, { from, to }: { from: number; to: number }): boolean =>
+export const isWithin = (hour: number, { from, to }: { from: number; to: number }): boolean =>
   from < to ? hour >= from && hour < to : hour >= from || hour < to;

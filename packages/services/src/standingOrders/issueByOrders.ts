@@ -1,6 +1,6 @@
 import type { StandingOrderTerms } from "@pith/contract";
 import { advisories, drafts, farms, secondReadings, standingOrders, type Tx } from "@pith/db";
-import type { Answer } from "@pith/rules";
+import { type Answer, localDay } from "@pith/rules";
 import { and, asc, desc, eq, inArray, isNull } from "drizzle-orm";
 import { thisDraft } from "../advice/drafts.ts";
 import { type Advice, type Fresh, freshAnswer } from "../advice/freshAnswer.ts";
@@ -8,6 +8,7 @@ import { issue } from "../advice/issue.ts";
 import { wantsSecond } from "../advice/issuingSettings.ts";
 import { type Ctx, inOffice, nowOf, serverItself } from "../context.ts";
 import { isChanged } from "../drafts/isChanged.ts";
+import { zoneOfFarm } from "../farms/clock.ts";
 import { lockFarm } from "../farms/requireFarm.ts";
 import { whyNot } from "./fits.ts";
 import { type OrderRow, readJudge } from "./orders.ts";
@@ -58,7 +59,8 @@ async function issueOne(tx: Tx, ctx: Ctx, farmId: string, draftId: string): Prom
   if (draft?.kind !== "advice") return null;
   const now = nowOf(ctx);
   // Somebody said not now, or asked another to read it first.
-  if (draft.setAsideUntil !== null && draft.setAsideUntil > now.slice(0, 10)) return null;
+  const { setAsideUntil } = draft;
+  if (setAsideUntil !== null && setAsideUntil > localDay(now, await zoneOfFarm(tx, ctx, farmId))) return null;
   const [asked] = await tx
     .select({ id: secondReadings.id })
     .from(secondReadings)

@@ -1,11 +1,12 @@
 import { type StandingOrder, type StandingOrderTerms, standingOrderRoutes } from "@pith/contract";
-import { sites, standingOrders, type Tx } from "@pith/db";
+import { standingOrders, type Tx } from "@pith/db";
 import { addDays, localDay, refuse } from "@pith/rules";
 import { and, eq, isNull } from "drizzle-orm";
 import { requireRule } from "../advice/issuingSettings.ts";
 import { recordAudit } from "../audit.ts";
 import { type Ctx, inOffice, nowOf, requireAgent } from "../context.ts";
 import { ServiceError } from "../errors.ts";
+import { zoneOfFarm } from "../farms/clock.ts";
 import { lockFarm } from "../farms/requireFarm.ts";
 import { bodyOf } from "../wellFormed.ts";
 import { readOrder, requireOrder, thisOrder } from "./orders.ts";
@@ -70,7 +71,7 @@ async function writeVersion(
   if (hours && hours.from === hours.to) {
     refuse("terms.hours", "must not begin and end at the same hour", "two different hours, or null", hours);
   }
-  const today = localDay(nowOf(ctx), await zoneOf(tx, ctx, order.farmId));
+  const today = localDay(nowOf(ctx), await zoneOfFarm(tx, ctx, order.farmId));
   const last = addDays(today, MOST_DAYS);
   if (endsOn < today || endsOn > last) {
     refuse("terms.endsOn", "must lie within a season from today", `${today} to ${last}`, endsOn);
@@ -93,15 +94,4 @@ async function writeVersion(
     entityId: order.id,
     detail: { version: order.version, farmId: order.farmId, ruleId: order.ruleId, terms: order.terms },
   });
-}
-
-/** The clock of a farm is that of its first site. */
-async function zoneOf(tx: Tx, { officeId }: Ctx, farmId: string): Promise<string> {
-  const [site] = await tx
-    .select({ timeZone: sites.timeZone })
-    .from(sites)
-    .where(and(eq(sites.officeId, officeId), eq(sites.farmId, farmId)))
-    .orderBy(sites.id)
-    .limit(1);
-  return site?.timeZone ?? "UTC";
 }

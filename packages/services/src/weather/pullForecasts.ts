@@ -21,21 +21,33 @@ export interface Pulled {
 }
 
 /**
- * Asks for the newest forecast of every site of the office that is switched on to a service, or of one; keeps each with
- * its issue time, and advises the farms again that have a new one. No transaction waits for the network, no site is
- * asked twice at once, and none before the service wants to be asked again.
+ * By hand: the newest forecast of every site that is switched on, or of one, and the farms advised that have a new one.
+ * Issues nothing by their orders: whoever asked is there to look at the drafts.
  */
 export async function pullForecasts(ctx: Ctx, raw: unknown): Promise<{ sites: Pulled[] }> {
   requireAgent(ctx);
   const { siteId } = bodyOf(weatherRoutes.pullForecasts, raw);
+  const pulled = await pullSites(ctx, siteId);
+  // What was archived stays even where advising fails: it is asked for once only.
+  for (const farmId of newlyForecast(pulled)) await inOffice(ctx, (tx) => adviseFarm(tx, ctx, farmId));
+  return { sites: pulled };
+}
+
+/** Farms for which something came that was not there before. */
+export const newlyForecast = (pulled: Pulled[]): Set<string> =>
+  new Set(pulled.filter((p) => p.outcome === "stored").map((p) => p.farmId));
+
+/**
+ * Asks for the newest forecast of every site of the office that is switched on to a service, or of one, and keeps each
+ * with its issue time. No transaction waits for the network, no site is asked twice at once, and none before the service
+ * wants to be asked again.
+ */
+export async function pullSites(ctx: Ctx, siteId?: string): Promise<Pulled[]> {
   const wanted = await inOffice(ctx, (tx) => switchedOn(tx, ctx, siteId));
   const pulled: Pulled[] = [];
   // One after another: the service counts an office's questions together.
   for (const site of wanted) pulled.push(await pullSite(ctx, site));
-  const fresh = new Set(pulled.filter((p) => p.outcome === "stored").map((p) => p.farmId));
-  // What was archived stays even where advising fails: it is asked for once only.
-  for (const farmId of fresh) await inOffice(ctx, (tx) => adviseFarm(tx, ctx, farmId));
-  return { sites: pulled };
+  return pulled;
 }
 
 async function switchedOn(tx: Tx, { officeId }: Ctx, siteId: string | undefined): Promise<SiteRow[]> {

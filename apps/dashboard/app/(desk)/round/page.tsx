@@ -11,22 +11,21 @@ import { RoundKeys } from "../../../features/round/RoundKeys.tsx";
 import { asideWords, BringBack } from "../../../features/round/SetAside.tsx";
 import { Automatic } from "../../../features/standingOrders/Automatic.tsx";
 import { clockText, dayAt, todayIn, weekdayText } from "../../../format/dates.ts";
-import messages from "../../../messages/en.json" with { type: "json" };
 import { call } from "../../../server/api.ts";
 import { agentSeat } from "../../../server/seat.ts";
 import { readerZone } from "../../../server/zone.ts";
 import { Row } from "../../../ui/Row.tsx";
+import { isRule, RULES } from "../../../ui/ruleNames.ts";
 import { Saved } from "../../../ui/Saved.tsx";
 
 /** So many of what standing orders issued are shown; the rest stand on their own page. */
 const MOST_AUTOMATIC = 10;
 
+/** So many that wait for a second reader are shown. */
+const MOST_WAITING = 50;
+
 /** The form that takes what was marked. */
 const SEVERAL = "several";
-
-type RuleId = keyof typeof messages.rules;
-const RULES = Object.keys(messages.rules) as RuleId[];
-const isRule = (id: string): id is RuleId => RULES.some((one) => one === id);
 
 interface Asked extends Record<string, string | undefined> {
   farm?: string;
@@ -56,26 +55,35 @@ export default async function RoundPage({ searchParams }: { searchParams: Promis
     frameWords(),
   ]);
   const shown = SHOWN.find((n) => String(n) === asked.shown) ?? SHOWN[0];
-  const [{ alarms, drafts, total, next }, { farms }, { advisories: automatic }, { calls }] =
-    await Promise.all([
-      call(adviceRoutes.getRound, {
-        params: { officeId },
-        query: {
-          farmId: asked.farm || undefined,
-          ruleId: asked.rule || undefined,
-          all: asked.show === "all" ? "yes" : undefined,
-          setAside: asked.show === "aside" ? "only" : undefined,
-          after: asked.after || undefined,
-          limit: shown,
-        },
-      }),
-      call(farmRoutes.listFarms, { params: { officeId } }),
-      call(adviceRoutes.listAdvisories, {
-        params: { officeId },
-        query: { farmId: asked.farm || undefined, automatic: "yes", open: "yes", limit: MOST_AUTOMATIC },
-      }),
-      call(deliveryRoutes.listCalls, { params: { officeId } }),
-    ]);
+  const [
+    { alarms, drafts, total, next },
+    { drafts: waiting },
+    { farms },
+    { advisories: automatic },
+    { calls },
+  ] = await Promise.all([
+    call(adviceRoutes.getRound, {
+      params: { officeId },
+      query: {
+        farmId: asked.farm || undefined,
+        ruleId: asked.rule || undefined,
+        all: asked.show === "all" ? "yes" : undefined,
+        setAside: asked.show === "aside" ? "only" : undefined,
+        after: asked.after || undefined,
+        limit: shown,
+      },
+    }),
+    call(adviceRoutes.getRound, {
+      params: { officeId },
+      query: { second: "waiting", setAside: "yes", limit: MOST_WAITING },
+    }),
+    call(farmRoutes.listFarms, { params: { officeId } }),
+    call(adviceRoutes.listAdvisories, {
+      params: { officeId },
+      query: { farmId: asked.farm || undefined, automatic: "yes", open: "yes", limit: MOST_AUTOMATIC },
+    }),
+    call(deliveryRoutes.listCalls, { params: { officeId } }),
+  ]);
   const { farm, rule, group, show } = asked;
   const addressWith = (more: Record<string, string | undefined>) =>
     `/round?${new URLSearchParams(
@@ -93,8 +101,6 @@ export default async function RoundPage({ searchParams }: { searchParams: Promis
       deadline: ({ actBy }: Draft) => (actBy === null ? t("noHurry") : weekdayText(dayAt(actBy, zone))),
     }[asked.group ?? ""],
   );
-
-  const waiting = drafts.filter((d) => d.second !== null && !d.second.changed && d.second.sentBack === null);
 
   return (
     <>

@@ -2,6 +2,7 @@ import { type Advisory, adviceRoutes, farmRoutes, recordRoutes } from "@pith/con
 import type { Metadata } from "next";
 import Link from "next/link";
 import { getTranslations } from "next-intl/server";
+import { allAdvisories, byDue } from "../../../features/advice/allAdvisories.ts";
 import { WaitingHere } from "../../../features/offline/WaitingHere.tsx";
 import { ClosedNotice } from "../../../features/records/ClosedNotice.tsx";
 import { longDayText, todayIn } from "../../../format/dates.ts";
@@ -28,18 +29,16 @@ export default async function TodayPage({ searchParams }: { searchParams: Promis
     getTranslations("paper"),
   ]);
   const { officeId } = mine;
-  const [{ advisories }, closed] = await Promise.all([
-    call(adviceRoutes.listAdvisories, { params: { officeId }, query: { limit: 60 } }),
+  const [standing, { advisories }, closed] = await Promise.all([
+    allAdvisories(officeId, { open: "yes" }),
+    call(adviceRoutes.listAdvisories, { params: { officeId }, query: { open: "no", limit: 60 } }),
     closedOfFarms(officeId),
   ]);
-  const open = advisories.filter((one) => one.status === "issued" || one.status === "read");
+  const open = standing.toSorted(byDue);
   const answered = advisories.filter((one) => one.answer !== null);
   const past = advisories.filter((one) => one.answer === null && isPast(one.status)).slice(0, MOST_PAST);
-  const several = new Set(advisories.map((one) => one.farmId)).size > 1;
-  const fed = advisories.filter(
-    (one) => one.ruleId === "feeding" && one.status !== "withdrawn" && one.status !== "superseded",
-  );
-  const sheets = new Map(fed.map((one) => [one.farmId, one.farmName]));
+  const several = closed.length > 1;
+  const sheets = await farmsWithSheet(officeId);
   return (
     <>
       <Saved asked={asked} />
@@ -48,7 +47,7 @@ export default async function TodayPage({ searchParams }: { searchParams: Promis
         pages={[
           "/today",
           "/record",
-          ...[...sheets.keys()].map((farmId) => `/today/shed-sheet/${farmId}`),
+          ...sheets.map(([farmId]) => `/today/shed-sheet/${farmId}`),
           ...open.map(({ id }) => `/today/${id}`),
           ...answered.map(({ id }) => `/today/${id}`),
         ]}
@@ -66,7 +65,7 @@ export default async function TodayPage({ searchParams }: { searchParams: Promis
             </a>
           </p>
         )}
-        {[...sheets].map(([farmId, farm]) => (
+        {sheets.map(([farmId, farm]) => (
           <p key={farmId} className="no-print">
             <Link className="tap" href={`/today/shed-sheet/${farmId}`} prefetch={false}>
               {t("shedSheet", { farm })}
@@ -131,6 +130,13 @@ export default async function TodayPage({ searchParams }: { searchParams: Promis
 const MOST_PAST = 10;
 const isPast = (status: Advisory["status"]): status is "expired" | "superseded" | "withdrawn" =>
   status === "expired" || status === "superseded" || status === "withdrawn";
+
+/** Farms that were told what to feed, by name. */
+async function farmsWithSheet(officeId: string): Promise<[farmId: string, name: string][]> {
+  const fed = await allAdvisories(officeId, { ruleId: "feeding" });
+  const told = fed.filter(({ status }) => status !== "withdrawn" && status !== "superseded");
+  return [...new Map(told.map((one) => [one.farmId, one.farmName]))];
+}
 
 /** Beds that a label closes now, farm by farm. */
 async function closedOfFarms(officeId: string) {

@@ -16,6 +16,7 @@ import { ClosedNotice } from "../../../../features/records/ClosedNotice.tsx";
 import { RecordLinks } from "../../../../features/records/RecordLinks.tsx";
 import { RecordsList, recordsQuery } from "../../../../features/records/RecordsList.tsx";
 import { SprayLog } from "../../../../features/records/SprayLog.tsx";
+import { wholeRecords } from "../../../../features/records/wholeRecords.ts";
 import { instantText } from "../../../../format/dates.ts";
 import { attempt, call } from "../../../../server/api.ts";
 import { agentSeat } from "../../../../server/seat.ts";
@@ -44,10 +45,12 @@ export default async function FarmPage({ params, searchParams }: Props) {
     getTranslations("sprayLog"),
   ]);
   const where = { officeId, farmId };
-  const [detail, { drafts }, records, { advisories }, { imports }] = await Promise.all([
+  const [detail, { drafts }, records, book, { advisories, next }, { imports }] = await Promise.all([
     call(farmRoutes.getFarm, { params: where }),
     call(adviceRoutes.getRound, { params: { officeId }, query: { farmId, all: "yes", limit: 1000 } }),
     call(recordRoutes.getRecords, { params: where, query: recordsQuery(asked) }),
+    // What lies in the shed and what was sprayed are wholes, whichever page of the records is open below.
+    wholeRecords(where, ["deliveries", "sprays"]),
     call(adviceRoutes.listAdvisories, { params: { officeId }, query: { farmId, limit: 20 } }),
     call(importRoutes.listImports, { params: where }),
   ]);
@@ -160,7 +163,7 @@ export default async function FarmPage({ params, searchParams }: Props) {
         </p>
       </Row>
       <Row id="materials" side={<h2>{t("shed")}</h2>} wide>
-        <MaterialsTable detail={detail} records={records} />
+        <MaterialsTable detail={detail} records={book} />
         <p className="actions">
           {add("materials", t("addMaterial"))}
           <Link className="tap" href={`/farms/${farmId}/record/deliveries`}>
@@ -175,7 +178,7 @@ export default async function FarmPage({ params, searchParams }: Props) {
         <WorthMeasuring farmId={farmId} waiting={worth("loading")} failed={worth("failed")} />
       </Row>
       <Row id="sprays" side={<h2>{log("title")}</h2>} wide>
-        <SprayLog sprays={records.sprays} detail={detail} />
+        <SprayLog sprays={book.sprays} detail={detail} />
         <p className="actions">
           <Link className="tap" href={`/farms/${farmId}/record/sprays`}>
             {log("write")}
@@ -184,6 +187,7 @@ export default async function FarmPage({ params, searchParams }: Props) {
       </Row>
       <Row id="advice" side={<h2>{t("advice")}</h2>} wide>
         <AdvisoryList advisories={advisories} base="/issued" />
+        {next !== null && <Link href={`/issued?farm=${farmId}`}>{t("allIssued")}</Link>}
       </Row>
       <Row id="records" side={<h2>{t("records")}</h2>} wide>
         <RecordLinks base={`/farms/${farmId}/record`} />

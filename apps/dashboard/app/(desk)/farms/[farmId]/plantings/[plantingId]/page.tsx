@@ -10,7 +10,7 @@ import { Timeline } from "../../../../../../features/planting/Timeline.tsx";
 import { timelineOf } from "../../../../../../features/planting/timeline.ts";
 import { ClosedNotice } from "../../../../../../features/records/ClosedNotice.tsx";
 import { RecordLinks } from "../../../../../../features/records/RecordLinks.tsx";
-import { RecordsList } from "../../../../../../features/records/RecordsList.tsx";
+import { RecordsList, recordsQuery } from "../../../../../../features/records/RecordsList.tsx";
 import { dayText, instantText, todayIn } from "../../../../../../format/dates.ts";
 import { inText } from "../../../../../../format/units.ts";
 import { call } from "../../../../../../server/api.ts";
@@ -29,6 +29,9 @@ export async function generateMetadata(): Promise<Metadata> {
   return { title: t("title") };
 }
 
+/** So many of the newest are listed; the others stand on a page of their own. */
+const MOST_ISSUED = 20;
+
 /** One planting: its facts, what is advised, what was issued, and everything seen and done there. */
 export default async function PlantingPage({ params, searchParams }: Props) {
   const [{ officeId }, { farmId, plantingId }, asked, t, whatIf] = await Promise.all([
@@ -39,17 +42,17 @@ export default async function PlantingPage({ params, searchParams }: Props) {
     getTranslations("whatIf"),
   ]);
   const where = { officeId, farmId };
-  const [detail, { drafts }, { advisories }, records] = await Promise.all([
+  const [detail, { drafts }, { advisories, next }, records] = await Promise.all([
     call(farmRoutes.getFarm, { params: where }),
     call(adviceRoutes.getRound, { params: { officeId }, query: { plantingId, all: "yes", setAside: "yes" } }),
-    call(adviceRoutes.listAdvisories, { params: { officeId }, query: { plantingId } }),
-    call(recordRoutes.getRecords, { params: where, query: { plantingId } }),
+    call(adviceRoutes.listAdvisories, { params: { officeId }, query: { plantingId, limit: MOST_ISSUED } }),
+    call(recordRoutes.getRecords, { params: where, query: { plantingId, ...recordsQuery(asked) } }),
   ]);
   const planting = detail.plantings.find((one) => one.id === plantingId);
   if (!planting) notFound();
   const bed = detail.beds.find((one) => one.id === planting.bedId);
   const site = detail.sites.find((one) => one.id === bed?.siteId);
-  const drawn = await readDrawn(officeId, drafts, advisories);
+  const drawn = await readDrawn(officeId, plantingId, drafts);
   const stage = drawn.find(({ ruleId }) => ruleId === "stage");
   const today = todayIn(site?.timeZone);
 
@@ -99,7 +102,7 @@ export default async function PlantingPage({ params, searchParams }: Props) {
                 <p className="faint">
                   <RuleName id={draft.ruleId} />
                   {draft.kind !== "advice" && <span className="unknown"> · {t(`kinds.${draft.kind}`)}</span>}
-                  {draft.setAsideUntil !== null && draft.setAsideUntil > today && (
+                  {draft.setAsideUntil !== null && (
                     <> · {t("asideUntil", { day: dayText(draft.setAsideUntil, today) })}</>
                   )}
                 </p>
@@ -110,6 +113,7 @@ export default async function PlantingPage({ params, searchParams }: Props) {
       </Row>
       <Row id="issued" side={<h2>{t("issued")}</h2>} wide>
         <AdvisoryList advisories={advisories} base="/issued" />
+        {next !== null && <Link href={`/issued?planting=${plantingId}`}>{t("allIssued")}</Link>}
       </Row>
       <Row id="records" side={<h2>{t("records")}</h2>} wide>
         <RecordLinks base={`/farms/${farmId}/record`} query={`?planting=${plantingId}`} />
