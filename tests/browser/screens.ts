@@ -96,6 +96,7 @@ export async function findScreens(): Promise<Screen[]> {
     mine("round-all", `/round?show=all&farm=${farmId}`),
     mine("round-grouped", `/round?farm=${farmId}&group=rule`),
     mine("round-several", `/round/several?id=${idIn(draft)}&id=${idIn(unsure)}&id=${idIn(soil)}`),
+    mine("issued-list", `/issued?farm=${farmId}`),
     mine("office", "/office"),
     mine("people", "/office/people"),
     mine("audit", "/office/audit"),

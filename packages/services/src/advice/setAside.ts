@@ -16,4 +16,5 @@ export const isNotAside = (ctx: Ctx): SQL | undefined =>
 
 /** The day until which it still is; null once that has come. */
 export const asideUntil = (ctx: Ctx): SQL<string | null> =>
-  sql<string | null>`case when ${drafts.setAsideUntil} > ${todayThere(ctx)} then ${drafts.setAsideUntil} end`;
+  sql<string | null>`case when ${drafts.setAsideUntil} is null then null
+    when ${drafts.setAsideUntil} > ${todayThere(ctx)} then ${drafts.setAsideUntil} end`;
