@@ -149,7 +149,7 @@ describe("a field outside what is accepted is named with its bound and what came
   test("more marketable than was picked", async () => {
     const body = {
       plantingId: here.plantingId,
-      on: "2026-08-01",
+      on: "2026-05-09",
       lot: null,
       kg: 4,
       marketableKg: 5,
@@ -176,6 +176,20 @@ describe("a field outside what is accepted is named with its bound and what came
     expect(await refusedFields(`${farm}/notes`, body)).toEqual([
       { field: "value", message, accepted, received: value },
     ]);
+  });
+  test.each([
+    ["waterings", { valveId: null, on: "2199-05-01", minutes: 10, litres: null }, "on"],
+    [
+      "soil-water",
+      { bedId: null, at: "2199-05-01T06:00:00Z", depthCm: 20, kind: "water-content", value: 0.2 },
+      "at",
+    ],
+    ["bed-history", { bedId: null, season: 2199, crop: "pepper", disease: null }, "season"],
+  ])("a day that has not come, of %s", async (kind, written, field) => {
+    const { valveId, bedId } = here;
+    const places = { ...("valveId" in written && { valveId }), ...("bedId" in written && { bedId }) };
+    const problems = await refusedFields(`${farm}/${kind}`, { ...written, ...places });
+    expect(problems).toMatchObject([{ field, message: "lies in the future" }]);
   });
   test("a field that is missing", async () => {
     const { name: _, ...nameless } = bodies.farm;

@@ -1,13 +1,15 @@
 import { createServer, get } from "node:http";
 import type { AddressInfo } from "node:net";
 import { whoCalls } from "@pith/contract";
-import { afterEach, expect, test, vi } from "vitest";
+import { afterEach, beforeAll, expect, test, vi } from "vitest";
 import { insideOnly } from "../../apps/dashboard/server/insideOnly.ts";
 import { markCallers } from "../../apps/dashboard/server/markCallers.ts";
 
 /** Who calls, through the dashboard, and where signing in leads. */
 
 vi.mock("next/headers", () => ({ headers: async () => new Headers({ "x-forwarded-for": "203.0.113.5" }) }));
+// Another file may have read the dashboard before, with the real one.
+beforeAll(() => vi.resetModules());
 afterEach(() => {
   vi.unstubAllEnvs();
   vi.unstubAllGlobals();

@@ -145,12 +145,24 @@ describe("in the database", () => {
 
     const today = and(eq(weatherDays.siteId, site.id), eq(weatherDays.date, "2026-07-05"));
     await asOffice(db, office.id, (tx) => tx.update(weatherDays).set({ windMPerS: 2.6 }).where(today));
-    expect(await adviseAgain(agent, {})).toMatchObject({ replaced: 0 });
+    const water = (list: typeof drafts) => list.find((d) => d.ruleId === "irrigate");
+    const id = water(drafts)?.id ?? "";
+    await setDraftAside(agent, id, { until: "2026-07-08" });
+    const read = await getDraft(agent, id);
+    expect(await adviseAgain(agent, {})).toMatchObject({ replaced: 0, kept: drafts.length });
+    // It is the same draft where it was, and shows the figures that would go out now.
+    const renewed = await getDraft(agent, id);
+    expect(renewed.answer).not.toEqual(read.answer);
+    expect(renewed.stateSha256).not.toBe(read.stateSha256);
+    expect([renewed.madeAt, renewed.setAsideUntil]).toEqual([read.madeAt, "2026-07-08"]);
+    await setDraftAside(agent, id, { until: null });
+    const issued = await issueDraft(agent, id, { stateSha256: renewed.stateSha256, note: null });
+    expect(issued.said.decision).toBe(renewed.said.decision);
+    expect(issued.said.steps).toEqual(renewed.said.steps);
+
     await asOffice(db, office.id, (tx) => tx.update(weatherDays).set({ rainMm: 60 }).where(today));
     expect((await adviseAgain(agent, {})).replaced).toBeGreaterThan(0);
-    const water = (list: typeof drafts) => list.find((d) => d.ruleId === "irrigate");
     const after = await round(agent, { all: "yes" });
-    expect(water(after)?.id).toBe(water(drafts)?.id);
     expect(water(after)?.headline).not.toBe(water(drafts)?.headline);
   });
 

@@ -207,6 +207,19 @@ test("a bed's state has the shed it is limed from and the day its plants went ou
     { kind: "dolomitic-lime", ccePct: 104, finenessPct: 80, bagKg: 25, canBuy: true },
   ]);
   expect(bed.setOutOn).toBe((await stateOf(season, "planting")).planting.setOutOn);
+  expect(bed.standingSince).toBe(bed.setOutOn);
+});
+
+test("a planned planting does not hide those that stand in its bed; cleared ones stand no more", async () => {
+  const season = await makeSeason(db);
+  const { agent, farm, bed, planting } = season;
+  const standing = (await stateOf(season, "planting")).planting.setOutOn;
+  await makePlanting(db, bed, { sownOn: "2026-06-20", plannedSetOutOn: "2026-08-10" });
+  expect(await stateOf(season, "bed")).toMatchObject({ setOutOn: "2026-08-10", standingSince: standing });
+  await changePlanting(agent, farm.id, planting.id, { endedOn: "2026-07-01" });
+  const cleared = await stateOf(season, "bed");
+  expect(cleared.setOutOn).toBe("2026-08-10");
+  expect(cleared).not.toHaveProperty("standingSince");
 });
 
 test.each([

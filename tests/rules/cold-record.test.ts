@@ -1,4 +1,4 @@
-import { advise, type PlantingState } from "@pith/rules";
+import { advise, type PlantingState, render } from "@pith/rules";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { localHourReader } from "../../packages/rules/src/warmth/localHours.ts";
@@ -303,6 +303,30 @@ describe("what one record must not hide in another", () => {
     expect(dose(extremes.slice(22))).toBeLessThan(60);
     const a = advice("cold-record", outdoors(extremes));
     expect([a.decision.code, line(a, "N14max")]).toEqual(["hold-back-and-look", 8]);
+  });
+  test("the headline names the days its hours fell in, and the record its own: 4 days at 8 C are 96 h, one more at 11 C makes 120 h", () => {
+    const temperatures = [...Array(4).fill(8), ...Array(21).fill(20), 11, ...Array(14).fill(20)];
+    const start = Date.parse("2026-06-01T05:00:00Z");
+    const readings = temperatures.flatMap((temperatureC, d) =>
+      Array.from({ length: 24 }, (_, h) => ({
+        at: new Date(start + (d * 24 + h) * 3_600_000).toISOString(),
+        temperatureC,
+      })),
+    );
+    const a = advice(
+      "cold-record",
+      outdoors(
+        temperatures.map(() => warm),
+        { plantTemperatures: readings },
+      ),
+    );
+    expect([line(a, "h"), line(a, "h14max")]).toEqual([120, 96]);
+    const said = [a.decision.text, ...a.steps.map((s) => s.text)].map((m) =>
+      render(m, { language: "en", units: "metric" }),
+    );
+    expect(said[0]).toMatch(/: 96 h below 12\.?0? °C from June 1 to June 14 may/);
+    expect(said.at(-1)).toMatch(/^The whole record, from June 1 on: 120 h /);
+    expect(a.working.find((l) => l.symbol === "h14max")?.expression).toBe("2026-06-01 to 2026-06-14");
   });
   test("a growing point noted dead stays dead when a colder night comes after the note", () => {
     const dead: Notes = [{ on: "2026-06-05", kind: "growing-point-dead" }, ...spare];

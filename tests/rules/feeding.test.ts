@@ -224,12 +224,106 @@ describe("phosphate and potash by soil test", () => {
   });
 });
 
+describe("after cold", () => {
+  // Nine days of 5 to 12 C from setting out: all nights below the floor of 12 C for young plants, five are allowed.
+  const cold = Array.from({ length: 9 }, (_, i) => ({
+    date: addDays("2025-06-01", i),
+    tMinC: 5,
+    tMaxC: 12,
+  }));
+  const chilled = (over: Partial<PlantingState> = {}) =>
+    feedingState({ asOf: "2025-06-10T12:00:00Z", weather: cold, ...over });
+  const coldRecord = (state: PlantingState) => adviseState(state).find((a) => a.rule.id === "cold-record");
+  const holds = (state: PlantingState) => {
+    const a = coldRecord(state);
+    return a?.kind === "advice" && a.steps.some((s) => s.text.key === "cold-record.step.hold-back");
+  };
+
+  test("what the cold record holds back is held back here, said first, and nothing of it is expected", () => {
+    const state = chilled();
+    expect(holds(state)).toBe(true);
+    const a = advice(state);
+    expect(a.decision.code).toBe("hold-back");
+    expect(keys(a)[0]).toBe("feeding.step.hold-back");
+    expect(keys(a).filter((k) => /dose|tank|scoop|step\.next|dry|ratio/.test(k))).toEqual([]);
+    expect(a.expected).toBeNull();
+    expect(a.amounts).toMatchObject({ doseKg: 0, nKgPerHa: 0 });
+    expect(a.stakes).toMatchObject({ harm: 0, actBy: null, reason: { key: "feeding.stakes.cold" } });
+    expect(a.evidence).toContain("feeding.hold-back");
+    expect(a.limits.map((m) => m.key)).toContain("feeding.limit.hold-back");
+    // The first week of the table and of the chart is the next one.
+    expect([a.table?.[0]?.rows[0]?.[0], a.charts[0]?.series[0]?.points[0]?.[0]]).toEqual([
+      "2025-06-17",
+      "2025-06-17",
+    ]);
+  });
+  test("a new leaf noted after the cold ends the hold in both rules; as much cold after it does not", () => {
+    const mild = cold.slice(0, 5).map((d) => ({ ...d, tMinC: 15, tMaxC: 25 }));
+    const leafOn = (on: string, days: typeof cold) =>
+      chilled({
+        asOf: "2025-06-14T12:00:00Z",
+        weather: days.map((d, i) => ({ ...d, date: addDays("2025-06-01", i) })),
+        notes: [{ on, kind: "new-leaf" }],
+      });
+    // The last fortnight still holds the cold, and the rule still says to look: but the leaf came after it.
+    const warmSince = leafOn("2025-06-12", [...cold, ...mild]);
+    expect(coldRecord(warmSince)).toMatchObject({ decision: { code: "hold-back-and-look" } });
+    expect([holds(warmSince), advice(warmSince).decision.code]).toEqual([false, "feed-this-week"]);
+    // Between 5 and 12 C all of four days lies below the floor: far more than the 60 C h allowed.
+    const coldSince = leafOn("2025-06-10", [...mild, ...cold]);
+    expect([holds(coldSince), advice(coldSince).decision.code]).toEqual([true, "hold-back"]);
+  });
+  test("where the shed has nothing for it, buying stands and the hold is said before it", () => {
+    const a = advice(
+      chilled({ ...from({ ...urea, stockKg: 0 }), asOf: "2025-06-10T12:00:00Z", weather: cold }),
+    );
+    expect(a.decision).toMatchObject({ code: "buy", text: { params: { due: "none" } } });
+    expect(keys(a)[0]).toBe("feeding.step.hold-back");
+    expect(a.stakes.harm).toBe(0);
+  });
+  test("warm nights, plants kept over winter and a refused record hold nothing back", () => {
+    const kept = planting({ overwintered: true });
+    const fahrenheit = cold.map((d) => ({ ...d, tMinC: 52, tMaxC: 78 }));
+    const warm = cold.map((d) => ({ ...d, tMinC: 16, tMaxC: 26 }));
+    for (const state of [
+      chilled({ weather: warm }),
+      chilled({ planting: kept }),
+      chilled({ weather: fahrenheit }),
+      chilled({ weather: [] }),
+    ]) {
+      expect(holds(state)).toBe(false);
+      expect(advice(state).decision.code).toBe("feed-this-week");
+    }
+    expect(coldRecord(chilled({ weather: fahrenheit }))?.kind).toBe("refused");
+  });
+});
+
 describe("what presses this week", () => {
   test("only this week's share is at stake: (7 / 367.5)² × (1 - 20.8 / 51.2) = 0.000215, until Saturday evening", () => {
     const a = advice(feedingState());
     expect(a.stakes.harm).toBeCloseTo((1 - 20.8 / 51.2) * (7 / 367.5) ** 2, 9);
     expect(a.stakes.actBy?.slice(0, 10)).toBe("2025-06-08");
     expect(a.stakes.reason.params.share).toEqual({ value: expect.closeTo(700 / 367.5, 9), unit: "pct" });
+  });
+  test("a slow material's dose brings more than falls due: 1.9 % is at stake, as worded, and the dose is said apart", () => {
+    // Composted, so it rots first and is given at the start; 7 of 367.5 parts of the season fall due in the first week.
+    const composted = {
+      ...urea,
+      id: "m",
+      kind: "poultry-manure",
+      nPct: 3,
+      manure: { animal: "poultry", composted: true },
+      stockKg: 1000,
+    } as const;
+    const a = advice(from(composted));
+    expect(a.decision.code).toBe("feed-this-week");
+    const { share, more, dosed } = a.stakes.reason.params;
+    expect([share, more]).toEqual([{ value: expect.closeTo(700 / 367.5, 9), unit: "pct" }, "some"]);
+    const n = a.expected?.kind === "application" ? (a.expected.nKgPerHa ?? 0) : 0;
+    expect(dosed).toEqual({ value: expect.closeTo((100 * n) / 114, 6), unit: "pct" });
+    const said = render(a.stakes.reason, { language: "en", units: "metric" });
+    expect(said).toMatch(/^What falls due this week is 1\.9 % .*; the dose serves later weeks too and is \d/);
+    expect(advice(feedingState()).stakes.reason.params.more).toBe("none");
   });
   test("weeks missed before raise what this one is worth: on day 37 30 + 7 × 4.5 parts are gone, 7 × 4.5 are due", () => {
     const a = advice(feedingState({ asOf: "2025-07-08T12:00:00Z" }));
@@ -362,9 +456,21 @@ describe("what it refuses or cannot say", () => {
       expect(said?.field).toBe("feeding.materialId");
       expect(said?.message).toMatch(/205\.203.*manure-timing/);
     }
-    const composted = { ...manure, manure: { animal: "cattle", composted: true } } as const;
-    expect(advice(from(composted, { planting: planned })).cautions[0]?.id).toBe("manure-raw");
   });
+  test.each([
+    ["manure", "cattle"],
+    ["poultry-manure", "poultry"],
+  ] as const)(
+    "composted %s is given on a standing crop without the words against raw manure",
+    (kind, animal) => {
+      const composted = { ...urea, id: "m", kind, nPct: 3, manure: { animal, composted: true } } as const;
+      const said = advice(from(composted));
+      expect(said.decision.code).toBe("feed-this-week");
+      const ids = said.cautions.map((c) => c.id);
+      expect(ids).not.toContain("manure-raw");
+      expect(ids).toEqual(expect.arrayContaining(["grade-varies", "organic-dust"]));
+    },
+  );
   test("wood ash, a material not in the shed, and an application of a day to come", () => {
     expect(refusal(from({ ...urea, kind: "wood-ash" }))?.field).toBe("feeding.materialId");
     expect(refusal(feedingState({ shed: [] }))?.field).toBe("feeding.materialId");

@@ -131,8 +131,51 @@ describe("the line", () => {
   test("without a share the mildest, 0.9, and a word that nobody chose it", () => {
     const a = advice(state());
     expect(a.amounts.etShare).toBe(0.9);
-    expect(keys(a)).toContain("hotter.step.enter-share");
-    expect(keys(advice(withDeficit({ from: TODAY, etShare: 0.9 })))).not.toContain("hotter.step.enter-share");
+    // The dry spell begins today: that it is held at that share is said, not that watering is for full use.
+    expect(keys(a)).toContain("hotter.step.enter-share-begun");
+    expect(keys(advice(withDeficit({ from: TODAY, etShare: 0.9 }))).join()).not.toContain("enter-share");
+  });
+  const watering = (s: ValveState) => {
+    const found = adviseState(s).find((a) => a.rule.id === "irrigate");
+    if (found?.kind !== "advice") throw new Error("irrigate advises on the same valve");
+    return found;
+  };
+  const mulched = bed({ mulches: [{ mulch: "black", from: "2025-06-01" }] });
+  const cool = { issuedAt: `${TODAY}T06:00:00Z`, days: weather(TODAY, 4, { tMaxC: 19, rsMjPerM2Day: 9 }) };
+  test.each([
+    ["bare ground", state()],
+    ["black plastic", state([zone({ bed: mulched })])],
+    ["a cool day ahead", state([zone()], { forecast: cool })],
+    ["a share that was chosen", withDeficit({ from: "2025-07-01", etShare: 0.8 })],
+    ["today's weather already in the book", state([zone()], { weather: weather("2025-06-01", 41) })],
+    [
+      "two beds, the drier one short first",
+      state([
+        zone({ planting: hot({ setOutOn: "2025-06-20" }) }),
+        zone({ bed: bed({ id: "b", soil: { fieldCapacity: 0.2, wiltingPoint: 0.12 } }) }),
+      ]),
+    ],
+  ])("a dry spell that is held has one line, that of the watering: %s", (_, s) => {
+    const [a, water] = [advice(s), watering(s)];
+    const held = water.steps.find((one) => one.text.key === "irrigate.step.deficit-alone")?.text.params;
+    const said = step(a, "hotter.step.held")?.params;
+    const value = (p: unknown) => (p as { value: number }).value;
+    expect(value(said?.line)).toBeCloseTo(value(held?.trigger), 9);
+    expect(value(said?.raw)).toBeCloseTo(value(held?.ready), 9);
+    expect(a.amounts.depletionMm).toBe(value(said?.line));
+    expect(value(a.decision.text.params.line)).toBe(value(said?.line));
+    expect(a.charts[0]?.series[0]?.points[0]?.[1]).toBe(value(said?.line));
+  });
+  test("one that is not held yet is said to be reckoned from its first day, and not to be full use", () => {
+    const begun = advice(state());
+    const ahead = advice(withDeficit({ from: "2025-07-20" }));
+    expect(keys(begun)).toEqual(
+      expect.arrayContaining(["hotter.step.held", "hotter.step.enter-share-begun"]),
+    );
+    expect(keys(begun)).not.toContain("hotter.step.enter-share");
+    expect(keys(ahead)).toContain("hotter.step.enter-share");
+    expect(keys(ahead).filter((key) => /held|begun/.test(key))).toEqual([]);
+    expect(step(ahead, "hotter.step.enter-share")?.params.from).toEqual({ day: "2025-07-20" });
   });
   test("more withheld: a lower line, a larger loss; always between what is held easily and all there is", () => {
     const share = fc.double({ min: 0.5, max: 0.98, noNaN: true });

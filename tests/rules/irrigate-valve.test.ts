@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { type Advice, adviseState, render, type ValveState } from "@pith/rules";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { bed, planting, soilTest, valve, weather } from "./waterAndFood.ts";
+import { bed, feedingState, planting, soilTest, valve, weather } from "./waterAndFood.ts";
 
 const advice = (state: ValveState): Advice => {
   const a = adviseState(state).find((answer) => answer.rule.id === "irrigate");
@@ -401,6 +401,69 @@ test("charts: depletion with RAW, TAW and the top; what was asked for and given;
   expect(dry.charts[1]?.series.map((s) => s.id)).toEqual(["et0", "etc", "rain", "irrigation"]);
   const ample = weather("2025-06-01", 40).map((w) => ({ on: w.date, litres: 700 }));
   expect(advice(valve({ waterings: ample })).charts.map((c) => c.id)).toEqual(["soil-water", "water-demand"]);
+});
+
+describe("containers on a valve that another bed sets the time of", () => {
+  // Forty pots of 20 L on 10 m2 beside 40 m2 of ground, set out two days ago: the ground is short first.
+  const pots = (over: Partial<NonNullable<ReturnType<typeof bed>["containers"]>> = {}) =>
+    bed({
+      id: "pots",
+      kind: "containers",
+      lengthM: 10,
+      widthM: 1,
+      soil: {},
+      containers: { count: 40, volumeL: 20, ...over },
+    });
+  const inPots = planting({ id: "planting-pots", plants: 40, setOutOn: "2025-07-09" });
+  const both = (b = pots()) => valve({ zones: [zone(), zone({ bed: b, planting: inPots })] });
+  const step = (a: Advice, key: string) => a.steps.find((s) => s.text.key === key)?.text;
+
+  test("no pot is told more than it holds, and it holds what its own advice says", () => {
+    const state = both();
+    const a = advice(state);
+    const own = adviseState(
+      feedingState({
+        asOf: state.asOf,
+        site: state.site,
+        bed: pots(),
+        planting: inPots,
+        weather: state.weather,
+        soilTests: [],
+      }),
+    ).find((answer) => answer.rule.id === "containers");
+    if (own?.kind !== "advice") throw new Error("the rule containers advises on the same pots");
+    const readyL = first(own, "V_ready");
+    const said = "irrigate.step.container-overfilled";
+    // 1 L is 1000 mL; a share of 15 % is to drain: most = ready / 0.85. Of 50 m2 the pots have 10, a fifth of the litres.
+    const each = (a.amounts.litres as number) / 5 / 40;
+    expect(each).toBeGreaterThan(readyL / 0.85);
+    expect(step(a, said)?.params).toMatchObject({
+      holds: { value: expect.closeTo(readyL, 9), unit: "L" },
+      most: { value: expect.closeTo(readyL / 0.85, 9), unit: "L" },
+      all: { value: expect.closeTo((40 * readyL) / 0.85, 9), unit: "L" },
+      each: { value: expect.closeTo(each, 9), unit: "L" },
+    });
+    expect(step(a, "irrigate.step.container")).toBeUndefined();
+    expect(last(a, "V_ready")).toBe(readyL);
+    expect(render(step(a, said) as never, { language: "en", units: "metric" })).toMatch(
+      /a time of their own/,
+    );
+    expect(render(step(a, said) as never, { language: "es", units: "us" })).toMatch(/tiempo propio/);
+  });
+  test("the other bed and the valve's run stay what they were: four fifths of the litres for 40 of 50 m2", () => {
+    const a = advice(both());
+    const litres = a.amounts.litres as number;
+    expect(param(a, "irrigate.step.bed", "litres")).toBeCloseTo(0.8 * litres, 9);
+    // Pots that hold all of it change nothing of the run.
+    const large = advice(both(pots({ volumeL: 400 })));
+    expect(large.amounts).toEqual(a.amounts);
+    expect(param(large, "irrigate.step.container", "each")).toBeCloseTo(litres / 5 / 40, 9);
+    expect(first(large, "V_ready")).toBeUndefined();
+  });
+  test("pots that are short first have the run reckoned for them", () => {
+    const a = advice(valve({ zones: [zone({ bed: pots(), planting: planting({ plants: 40 }) })] }));
+    expect(keys(a)).toContain("irrigate.step.container");
+  });
 });
 
 test("containers keep the single coefficient, and that is listed", () => {

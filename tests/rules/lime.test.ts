@@ -602,6 +602,17 @@ describe("by when", () => {
     expect(a.window.from).toBe("2025-08-23");
     expect(a.expected?.date).toBe("2025-08-23");
   });
+  test("nor while others stand where a next planting is planned: 125 days from 20 April are 23 August", () => {
+    const a = advice(ground({}, { standingSince: "2025-04-20", setOutOn: "2025-06-01" }));
+    expect(a.decision.code).toBe("lime-after-crop");
+    expect(a.window.from).toBe("2025-08-23");
+    expect(keys(a)).toContain("after-crop");
+  });
+  test("plants that still stand after that season are cleared first: 125 days from 1 December 2024 were over on 5 April", () => {
+    const a = advice(ground({}, { standingSince: "2024-12-01", setOutOn: "2024-12-01" }));
+    expect(a.decision.code).toBe("lime-after-crop");
+    expect(a.window.from).toBe("2025-05-01");
+  });
   const urea = (on: string, over: object = {}) => ({
     on,
     materialId: "u",
@@ -669,6 +680,22 @@ describe("sulfur", () => {
     expect(keys(unknown)[0]).toBe("fizz");
     expect(unknown.expected).toEqual({ kind: "look", date: "2025-05-01" });
   });
+  test.each([true, undefined])(
+    "where peppers stand it waits for the crop's end, which the headline says (planned: %s)",
+    (planned) => {
+      const state = { standingSince: "2025-04-20", setOutOn: planned ? "2025-06-01" : "2025-04-20" };
+      const [now, unknown] = [advice(alkaline({}, state)), advice(alkaline({ freeLime: undefined }, state))];
+      expect([now.decision.code, unknown.decision.code]).toEqual(["sulfur", "fizz-first"]);
+      for (const a of [now, unknown]) {
+        const said = [a.decision.text, ...a.steps.map((s) => s.text)];
+        expect(said[0]?.key).toMatch(/-after-crop$/);
+        expect(keys(a)).toContain("sulfur-after-crop");
+        expect(keys(a)).not.toContain("sulfur-when");
+        expect(render(a.decision.text, { language: "en", units: "metric" })).toContain("about August 23");
+      }
+      expect(now.expected).toMatchObject({ kind: "application", date: "2025-08-23" });
+    },
+  );
   test("SN-643 (SEEN-2): one pH unit takes 10, 15 and 20 lb/1000 sq ft by texture", () => {
     for (const [texture, lb] of [
       ["sandy-loam", 10],

@@ -1,7 +1,9 @@
-import type { PlantingState } from "@pith/rules";
+import { type PlantingState, render } from "@pith/rules";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { harvestLost, heatFrom } from "../../packages/rules/src/rules/set-out/weigh.ts";
+import { setOut as english } from "../../packages/rules/src/text/en/set-out.ts";
+import { setOut as spanish } from "../../packages/rules/src/text/es/set-out.ts";
 import { firstAutumnFrosts } from "../../packages/rules/src/warmth/autumnFrost.ts";
 import { climatologyYears } from "../../packages/rules/src/warmth/climatologyYears.ts";
 import { advice, climatology, line, planting, stepKeys } from "./warmthStates.ts";
@@ -171,6 +173,33 @@ describe("waiting and protecting side by side", () => {
       expect(new Set(said)).toEqual(new Set(["set-out.step.protect-not-enough"]));
     else expect(said.at(-1)).toMatch(/cheaper|dearer/);
   });
+  test("what costs money says so, and another advice is called by its name and not by its id", () => {
+    const said = (state: PlantingState, language: "en" | "es") =>
+      advice("set-out", state).steps.map((s) => render(s.text, { language, units: "metric" }));
+    const priced = waiting({}, { settings: { labourPerHour: 20 } });
+    for (const state of [waiting(), priced]) {
+      for (const [language, money, name, id] of [
+        ["en", / in money /, "the advice on night heat", "night-heat"],
+        ["es", / en dinero /, "el consejo de calor nocturno", "night-heat"],
+      ] as const) {
+        const steps = said(state, language);
+        expect(steps.filter((s) => /material/.test(s)).length).toBeGreaterThan(0);
+        expect(steps.filter((s) => /material/.test(s) && !money.test(s))).toEqual([]);
+        expect(steps.some((s) => s.includes(name))).toBe(true);
+        expect(steps.some((s) => s.includes(id))).toBe(false);
+      }
+    }
+  });
+  test("every text of set-out that holds an amount of money names it so, in both languages", () => {
+    for (const [texts, named] of [
+      [english, "in money"],
+      [spanish, "en dinero"],
+    ] as const) {
+      const priced = Object.values(texts).filter((t) => /\{(money|materials)\}/.test(t));
+      expect(priced).toHaveLength(6);
+      expect(priced.filter((t) => !t.includes(named))).toEqual([]);
+    }
+  });
   test("the chart draws each way from nothing upwards", () => {
     const chart = advice("set-out", waiting()).charts.find((c) => c.id === "heat-by-waiting");
     expect(chart?.series.map((s) => s.id)).toEqual(["go", "heavy-fleece", "fleece-and-plastic"]);
@@ -179,6 +208,7 @@ describe("waiting and protecting side by side", () => {
   test("where the wanted day may stand, nothing is weighed", () => {
     const warm = climatology(10, () => ({ tMinC: 18, tMaxC: 28 }));
     const a = advice("set-out", waiting({}, { climatology: warm }));
-    expect([a.decision.code, line(a, "wait"), a.charts.length]).toEqual(["go", undefined, 2]);
+    expect([a.decision.code, line(a, "wait")]).toEqual(["go", undefined]);
+    expect(a.charts.map((c) => c.id)).toEqual(["risk-by-date", "dose-by-date", "nights-by-date"]);
   });
 });

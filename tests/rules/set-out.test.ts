@@ -1,4 +1,4 @@
-import { advise, type PlantingState } from "@pith/rules";
+import { advise, type PlantingState, render, shownUnit } from "@pith/rules";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { forecastSkill, membersAhead } from "../../packages/rules/src/warmth/blend.ts";
@@ -172,6 +172,95 @@ describe("the decision", () => {
     expect(at(10).decision.text.params.protection).toEqual({ word: "set-out.protection.heavy-fleece" });
     expect(at(8).decision.text.params.protection).toEqual({ word: "set-out.protection.fleece-and-plastic" });
     expect([at(10), at(8), at(4)].map((a) => a.decision.code)).toEqual(["protect", "protect", "wait"]);
+  });
+  test("a chance says under what it is: the cover put up, the one that stands there, or none", () => {
+    const state = planting({ notes: hardened, climatology: climatology(20, () => nights(11.5)) });
+    const covers: PlantingState["bed"]["covers"] = [{ cover: "fleece", from: "2026-05-01" }];
+    const chance = (s: PlantingState) =>
+      advice("set-out", s).steps.find((step) => step.text.key === "set-out.step.chance")?.text;
+    const said = (s: PlantingState, language: "en" | "es") => {
+      const text = chance(s);
+      return text && render(text, { language, units: "us" });
+    };
+    // 11.5 C is half a degree below the floor each night: within the risk only under 2.8 C of cover.
+    expect(said(state, "en")).toMatch(/^Set out on May 15 under a heavy row cover, .* in 0 of 20 years/);
+    expect(said(state, "es")).toMatch(/^Trasplantadas el 15 de mayo bajo una manta térmica gruesa, /);
+    const covered = { ...state, bed: { ...state.bed, covers } };
+    expect(chance(covered)?.params.cover).toEqual({ word: "set-out.under.standing" });
+    const open = { ...state, climatology: climatology(20, () => warm) };
+    expect(said(open, "en")).toMatch(/^Set out on May 15 with no cover, /);
+  });
+  test("a stake under a cover that stands there is not called going out bare", () => {
+    const covers: PlantingState["bed"]["covers"] = [{ cover: "fleece", from: "2026-05-01" }];
+    const state = planting({ notes: hardened, climatology: climatology(20, () => nights(7)) });
+    state.planting.plannedSetOutOn = "2026-05-16";
+    expect(advice("set-out", state).stakes.reason.key).toBe("set-out.stakes.cold");
+    const covered = { ...state, bed: { ...state.bed, covers } };
+    expect(advice("set-out", covered).stakes.reason.key).toBe("set-out.stakes.cold-standing");
+  });
+  test("fourteen nights of 10 C are fourteen in any unit, drawn beside the 5 allowed and not among degree-hours", () => {
+    const a = advice(
+      "set-out",
+      planting({ notes: hardened, climatology: climatology(20, () => nights(10)) }),
+    );
+    const [, dose, counted] = a.charts;
+    expect(dose?.series.map((s) => s.id)).toEqual(["p10", "p90", "p50", "allowed"]);
+    expect([counted?.id, counted?.y.unit]).toEqual(["nights-by-date", "night-count"]);
+    const first = (id: string) => counted?.series.find((s) => s.id === id)?.points[0]?.[1];
+    expect(["p10", "p50", "p90", "allowed"].map(first)).toEqual([14, 14, 14, 5]);
+    const shown = shownUnit("night-count", "us", "es");
+    expect([shown.fromSi(14), shown.label]).toEqual([14, "noches"]);
+  });
+  describe("a bed that rotation keeps peppers out of", () => {
+    const out = (history: NonNullable<PlantingState["history"]>, change: Partial<PlantingState> = {}) =>
+      planting({ notes: hardened, climatology: climatology(20, () => warm), history, ...change });
+    const squash = out([{ season: 2024, crop: "squash" }]);
+
+    test("squash in 2024 and a rest of 3 seasons: not before 2028, said first, in the headline, and by both rules alike", () => {
+      const a = advice("set-out", squash);
+      expect(a.decision.code).toBe("go");
+      expect(render(a.decision.text, { language: "en", units: "us" })).toMatch(
+        /^By the cold they could go out on May 15, but not into this bed: .* until 2028\.$/,
+      );
+      expect(render(a.steps[0]?.text as never, { language: "es", units: "us" })).toMatch(
+        /^El consejo de rotación no admite pimientos en esta cama hasta 2028: aquí hubo calabacitas en 2024\./,
+      );
+      expect(line(a, "S0")).toBe(2028);
+      const { asOf, settings, site, bed, history } = squash;
+      const own = advise({
+        kind: "bed",
+        version: 1,
+        asOf,
+        settings,
+        site,
+        bed,
+        history,
+        soilTests: [],
+        pepperSeason: 2026,
+        setOutOn: "2026-05-20",
+      }).find((one) => one.rule.id === "rotation");
+      expect(own?.kind === "advice" && [own.decision.code, own.amounts.fromSeason]).toEqual([
+        "too-soon",
+        2028,
+      ]);
+    });
+    test("under a cover, and where none opens, the headline says it too", () => {
+      const cold = { climatology: climatology(20, () => nights(11.5)) };
+      const text = (a: ReturnType<typeof advice>) => a.decision.text.key;
+      expect(text(advice("set-out", out(squash.history ?? [], cold)))).toMatch(
+        /^set-out\.decision\.protect.*-kept-out$/,
+      );
+      expect(text(advice("set-out", out([], cold)))).not.toMatch(/kept-out/);
+    });
+    test("a rest that is over, no history, and containers keep nothing out", () => {
+      const rested = out([2021, 2022, 2023, 2024, 2025].map((season) => ({ season, crop: "onion-garlic" })));
+      const pots = { ...squash.bed, kind: "containers" as const, containers: { count: 100, volumeL: 15 } };
+      for (const state of [rested, out([]), { ...squash, bed: pots }]) {
+        const a = advice("set-out", state);
+        expect(a.decision.text.key).toBe("set-out.decision.go");
+        expect(stepKeys(a)).not.toContain("set-out.step.kept-out");
+      }
+    });
   });
   test("every cover comes with when to open it, and with its warning", () => {
     const state = planting({ notes: hardened, climatology: climatology(20, () => nights(11.5)) });

@@ -120,6 +120,31 @@ describe("what it does not read", () => {
     expect(classOf(a, "K")).toBe("low");
     expect(a.amounts).toMatchObject({ read: 1, refused: 1 });
   });
+  test.each([
+    ["two values without extractant", [p(undefined, 30), { nutrient: "K", mgPerKg: 30 } as const], 2],
+    ["none at all", [], 0],
+  ])("no nutrient read, %s: that is the decision, and nothing is called enough", (_, values, refused) => {
+    const a = advice(withTest({ waterPh: 6.5, values }));
+    expect(a.decision.code).toBe("nothing-read");
+    expect(a.amounts).toMatchObject({ read: 0, refused });
+    expect(a.stakes).toMatchObject({ harm: 0, reason: { key: "soil-reading.stakes.nothing-read" } });
+    const said = (language: "en" | "es") => render(a.decision.text, { language, units: "metric" });
+    expect(said("en")).toMatch(
+      /^No nutrient could be read.* What the test says of the pH stands in the steps\.$/,
+    );
+    expect(said("es")).toMatch(
+      /^Ningún nutriente se pudo leer.* Lo que el análisis dice del pH está en los pasos\.$/,
+    );
+  });
+  test("no nutrient read, and the salts are, with or without the pH", () => {
+    const ec = { dSPerM: 0.5, extraction: "1:2" } as const;
+    const what = (waterPh: number | undefined) =>
+      advice(withTest({ waterPh, ec, values: [p(undefined, 30)] })).decision.text.params.what;
+    expect([what(undefined), what(6.5)]).toEqual([
+      { word: "soil-reading.said.salts" },
+      { word: "soil-reading.said.ph-and-salts" },
+    ]);
+  });
   test("nothing readable: the whole test is refused, every field named", () => {
     const found = problems(withTest({ waterPh: undefined, values: [p(undefined, 30)], ec: { dSPerM: 1 } }));
     expect(found.map((f) => f.field)).toEqual([

@@ -38,7 +38,8 @@ function refusalsIn(file: string): string[] {
     const says =
       (ts.isNewExpression(node) && node.expression.getText() === "ServiceError") ||
       (ts.isCallExpression(node) && node.expression.getText() === "refuse");
-    const text = says ? node.arguments?.[1] : undefined;
+    const ofRow = ts.isNewExpression(node) && node.expression.getText() === "RowRefused";
+    const text = ofRow ? node.arguments?.[0] : says ? node.arguments?.[1] : undefined;
     if (text) found.push(...textsOf(text));
     ts.forEachChild(node, walk);
   };
@@ -54,9 +55,18 @@ const refusals = ["packages/services/src", "packages/rules/src", "apps/api/src"]
 test("each refusal that people can meet has its Spanish", () => {
   expect(refusals.length).toBeGreaterThan(100);
   // Made of nothing but places: their parts are other texts.
-  const whole = refusals.filter(([, text]) => !/^(\w+\.)?7:? 7\.$|^(7|after|farmIds): 7$|^7 7\.$/.test(text));
+  const whole = refusals.filter(
+    ([, text]) => !/^(\w+\.)?7:? 7\.?$|^(7|after|farmIds): 7$|^7 7\.$/.test(text),
+  );
   const missing = whole.filter(([, text]) => !spanishProblemOf(text));
   expect(missing).toEqual([]);
+});
+
+test("why a row of a file is refused is said in Spanish, with what stood there as it stood", () => {
+  expect(problemText('"4,2x" is not a number', "es")).toBe("«4,2x» no es un número");
+  expect(problemText('There is no bed "Lee" on this farm; its beds are Hut, Gate and 3 more', "es")).toBe(
+    "En esta finca no hay cama «Lee»; sus camas son Hut, Gate y 3 más",
+  );
 });
 
 test("places keep what stood in them, and English and unknown texts stay as they are", () => {

@@ -1,4 +1,5 @@
 import { formatMeasure, type Language, type MeasureUnit, shownUnit, type UnitSystem } from "@pith/rules";
+import { readerLanguage } from "./language.ts";
 
 /** Numbers of the rules' charts, ranges and tables, in the reader's units. */
 
@@ -26,8 +27,13 @@ export function figureText(value: number, unit?: string, units: UnitSystem = "me
 }
 
 /** Digits and unit; a pH has none. */
-export function amountText(value: number, unit: string, units: UnitSystem): string {
+export function amountText(
+  value: number,
+  unit: string,
+  units: UnitSystem,
+  language: Language = readerLanguage(),
+): string {
   const { known } = readerUnit(unit, units);
   if (!known) return unit === "pH" ? plain.format(value) : `${plain.format(value)} ${unit}`;
-  return formatMeasure({ value, unit: unit as MeasureUnit }, units, "en");
+  return formatMeasure({ value, unit: unit as MeasureUnit }, units, language);
 }

@@ -11,6 +11,7 @@ const Param = z.union([
   z.object({ value: z.number(), unit: z.string() }),
   z.object({ day: z.string() }),
   z.object({ word: z.string() }),
+  z.object({ words: z.array(z.string()) }),
   z.object({ bed: z.string(), nth: z.number() }),
   z.object({ planting: z.string(), nth: z.number() }),
   z.object({ treatment: z.string(), nth: z.number() }),

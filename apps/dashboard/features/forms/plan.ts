@@ -22,6 +22,8 @@ export interface Plan {
   unitOf?: (path: string, raw: (path: string) => string) => FormUnit | undefined;
   /** Units that go with the words of a field, so that who chooses one reads what to measure in. */
   unitsByWord?: Record<string, Record<string, FormUnit>>;
+  /** Choices that nobody has made yet: what stands first would be saved as if it had been seen. */
+  unchosen?: string[];
   /** Fields that start from this day or moment: a page that was kept on a phone says them anew. */
   startNow?: string[];
   /** Zone of the clock that moments are read from. */

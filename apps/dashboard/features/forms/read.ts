@@ -1,5 +1,5 @@
 import type { FieldProblem, Problem } from "@pith/contract";
-import { instantOfClock, type UnitSystem } from "@pith/rules";
+import { instantOfClock, type Language, type UnitSystem } from "@pith/rules";
 import { inText, toSi, unitOf } from "../../format/units.ts";
 import type { FormState, Plan } from "./plan.ts";
 import { factsOf } from "./schema.ts";
@@ -7,6 +7,7 @@ import { asText, at, unitFinder } from "./view.ts";
 
 /** What the messages beside a field need from the catalogue. */
 export interface ProblemWords {
+  language: Language;
   notANumber: (typed: string) => string;
   between: (low: string, high: string) => string;
   needed: string;
@@ -194,8 +195,9 @@ export function problemState(
   };
 
   function sentence(fault: FieldProblem, name: string): string {
-    if (raw(name) === "") return words.needed;
     const fact = facts(name);
+    // Of what may stay empty the service says when it may not.
+    if (raw(name) === "" && !fact.nullable && !fact.optional) return words.needed;
     const unit = plan.unitOf?.(name, raw) ?? unitOf(name);
     const outside = OUTSIDE.test(fault.message);
     // The service may know closer bounds than the schema.
@@ -203,7 +205,7 @@ export function problemState(
       ?.slice(1)
       .map(Number) ?? [fact.min, fact.max];
     if (fact.kind === "number" && outside && min !== undefined && max !== undefined) {
-      const show = (v: number) => (unit ? inText(v, unit, units) : String(v));
+      const show = (v: number) => (unit ? inText(v, unit, units, words.language) : String(v));
       return words.between(show(min), show(max));
     }
     return fault.message;

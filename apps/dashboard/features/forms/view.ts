@@ -10,6 +10,8 @@ export interface FormWords {
   word: (path: string, word: string) => string;
   title: (key: string) => string;
   none: string;
+  /** Where nothing is chosen yet and something must be. */
+  choose: string;
   /** Answers to a yes-or-no question that may be left open. */
   yes: string;
   no: string;
@@ -108,6 +110,7 @@ function choicesOf(path: string, fact: FieldFacts, plan: Plan, words: FormWords,
   const choices =
     plan.choices?.[path] ??
     fact.words.map((word) => ({ value: word, label: words.word(path, word) + unitOfWord(word) }));
+  if (plan.unchosen?.includes(path)) return [{ value: "", label: words.choose }, ...choices];
   const mayBeNone = fact.nullable || fact.optional;
   return mayBeNone && choices.length ? [{ value: "", label: words.none }, ...choices] : choices;
 }

@@ -1,4 +1,5 @@
 import { getTranslations } from "next-intl/server";
+import { languageAsked } from "../../server/language.ts";
 import type { ProblemWords } from "./read.ts";
 import type { FormWords } from "./view.ts";
 
@@ -19,6 +20,7 @@ export async function formWords(labels: string): Promise<FormWords> {
     word: (path, word) => words(`${labels}.${path}.${word}` as never),
     title: (key) => t(`${labels}.$titles.${key}` as never),
     none: form("none"),
+    choose: form("choose"),
     yes: form("yes"),
     no: form("no"),
     unsaid: form("unsaid"),
@@ -26,8 +28,9 @@ export async function formWords(labels: string): Promise<FormWords> {
 }
 
 export async function problemWords(): Promise<ProblemWords> {
-  const t = await getTranslations("form");
+  const [t, language] = await Promise.all([getTranslations("form"), languageAsked()]);
   return {
+    language,
     notANumber: (typed) => t("notANumber", { typed }),
     between: (low, high) => t("between", { low, high }),
     needed: t("needed"),

@@ -1,4 +1,5 @@
 import { typeOf } from "@pith/contract";
+import { getTranslations } from "next-intl/server";
 import { isFromElsewhere } from "../../server/elsewhere.ts";
 import type { FormState } from "../forms/plan.ts";
 import { SEND_KEY } from "./names.ts";
@@ -12,10 +13,15 @@ export const sendKeyOf = (data: FormData): { idempotencyKey?: string } => {
   return KEY.test(key) ? { idempotencyKey: key } : {};
 };
 
-/** Takes what a phone kept and sends now, from its own pages alone; says what was against it. */
+/**
+ * Takes what a phone kept and sends now, from its own pages alone; says what was against it.
+ *
+ * @param form whose fields these are, in the catalogue
+ */
 export async function sentLater(
   request: Request,
   send: (data: FormData) => Promise<{ refused: FormState } | { photosTo?: string; next?: string }>,
+  form: string,
 ): Promise<Response> {
   if (isFromElsewhere(request)) return new Response(null, { status: 403 });
   const sent = await send(await request.formData());
@@ -27,7 +33,13 @@ export async function sentLater(
   }
   // It was written down by an earlier try whose answer was lost twice.
   if (type === typeOf("answer-lost")) return Response.json({ message });
-  const beside = [message, ...Object.values(problems)].filter(Boolean).join(" ");
+  // Read away from the form, where no field stands beside what is against it.
+  const t = await getTranslations("fields");
+  const lines = Object.entries(problems).map(([field, problem]) => {
+    const key = `${form}.${field.replace(/\.\d+\./, ".")}.label` as never;
+    return t.has(key) ? `${t(key)}: ${problem}` : problem;
+  });
+  const beside = [message, ...lines].filter(Boolean).join(" ");
   // A page kept from before this was asked knows a refusal by its status alone.
   const quiet = request.headers.get("accept") === "application/json";
   const refusal = { refused: beside, lead: message, problems, meanwhile };

@@ -73,11 +73,12 @@ export function recordPlan(kind: RecordKind, farm: FarmDetail): Plan {
   };
 }
 
-const plans: Record<RecordKind, Pick<Plan, "sections" | "unitOf" | "unitsByWord" | "long">> = {
+const plans: Record<RecordKind, Pick<Plan, "sections" | "unitOf" | "unitsByWord" | "unchosen" | "long">> = {
   notes: {
     sections: [{ fields: ["plantingId", "on", "kind", "value", "text"] }],
     unitOf: (path, raw) => (path === "value" ? NOTE_UNITS[raw("kind")] : undefined),
     unitsByWord: { kind: NOTE_UNITS },
+    unchosen: ["kind"],
     long: ["text"],
   },
   waterings: { sections: [{ fields: ["valveId", "on", "minutes", "litres", "minutesOfLabour"] }] },
@@ -113,6 +114,7 @@ const plans: Record<RecordKind, Pick<Plan, "sections" | "unitOf" | "unitsByWord"
   drainReadings: { sections: [{ fields: ["plantingId", "on", "ecDSPerM", "ph", "drainedPct"] }] },
   signs: {
     sections: [{ fields: ["plantingId", "on", "sign", "part", "pattern", "speed", "plantsPct", "text"] }],
+    unchosen: ["sign"],
     long: ["text"],
   },
   sprays: {
@@ -121,8 +123,8 @@ const plans: Record<RecordKind, Pick<Plan, "sections" | "unitOf" | "unitsByWord"
       { title: "label", fields: ["product", "registration", "reEntryHours", "preHarvestDays"] },
     ],
   },
-  works: { sections: [{ fields: ["bedId", "on", "task", "minutesOfLabour"] }] },
-  bedHistory: { sections: [{ fields: ["bedId", "season", "crop", "disease"] }] },
+  works: { sections: [{ fields: ["bedId", "on", "task", "minutesOfLabour"] }], unchosen: ["task"] },
+  bedHistory: { sections: [{ fields: ["bedId", "season", "crop", "disease"] }], unchosen: ["crop"] },
   harvests: {
     sections: [
       { fields: ["plantingId", "on", "kg", "marketableKg", "lot", "hours", "pricePerKg"] },

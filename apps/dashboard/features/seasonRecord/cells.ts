@@ -39,6 +39,8 @@ const LISTED: ReadonlySet<string> = new Set([
   "task",
   "target",
   "certifiedUse",
+  "marketType",
+  "source",
 ]);
 
 type Row = Record<string, unknown>;

@@ -2,6 +2,9 @@ import { adviceRoutes } from "@pith/contract";
 import { call } from "../../server/api.ts";
 import { codesOf } from "./form.ts";
 
+/** Tells one night's warning from the next; nobody would set a bound to it. */
+const WHICH_NIGHT = "night";
+
 /** So many drafts of a rule are read for the names of its amounts. */
 const A_FEW = 3;
 
@@ -14,7 +17,9 @@ export async function seenOf(officeId: string, farmId: string, ruleId: string) {
   const read = await Promise.all(
     mine.slice(0, A_FEW).map(({ id }) => call(adviceRoutes.getDraft, { params: { officeId, draftId: id } })),
   );
-  const amounts = read.flatMap(({ answer }) => (answer.kind === "advice" ? Object.keys(answer.amounts) : []));
+  const amounts = read
+    .flatMap(({ answer }) => (answer.kind === "advice" ? Object.keys(answer.amounts) : []))
+    .filter((name) => name !== WHICH_NIGHT);
   return {
     codes: codesOf(
       ruleId,

@@ -155,6 +155,8 @@ export const getRound = createRoute({
       setAside: z.enum(["yes", "no", "only"]).optional(),
       /** Only those that another agent was asked to read and has not yet. */
       second: z.literal("waiting").optional(),
+      /** By what is at stake and the time left, unless it is to be by the time left alone. */
+      order: z.enum(["urgency", "deadline"]).optional(),
       ...page(1000),
     }),
   },

@@ -16,7 +16,7 @@ const LIMING: ReadonlySet<MaterialKind> = new Set<MaterialKind>([
 const SOURING: ReadonlySet<MaterialKind> = new Set<MaterialKind>(["sulfur", "ferrous-sulfate"]);
 
 /** Manure that nobody said was composted is raw. */
-const isRawManure = (m: Material): boolean => RAW_MANURE.has(m.kind) && m.manure?.composted !== true;
+export const isRawManure = (m: Material): boolean => RAW_MANURE.has(m.kind) && m.manure?.composted !== true;
 
 /** What a material brings of a nutrient that counts this year, by its label or what its kind is made of [%]. */
 export const contentPct = (m: Material, nutrient: FedNutrient): number =>

@@ -64,6 +64,10 @@ export function restsOf(history: readonly BedHistory[], season: number, reading:
   });
 }
 
+/** The rest that keeps peppers out longest; undefined where none does. */
+export const bindingRest = (rests: readonly Rest[]): Rest | undefined =>
+  rests.filter((r) => r.verdict === "too-soon").toSorted((a, b) => b.from - a.from)[0];
+
 /** How many seasons straight back from this one have a record. */
 function recordedBack(past: readonly BedHistory[], season: number): number {
   const known = new Set(past.map((h) => h.season));

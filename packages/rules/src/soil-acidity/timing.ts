@@ -24,8 +24,18 @@ export interface LimeTiming {
   limedOn?: string;
 }
 
-/** Lime and sulfur are worked in, so not while a crop stands: from setting out for the season of FAO-56 (125 days). */
-export function timingOf(setOutOn: string | undefined, today: string): LimeTiming {
+/**
+ * Lime and sulfur are worked in, so not while a crop stands: from setting out for the season of FAO-56 (125 days). Plants
+ * that are known to stand do so until they are cleared, whichever others are meant for the bed; after their season the
+ * day they are cleared is open, and today the first it can be.
+ *
+ * @param standingSince day the last plants that stand in it went out
+ */
+export function timingOf(setOutOn: string | undefined, today: string, standingSince?: string): LimeTiming {
+  if (standingSince !== undefined && standingSince <= today) {
+    const over = addDays(standingSince, SEASON_DAYS);
+    return { when: "after-crop", from: today < over ? over : today, setOutOn: standingSince };
+  }
   if (setOutOn === undefined) return { when: "no-date", from: today };
   if (setOutOn <= today) {
     const over = addDays(setOutOn, SEASON_DAYS);

@@ -184,6 +184,8 @@ export const BedStateSchema = z.strictObject({
   shed: z.array(MaterialSchema).max(500).optional(),
   /** When plants go into it next, or went in last. */
   setOutOn: day("day the bed's plants go out").optional(),
+  /** Of plants that stand in it, set out and not cleared, the day the last of them went out. */
+  standingSince: day("day the last plants that stand in it went out").optional(),
   /** What was given on this bed, oldest first: lime still at work counts. */
   applications: z.array(ApplicationSchema).max(2000).optional(),
   unanswered: z.array(UnansweredSchema).max(200).optional(),

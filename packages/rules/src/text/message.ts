@@ -31,7 +31,9 @@ export type MeasureUnit =
   | "kPa"
   | "pct"
   | "W"
-  | "kWh";
+  | "kWh"
+  | "night-count"
+  | "points";
 
 /** A number with its unit, as a message parameter. */
 export interface Measure {
@@ -40,8 +42,8 @@ export interface Measure {
 }
 
 /**
- * A parameter of a message. A `day` is a calendar day; a `word` is itself a key of the text catalogue; a `bed` is said by
- * the name its people gave it where the reader may see it, else by its number among those the answer speaks of; so are a
+ * A parameter of a message. A `day` is a calendar day; a `word` is itself a key of the text catalogue, `words` several of
+ * them, said as a list; a `bed` is said by the name its people gave it where the reader may see it, else by its number among those the answer speaks of; so are a
  * planting and a treatment of a trial.
  */
 export type Param =
@@ -50,6 +52,7 @@ export type Param =
   | Measure
   | { day: string }
   | { word: string }
+  | { words: string[] }
   | { bed: string; nth: number }
   | { planting: string; nth: number }
   | { treatment: string; nth: number };
@@ -71,6 +74,9 @@ export const onDay = (day: string): { day: string } => ({ day });
 
 /** A word that the text catalogue translates, e.g. a cover or a material kind. */
 export const wordOf = (key: string): { word: string } => ({ word: key });
+
+/** Several such words, said as the language lists them: "a, b and c". */
+export const wordsOf = (keys: string[]): { words: string[] } => ({ words: keys });
 
 /** A bed for a message: its id, and its number among the beds that the answer speaks of, from 1. */
 export const bedNamed = (id: string, nth: number): { bed: string; nth: number } => ({ bed: id, nth });

@@ -18,6 +18,10 @@ const catalogues: Record<Language, Record<string, string>> = { en, es };
 const dayFormatOf = (language: Language) =>
   new Intl.DateTimeFormat(LOCALES[language], { day: "numeric", month: "long", timeZone: "UTC" });
 const dayFormats: Record<Language, Intl.DateTimeFormat> = { en: dayFormatOf("en"), es: dayFormatOf("es") };
+const listFormats: Record<Language, Intl.ListFormat> = {
+  en: new Intl.ListFormat(LOCALES.en, { type: "conjunction" }),
+  es: new Intl.ListFormat(LOCALES.es, { type: "conjunction" }),
+};
 const compiled = new Map<string, IntlMessageFormat>();
 
 /** Says a message in the reader's language and units. An unknown key is a fault of ours and throws. */
@@ -36,6 +40,8 @@ function renderParam(param: Param, reader: Reader): string | number {
   if ("planting" in param) return reader.bedNames?.get(param.planting) ?? String(param.nth);
   if ("treatment" in param) return reader.bedNames?.get(param.treatment) ?? String(param.nth);
   if ("word" in param) return renderWord(param.word, reader);
+  if ("words" in param)
+    return listFormats[reader.language].format(param.words.map((key) => renderWord(key, reader)));
   if ("day" in param) {
     return dayFormats[reader.language].format(new Date(`${param.day}T00:00:00Z`));
   }

@@ -59,6 +59,8 @@ const METRIC: Record<MeasureUnit, Shown> = {
   pct: same("%"),
   W: same("W"),
   kWh: same("kWh"),
+  "night-count": same("nights"),
+  points: same("points"),
 };
 
 const US: Record<MeasureUnit, Shown> = {
@@ -92,6 +94,8 @@ const SPANISH: Record<string, string> = {
   "°C·days": "°C·días",
   "°F·days": "°F·días",
   days: "días",
+  nights: "noches",
+  points: "puntos",
   "g per m of row": "g por m de hilera",
   "kg per m of row": "kg por m de hilera",
   "g per plant": "g por planta",
@@ -111,9 +115,13 @@ const SPANISH: Record<string, string> = {
 /** Of one. */
 const SINGULAR: Record<string, string> = {
   days: "day",
+  nights: "night",
+  points: "point",
   acres: "acre",
   "US cups": "US cup",
   días: "día",
+  noches: "noche",
+  puntos: "punto",
   "tazas (EE. UU.)": "taza (EE. UU.)",
 };
 

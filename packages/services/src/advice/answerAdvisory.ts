@@ -1,6 +1,6 @@
 import { type Actual, type Advisory, adviceRoutes, type Expected } from "@pith/contract";
 import { advisories, answers, type Tx } from "@pith/db";
-import { refuse } from "@pith/rules";
+import { addDays, refuse } from "@pith/rules";
 import { and, desc, eq } from "drizzle-orm";
 import { recordAudit } from "../audit.ts";
 import { type Ctx, forOffice } from "../context.ts";
@@ -11,11 +11,15 @@ import { lockFarm } from "../farms/requireFarm.ts";
 import { append } from "../ledger/append.ts";
 import { NOTHING_COMPUTED } from "../ledger/body.ts";
 import { takeBackApplications, writeApplication } from "../records/applications.ts";
+import { refuseFuture } from "../records/past.ts";
 import { takeBackWaterings, writeWatering } from "../records/waterings.ts";
 import { keepText } from "../texts.ts";
 import { tellWebhooks } from "../webhooks/tell.ts";
 import { bodyOf } from "../wellFormed.ts";
 import { readAdvisory, requireAdvisory, thisAdvisory } from "./advisories.ts";
+
+/** What was done before the advice came may be what it asked for; what was done long before is a slip (common practice). */
+const BEFORE_ISSUED_DAYS = 60;
 
 /**
  * What became of an issued advice, said by the farm or by an agent for it: done with what was really done, not done, or
@@ -36,6 +40,12 @@ export async function answerAdvisory(ctx: Ctx, advisoryId: string, raw: unknown)
     const expected = advisory.expected as Expected | null;
     if (kind !== "done" && actual !== null) {
       refuse("actual", "belongs to an answer that says done", "null", actual);
+    }
+    if (actual !== null) {
+      await refuseFuture(tx, ctx, farmId, actual, "actual.");
+      const earliest = addDays(advisory.issuedAt.slice(0, 10), -BEFORE_ISSUED_DAYS);
+      if (actual.on < earliest)
+        refuse("actual.on", "lies long before the advice", `from ${earliest} on`, actual.on);
     }
 
     await takeBackApplications(tx, ctx, farmId, advisoryId);

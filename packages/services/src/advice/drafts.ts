@@ -30,7 +30,7 @@ type Round = { alarms: Alarm[]; drafts: Draft[]; total: number; next: string | n
 export async function getRound(ctx: Ctx, rawQuery: unknown): Promise<Round> {
   requireAgent(ctx);
   const query = queryOf(adviceRoutes.getRound, rawQuery);
-  const { farmId, plantingId, ruleId, all, setAside, second, after, limit = 100 } = query;
+  const { farmId, plantingId, ruleId, all, setAside, second, order, after, limit = 100 } = query;
   const from = after === undefined ? undefined : placeAfter(z.tuple([z.number(), z.uuid()]), after);
   await renewOutdated(ctx);
   return inOffice(ctx, async (tx) => {
@@ -45,13 +45,12 @@ export async function getRound(ctx: Ctx, rawQuery: unknown): Promise<Round> {
       setAside === undefined || setAside === "no" ? isNotAside(ctx) : undefined,
       second === "waiting" ? waitsForSecond : undefined,
     );
+    const key = order === "deadline" ? timeLeft : sql<number>`${drafts.orderKey}`;
     const page = tx
-      .select(listed(ctx))
+      .select({ ...listed(ctx), key })
       .from(drafts)
-      .where(
-        and(asked, from && sql`(${drafts.orderKey}, ${drafts.id}) > (${from[0]}::float8, ${from[1]}::uuid)`),
-      )
-      .orderBy(asc(drafts.orderKey), asc(drafts.id))
+      .where(and(asked, from && sql`(${key}, ${drafts.id}) > (${from[0]}::float8, ${from[1]}::uuid)`))
+      .orderBy(asc(key), asc(drafts.id))
       .limit(limit + 1);
     const [more, [counted], alarms, silent] = await Promise.all([
       page,
@@ -59,7 +58,7 @@ export async function getRound(ctx: Ctx, rawQuery: unknown): Promise<Round> {
       readAlarms(tx, ctx, farmId),
       readSilence(tx, ctx, farmId),
     ]);
-    const { rows, next } = pageOf(more, limit, (last) => cursorOf(last.orderKey, last.id));
+    const { rows, next } = pageOf(more, limit, (last) => cursorOf(last.key, last.id));
     const names = await readNames(tx, ctx, [...new Set(rows.map((r) => r.farmId))], namedIn(rows));
     return {
       total: counted?.total ?? 0,
@@ -71,6 +70,9 @@ export async function getRound(ctx: Ctx, rawQuery: unknown): Promise<Round> {
 }
 
 const ID = /[0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12}/g;
+/** When it is to be done by, in seconds; what has no day stands last. */
+const timeLeft = sql<number>`coalesce(extract(epoch from ${drafts.actBy})::float8, 1e18::float8)`;
+
 /** Every id that a line of the round is said with. */
 const namedIn = (rows: readonly ListedRow[]): string[] => [
   ...new Set(rows.flatMap((r) => [r.subjectId, ...(JSON.stringify(r.summary).match(ID) ?? [])])),

@@ -1,4 +1,4 @@
-import { advisories, drafts, type Tx } from "@pith/db";
+import { advisories, drafts, secondReadings, type Tx } from "@pith/db";
 import type { Answer } from "@pith/rules";
 import { and, desc, eq, inArray, notInArray, or, sql } from "drizzle-orm";
 import { standsOpen } from "../advice/standing.ts";
@@ -32,6 +32,7 @@ export async function adviseFarm(tx: Tx, ctx: Ctx, farmId: string): Promise<Advi
   const fresh: (typeof drafts.$inferInsert)[] = [];
   const stays = new Set<string>();
   let kept = 0;
+  let renewed = 0;
   for (const subject of advised) {
     let sha256: string | undefined;
     for (const answer of subject.answers) {
@@ -42,6 +43,14 @@ export async function adviseFarm(tx: Tx, ctx: Ctx, farmId: string): Promise<Advi
       if (draft && !isChanged(draft.answer, answer)) {
         stays.add(draft.id);
         kept += 1;
+        // It says the same with other figures: who reads it shall read what would go out now. What two are reading stays.
+        if (!draft.asked && saysOtherwise(draft.answer, answer)) {
+          sha256 ??= await sha256Hex(canonicalText(subject.state));
+          const { madeAt, setAsideUntil } = draft;
+          fresh.push({ ...draftRow(ctx, farmId, draft.id, subject, answer, sha256), madeAt, setAsideUntil });
+          renewed += 1;
+          continue;
+        }
         if (draft.plantingIds.join() !== subject.plantingIds.join()) {
           await tx
             .update(drafts)
@@ -58,8 +67,13 @@ export async function adviseFarm(tx: Tx, ctx: Ctx, farmId: string): Promise<Advi
     }
   }
   await store(tx, ctx, farmId, fresh, [...stays]);
-  return { subjects: advised.length, replaced: fresh.length, kept };
+  return { subjects: advised.length, replaced: fresh.length - renewed, kept };
 }
+
+/** Whether anything that is read differs: all but the instant, and charts and working, which follow from the rest. */
+const saysOtherwise = (old: Answer, next: Answer): boolean => readOf(old) !== readOf(next);
+const readOf = (answer: Answer): string =>
+  canonicalText({ ...answer, asOf: null, charts: null, working: null, estimated: null });
 
 /** Which draft an answer is: one a rule and subject. */
 const keyOf = (answer: Pick<Answer, "rule" | "subject">): string =>
@@ -71,8 +85,19 @@ async function readKnown(tx: Tx, ctx: Ctx, farmId: string) {
   const slim = (answer: typeof drafts.answer | typeof advisories.answer) =>
     sql<Answer>`${answer} - 'charts' - 'working'`;
   const open = await tx
-    .select({ id: drafts.id, plantingIds: drafts.plantingIds, answer: slim(drafts.answer) })
+    .select({
+      id: drafts.id,
+      plantingIds: drafts.plantingIds,
+      madeAt: drafts.madeAt,
+      setAsideUntil: drafts.setAsideUntil,
+      asked: sql<boolean>`${secondReadings.draftId} is not null`,
+      answer: slim(drafts.answer),
+    })
     .from(drafts)
+    .leftJoin(
+      secondReadings,
+      and(eq(secondReadings.officeId, drafts.officeId), eq(secondReadings.draftId, drafts.id)),
+    )
     .where(and(eq(drafts.officeId, officeId), eq(drafts.farmId, farmId)));
   const issued = await tx
     .selectDistinctOn([advisories.ruleId, advisories.subjectId], { answer: slim(advisories.answer) })

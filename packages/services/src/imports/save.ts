@@ -17,7 +17,7 @@ import { type ImportRow, mappingOf, wireImport } from "./wire.ts";
 /** An import again, with every refused row. */
 export async function getImport(ctx: Ctx, farmId: string, importId: string): Promise<Import> {
   requireAgent(ctx);
-  return inOffice(ctx, async (tx) => wireImport(await theImport(tx, ctx, farmId, importId)));
+  return inOffice(ctx, async (tx) => wireImport(await theImport(tx, ctx, farmId, importId), ctx.language));
 }
 
 /** The farm's imports, newest first, without their rows. */
@@ -95,7 +95,7 @@ export async function saveImport(ctx: Ctx, farmId: string, importId: string, wat
     await step(watch, { phase: "advising", done: row.acceptedCount, of: row.acceptedCount });
     await adviseFarm(tx, ctx, farmId);
     if (watch?.signal.aborted) throw new Stopped();
-    return wireImport(found(saved, "import"));
+    return wireImport(found(saved, "import"), ctx.language);
   });
 }
 

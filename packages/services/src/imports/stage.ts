@@ -69,7 +69,7 @@ export async function previewImport(ctx: Ctx, farmId: string, raw: unknown, watc
       })
       .returning();
     if (watch?.signal.aborted) throw new Stopped();
-    return wireImport(found(row, "import"));
+    return wireImport(found(row, "import"), ctx.language);
   });
 }
 

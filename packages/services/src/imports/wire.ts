@@ -1,5 +1,6 @@
 import type { Column, Import } from "@pith/contract";
 import type { imports } from "@pith/db";
+import { type Language, problemText } from "@pith/rules";
 import type { Question, Refusal } from "./reading.ts";
 
 export type ImportRow = typeof imports.$inferSelect;
@@ -19,8 +20,8 @@ const SHOWN_ROWS = 50;
 
 export const mappingOf = (row: ImportRow): Mapping => row.mapping as unknown as Mapping;
 
-/** An import as the wire shows it. */
-export function wireImport(row: ImportRow): Import {
+/** An import as the wire shows it, its refusals in the reader's language. */
+export function wireImport(row: ImportRow, language: Language = "en"): Import {
   const { columns, questions, lab = null, duplicates = [] } = mappingOf(row);
   return {
     id: row.id,
@@ -35,7 +36,10 @@ export function wireImport(row: ImportRow): Import {
     acceptedCount: row.acceptedCount,
     refusedCount: row.refusedCount,
     accepted: row.accepted.slice(0, SHOWN_ROWS),
-    refused: row.refused as unknown as Refusal[],
+    refused: (row.refused as unknown as Refusal[]).map((one) => ({
+      ...one,
+      reason: problemText(one.reason, language),
+    })),
     duplicateCount: row.duplicateCount,
     duplicates,
   };

@@ -19,12 +19,17 @@ const BOUNDS: { [kind in Note["kind"]]?: [least: number, most: number] } = {
   "spare-plants": [0, 1000],
 };
 
-function isPossible({ kind, value }: Pick<Note, "kind" | "value">): void {
+function requirePossible({ kind, value }: Pick<Note, "kind" | "value">): void {
   const [least, most] = BOUNDS[kind] ?? [];
-  if (least === undefined || most === undefined || value === null || (value >= least && value <= most))
+  if (least === undefined || most === undefined || (value !== null && value >= least && value <= most))
     return;
-  const message = value < least ? `must be at least ${least}` : `must be at most ${most}`;
   const field = "value";
+  const message =
+    value === null
+      ? "must be given for what is counted or measured"
+      : value < least
+        ? `must be at least ${least}`
+        : `must be at most ${most}`;
   throw new ServiceError("invalid", `${field} ${message}.`, [
     { field, message, accepted: `${least} to ${most}`, received: value },
   ]);
@@ -35,7 +40,7 @@ const note: RecordKind<Note, typeof fieldNotes> = {
   route: recordRoutes.notes.add,
   table: fieldNotes,
   async check(tx, at, written) {
-    isPossible(written);
+    requirePossible(written);
     await belongsHere(tx, at, "planting", "plantingId", written.plantingId);
   },
   async add(tx, ctx, farmId, { plantingId, on, kind, value, text }) {

@@ -8,6 +8,7 @@ import { found, ServiceError } from "../errors.ts";
 import type { OfFarm } from "../farms/ofFarm.ts";
 import { lockFarm } from "../farms/requireFarm.ts";
 import { bodyOf } from "../wellFormed.ts";
+import { refuseFuture } from "./past.ts";
 
 /** A table of records: whose, who wrote each, and the issued advice whose answer wrote it, if answers do. */
 export type RecordTable = PgTable & {
@@ -39,6 +40,7 @@ export function verbsOf<View extends { id: string }, Table extends RecordTable>(
       const value = bodyOf(kind.route, raw) as Omit<View, "id">;
       return forOffice(ctx, async (tx) => {
         await lockFarm(tx, ctx, farmId);
+        await refuseFuture(tx, ctx, farmId, value);
         await kind.check(tx, { officeId: ctx.officeId, farmId }, value);
         const view = await kind.add(tx, ctx, farmId, value);
         await recordAudit(tx, ctx, { action: `${kind.one}.add`, entity: kind.one, entityId: view.id });

@@ -64,7 +64,7 @@ const sprayRows = (facts: SeasonFacts, at: Places): Row[] =>
       s.preHarvestDays,
       facts.harvests.filter((h) => at.planting(h.plantingId).bedId === s.bedId),
     ),
-    source: "label, as typed",
+    source: "label-as-typed",
     id: s.id,
   }));
 

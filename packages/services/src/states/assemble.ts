@@ -215,10 +215,8 @@ export function structureState(facts: FarmFacts, structure: FarmFacts["structure
 /** What the rules read about one bed, with the shed it is limed from and when its plants go out. */
 export function bedState(facts: FarmFacts, bed: BedView): BedState {
   const { site } = placeOf(facts, bed.id);
-  const dates = facts.plantings
-    .filter((p) => p.bedId === bed.id)
-    .flatMap((p) => p.setOutOn ?? p.plannedSetOutOn ?? [])
-    .sort();
+  const inBed = facts.plantings.filter((p) => p.bedId === bed.id);
+  const dates = inBed.flatMap((p) => p.setOutOn ?? p.plannedSetOutOn ?? []).sort();
   return present({
     kind: "bed" as const,
     ...head(facts),
@@ -235,6 +233,12 @@ export function bedState(facts: FarmFacts, bed: BedView): BedState {
     ),
     // The next to go out; where none does, the last that went.
     setOutOn: dates.find((d) => d >= site.today) ?? dates.at(-1),
+    // One that is only planned does not hide those that stand.
+    standingSince: inBed
+      .flatMap((p) => p.setOutOn ?? [])
+      .filter((d) => d <= site.today)
+      .sort()
+      .at(-1),
     unanswered: some(unansweredOf(facts, bed.id, site)),
     sprays: some(spraysOf(facts, bed.id)),
     history: some(historyOf(facts, bed.id)),

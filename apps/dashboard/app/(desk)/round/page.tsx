@@ -69,6 +69,7 @@ export default async function RoundPage({ searchParams }: { searchParams: Promis
         ruleId: asked.rule || undefined,
         all: asked.show === "all" ? "yes" : undefined,
         setAside: asked.show === "aside" ? "only" : undefined,
+        order: asked.group === "deadline" ? "deadline" : undefined,
         after: asked.after || undefined,
         limit: shown,
       },

@@ -241,6 +241,20 @@ export const feedingClaims: Claim[] = [
     wouldChange: "A jar test of the own materials in the own water.",
   },
   {
+    id: "feeding.hold-back",
+    rule,
+    finding: "Growers give plants that cold has checked no feed until new leaves come.",
+    sources: [{ key: "common-practice" }],
+    design: "Practice of the trade",
+    size: null,
+    effect: null,
+    grade: "practice",
+    limits:
+      "No trial was found, nor of the cold that calls for it: the rule cold-record says how much that is.",
+    conflicts: [],
+    wouldChange: "Halves of a bed fed and not fed after a logged cold spell, with what they yielded.",
+  },
+  {
     id: "feeding.solubility",
     rule,
     finding:

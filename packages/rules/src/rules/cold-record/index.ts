@@ -1,37 +1,19 @@
 import { cautionsFor } from "../../cautions/register.ts";
-import { addDays, instantAt, localDay } from "../../core/days.ts";
-import { refuse } from "../../core/errors.ts";
-import type { AdviceBody, AnswerBody, NeedsMoreBody, Rule, Step } from "../../core/rule.ts";
+import { addDays, instantAt } from "../../core/days.ts";
+import type { AdviceBody, AnswerBody, Rule, Step } from "../../core/rule.ts";
 import type { PlantingState } from "../../states/states.ts";
-import { type Message, measure, say, wordOf } from "../../text/message.ts";
-import { climatologyYears } from "../../warmth/climatologyYears.ts";
-import {
-  refuseFahrenheit,
-  refuseFahrenheitReadings,
-  refuseFahrenheitYears,
-} from "../../warmth/plausibleTemperatures.ts";
+import { type Message, measure, onDay, say, wordOf } from "../../text/message.ts";
 import { coldChart } from "./chart.ts";
-import { hoursAtPlants, recordStart } from "./hours.ts";
-import {
-  areSeedlings,
-  canStartAgain,
-  type Decision,
-  isBeyond,
-  isSpoiled,
-  type Judged,
-  judge,
-  recordOf,
-  watchedRecord,
-} from "./judge.ts";
-import { FORTNIGHT_DAYS } from "./record.ts";
-import { type Signs, signsOf, WARM_DAYS_TO_JUDGE } from "./signs.ts";
-import { type Thresholds, thresholdsOf } from "./thresholds.ts";
+import { saysHoldFeedBack } from "./holdsFeedBack.ts";
+import { areSeedlings, canStartAgain, type Decision, isBeyond, isSpoiled, type Judged } from "./judge.ts";
+import { readCold } from "./read.ts";
+import { type Signs, WARM_DAYS_TO_JUDGE } from "./signs.ts";
 import { coldWorking } from "./working.ts";
 
 /** What has the cold done to these plants? */
 export const coldRecordRule: Rule<"planting"> = {
   id: "cold-record",
-  version: 2,
+  version: 3,
   question: "What has the cold done to these plants?",
   subject: "planting",
   needs: [
@@ -43,91 +25,12 @@ export const coldRecordRule: Rule<"planting"> = {
   run: runColdRecord,
 };
 
-/** Share of the last fortnight's hours that must be known before a planting is called unharmed (cp). */
-const ENOUGH_KNOWN = 0.8;
 /** Days until the plants are looked at again (cp). */
 const LOOK_AGAIN_DAYS = 7;
 
 function runColdRecord(state: PlantingState): AnswerBody {
-  const today = localDay(state.asOf, state.site.timeZone);
-  const { planting } = state;
-  if (planting.endedOn !== undefined && planting.endedOn <= today) return no("cold-record.not.ended");
-  if (planting.sownOn > today) return no("cold-record.not.unsown");
-  const thresholds = thresholdsOf(state, today);
-  // Plants kept over winter that were never set out stand where only a thermometer tells.
-  const indoors =
-    thresholds.phase === "indoors" ||
-    (thresholds.phase === "overwintered" && (planting.setOutOn ?? "9999") > today);
-  if (!indoors && Math.abs(state.site.latitudeDeg) > 65) {
-    refuse(
-      "site.latitudeDeg",
-      "the course of a day is only reconstructed where the sun sets each day of the year",
-      "-65 to 65",
-      state.site.latitudeDeg,
-    );
-  }
-  refuseFahrenheitReadings(state.plantTemperatures);
-  if (state.climatology) refuseFahrenheitYears(state.climatology);
-  refuseFahrenheit(state.weather, "weather", state.climatology && climatologyYears(state.climatology));
-  const firstDay = recordStart(state, thresholds.phase, today);
-  if (firstDay === null) {
-    const [field, where] = indoors
-      ? (["plantTemperatures", "indoors"] as const)
-      : (["weather", "outdoors"] as const);
-    return missing(field, where, FORTNIGHT_DAYS * 24, thresholds);
-  }
-  const hours = hoursAtPlants(state, firstDay, indoors);
-  const known = recordOf(hours, thresholds);
-  const signs = signsOf(state, hours, known.whole, today);
-  const records = { ...known, watched: watchedRecord(hours, thresholds, known.latest, signs) };
-  const decision = judge(records, signs, thresholds);
-  const span = records.latest.knownHours + records.latest.missingHours;
-  if (
-    records.whole.knownHours === 0 ||
-    (decision === "carry-on" && records.latest.knownHours < ENOUGH_KNOWN * span)
-  ) {
-    const where = indoors ? "indoors" : hours.unknownCover ? "house" : "outdoors";
-    const field = where === "outdoors" ? "weather" : "plantTemperatures";
-    return missing(field, where, records.latest.missingHours, thresholds);
-  }
-  return adviceFrom(state, { today, thresholds, hours, records, signs, decision });
-}
-
-const no = (key: string): AnswerBody => ({ kind: "does-not-apply", reason: say(key) });
-
-/** What the missing hours could hide: each of them down to freezing. */
-function missing(
-  field: string,
-  where: "indoors" | "outdoors" | "house",
-  hours: number,
-  thresholds: Thresholds,
-): NeedsMoreBody {
-  const hidden = hours * Math.max(0, thresholds.floorC);
-  return {
-    kind: "needs-more",
-    missing: [
-      {
-        field,
-        measure: say(`cold-record.missing.${where}`),
-        couldMove: say("cold-record.missing.move", {
-          hours: measure(hours, "hours"),
-          degreeHours: measure(hidden, "C-hours"),
-          allowed: measure(thresholds.allowedDegreeHours, "C-hours"),
-        }),
-      },
-    ],
-    working: [
-      {
-        symbol: "D_hidden",
-        meaning: "degree-hours that the missing hours could hide, each down to freezing",
-        expression: `${hours} h × (${thresholds.floorC} - 0) C`,
-        value: hidden,
-        unit: "C h",
-        source: null,
-      },
-    ],
-    estimated: [],
-  };
+  const read = readCold(state);
+  return "kind" in read ? read : adviceFrom(state, read);
 }
 
 function adviceFrom(state: PlantingState, j: Judged): AdviceBody {
@@ -187,6 +90,8 @@ function decisionText({ decision, records, thresholds, signs, hours }: Judged): 
   return say(`cold-record.decision.${decision}`, {
     hours: measure(decision === "carry-on" ? seen.hoursBelow : records.watched.hoursBelow, "hours"),
     floor: measure(thresholds.floorC, "C"),
+    from: onDay(records.watched.firstDay),
+    to: onDay(records.watched.lastDay),
   });
 }
 
@@ -209,7 +114,7 @@ function stepsOf(j: Judged): Step[] {
     "hold-back-and-look": [
       ...(spoiled ? lackingSaid(j.signs) : [say("cold-record.step.look")]),
       ...(records.whole.frostDays > 0 ? [say("cold-record.step.frost")] : []),
-      say(thresholds.phase === "overwintered" ? "cold-record.step.wood" : "cold-record.step.hold-back"),
+      feedSaid(j),
       ...heat,
       say("cold-record.step.again", again),
     ],
@@ -225,6 +130,7 @@ function stepsOf(j: Judged): Step[] {
     ],
   };
   const record = say("cold-record.step.record", {
+    from: onDay(records.whole.firstDay),
     hours: measure(records.whole.hoursBelow, "hours"),
     degreeHours: measure(records.whole.degreeHours, "C-hours"),
     floor: measure(thresholds.floorC, "C"),
@@ -234,6 +140,13 @@ function stepsOf(j: Judged): Step[] {
     missing: hours.missing,
   });
   return [...byDecision[decision], record].map((text) => ({ text }));
+}
+
+/** Whether feed is held back, by the same word as the rule feeding's. */
+function feedSaid(j: Judged): Message {
+  if (j.thresholds.phase === "overwintered") return say("cold-record.step.wood");
+  if (saysHoldFeedBack(j)) return say("cold-record.step.hold-back");
+  return say("cold-record.step.new-leaf", { day: onDay(j.signs.newLeafOn ?? j.today) });
 }
 
 /** What would have to be known before "start again" can be said. */

@@ -4,6 +4,9 @@ import type { Thresholds } from "./thresholds.ts";
 
 /** Cold met in a run of hours. */
 export interface ColdRecord {
+  /** Its first and last day. */
+  firstDay: string;
+  lastDay: string;
   hoursBelow: number;
   degreeHours: number;
   longestSpellH: number;
@@ -37,7 +40,11 @@ export function coldRecord(
   toHour = hours.temperatureC.length,
 ): ColdRecord {
   const { floorC, nightFloorC } = thresholds;
+  const first = addDays(hours.firstDay, Math.floor(fromHour / 24));
+  const last = addDays(hours.firstDay, Math.ceil(toHour / 24) - 1);
   const record: ColdRecord = {
+    firstDay: first,
+    lastDay: last,
     hoursBelow: 0,
     degreeHours: 0,
     longestSpellH: 0,
@@ -82,8 +89,6 @@ export function coldRecord(
   }
   record.nightsBelow = nights.size;
   if (coldest !== null) record.coldestDay = addDays(hours.firstDay, Math.floor(coldest / 24));
-  const first = addDays(hours.firstDay, Math.floor(fromHour / 24));
-  const last = addDays(hours.firstDay, Math.ceil(toHour / 24) - 1);
   record.frostDays = [...hours.frostDays].filter((day) => day >= first && day <= last).length;
   return record;
 }

@@ -53,6 +53,13 @@ export function coldWorking(j: Judged): { working: WorkingLine[]; estimated: Est
     "nights",
   );
   w.line(
+    "h14max",
+    "hours below the floor in the worst fortnight",
+    `${records.watched.firstDay} to ${records.watched.lastDay}`,
+    records.watched.hoursBelow,
+    "h",
+  );
+  w.line(
     "D14max",
     "degree-hours in the worst fortnight",
     "Σ max(0, floor - T)",

@@ -3,18 +3,25 @@ import { fao56 } from "../../quantities/cite.ts";
 import { kcOnDay } from "../../quantities/water/cropCoefficient.ts";
 import type { WeatherDay } from "../../states/parts.ts";
 import { mulchOn } from "../../states/standing.ts";
+import type { PlantingState } from "../../states/states.ts";
 import { basalCurve, basalLevels } from "../../water/basal.ts";
 import { type Demand, demandOf } from "../../water/demand.ts";
 import { mulchedKc } from "../../water/mulchedKc.ts";
 import { isUnderPlastic } from "../../water/rainReaches.ts";
 import { STAGES } from "../../water/stages.ts";
 import { heightM, type StandingZone, seenCovers } from "../../water/zone.ts";
-import type { Potted } from "./door.ts";
 
 /** Days looked ahead, or back where no forecast came. */
 export const DAYS_LOOKED_AT = 7;
 /** Weather that ended longer ago says nothing of the next days (common practice, as for a valve's book). */
 const RECENT_DAYS = 3;
+
+/** A stand in containers, as its own state has it and a valve's state too. */
+interface Stand {
+  state: Pick<PlantingState, "site" | "bed" | "planting" | "notes" | "weather" | "forecast">;
+  today: string;
+  setOutOn: string;
+}
 
 /** One day's demand of the stand. */
 export interface PotDay {
@@ -41,7 +48,7 @@ export interface PotDemand {
 const hasExtremes = (w: WeatherDay): boolean => w.tMaxC !== undefined && w.tMinC !== undefined;
 
 /** The days whose weather stands for the next ones: those of the forecast, else the latest measured. */
-function daysRead({ state, today }: Potted): { how: PotDemand["how"]; days: WeatherDay[] } | undefined {
+function daysRead({ state, today }: Stand): { how: PotDemand["how"]; days: WeatherDay[] } | undefined {
   const last = addDays(today, DAYS_LOOKED_AT - 1);
   const ahead = (state.forecast?.days ?? []).filter(
     (d) => hasExtremes(d) && d.date >= today && d.date <= last,
@@ -59,9 +66,9 @@ function daysRead({ state, today }: Potted): { how: PotDemand["how"]; days: Weat
  * single coefficient by stage, as a valve's book takes it for containers. Where somebody saw the cover, its basal part is
  * that of the cover seen, and what evaporates besides stays the stages'. Undefined where no weather is near enough.
  */
-export function demandAhead(potted: Potted): PotDemand | undefined {
-  const { state, today, setOutOn } = potted;
-  const read = daysRead(potted);
+export function demandAhead(stand: Stand): PotDemand | undefined {
+  const { state, today, setOutOn } = stand;
+  const read = daysRead(stand);
   const dates = read?.days.map((d) => d.date).toSorted();
   const [first, last] = [dates?.[0], dates?.at(-1)];
   if (!read || first === undefined || last === undefined) return undefined;

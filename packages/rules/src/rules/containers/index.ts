@@ -5,13 +5,13 @@ import { Working } from "../../core/working.ts";
 import type { PlantingState } from "../../states/states.ts";
 import { MATERIAL_FACTS } from "../../tables/materials.ts";
 import { type Message, measure, onDay, say } from "../../text/message.ts";
-import { type AvailableWater, availableWaterOf } from "../../water/availableWater.ts";
 import { isUnderPlastic } from "../../water/rainReaches.ts";
 import { chartsOf } from "./chart.ts";
 import { demandAhead } from "./demand.ts";
 import { type Potted, pottedOf, refuseUnreadable } from "./door.ts";
 import { drainSteps } from "./drainSteps.ts";
 import { feedSteps } from "./feedSteps.ts";
+import { mediumOf } from "./filling.ts";
 import { ALKALINITY_DESIRABLE, type PotReading, readPots } from "./judge.ts";
 import { missingTexture, missingWeather } from "./missing.ts";
 import { howOften, volume } from "./say.ts";
@@ -47,7 +47,7 @@ function run(state: PlantingState): AnswerBody {
   if (potted === "not-out") return no(say("containers.not.not-out"));
   refuseUnreadable(state, today);
   const demand = demandAhead(potted);
-  const available = mediumOf(potted);
+  const available = mediumOf(state.bed, potted.pots, "bed");
   const missing: NeedsMoreBody["missing"] = [
     ...(demand ? [] : [missingWeather(potted)]),
     ...(available ? [] : [missingTexture(potted)]),
@@ -55,12 +55,6 @@ function run(state: PlantingState): AnswerBody {
   if (!demand || !available) return { kind: "needs-more", missing, working: [], estimated: [] };
   const w = new Working();
   return adviceFrom(readPots(potted, demand, available, w), w);
-}
-
-/** What the medium holds: garden soil by its texture, all else as a potting mix; measured values outrank both. */
-function mediumOf({ state, pots }: Potted): AvailableWater | undefined {
-  const soil = pots.medium === "mineral-soil";
-  return availableWaterOf(soil ? { ...state.bed, kind: "ground" } : state.bed, "bed");
 }
 
 function adviceFrom(r: PotReading, w: Working): AdviceBody {

@@ -5,14 +5,12 @@ import {
   containerWatering,
   containerWateringQuantity,
 } from "../../quantities/water/containerWatering.ts";
-import { adjustedDepletionFraction } from "../../quantities/water/rootZone.ts";
-import { PEPPER_WATER } from "../../tables/cropCoefficients.ts";
 import type { AvailableWater } from "../../water/availableWater.ts";
-import { bedAreaM2 } from "../../water/ground.ts";
-import { DAYS_LOOKED_AT, KC_SOURCE, type PotDemand } from "./demand.ts";
+import { KC_SOURCE, type PotDemand } from "./demand.ts";
 import type { Potted } from "./door.ts";
 import { DRAIN_PH, type Drain, drainOf, FLUSH_ABOVE_FEED_DS_PER_M } from "./drain.ts";
 import { type Feed, feedOf, type Given } from "./feed.ts";
+import { oneContainer } from "./filling.ts";
 import { type PotWater, potWaterOf } from "./water.ts";
 
 /** Alkalinity up to which irrigation water is desirable [mg/L as CaCO3]. Source: University of Massachusetts. */
@@ -50,15 +48,8 @@ export function readPots(
   const drain = drainOf(state.drainReadings ?? [], today);
   const water = potWaterOf(state, today);
   writeDemand(w, demand);
-  const inputAt = (etcMmPerDay: number) => ({
-    etcMmPerDay,
-    areaM2: bedAreaM2(state.bed) / pots.count,
-    volumeL: pots.volumeL,
-    availableM3PerM3: available.m3PerM3,
-    depletionFraction: adjustedDepletionFraction(PEPPER_WATER.depletionFraction.value, etcMmPerDay),
-    drainedFraction: drain.toDrain,
-    mostDays: DAYS_LOOKED_AT,
-  });
+  const inputAt = (etcMmPerDay: number) =>
+    oneContainer(state.bed, pots, available, etcMmPerDay, drain.toDrain);
   const answer = containerWateringQuantity.compute(inputAt(demand.meanMm));
   w.include(answer);
   const usual = answer.value;

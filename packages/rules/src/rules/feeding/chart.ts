@@ -4,8 +4,9 @@ import type { FeedingPlan } from "../../food/plan.ts";
 import type { Schedule } from "../../food/schedule.ts";
 import { say } from "../../text/message.ts";
 
-/** What is to come, week by week. The sum of it is the supply of the other chart. */
-export function weeklyChart(plan: FeedingPlan): Chart {
+/** What is to come, week by week. The sum of it is the supply of the other chart, but for a first week that is held back. */
+export function weeklyChart(plan: FeedingPlan, held: boolean): Chart {
+  const ahead = <T>(weeks: readonly T[]) => weeks.slice(held ? 1 : 0);
   return {
     id: "weekly-nutrients",
     title: say("feeding.chart.title"),
@@ -16,13 +17,13 @@ export function weeklyChart(plan: FeedingPlan): Chart {
         id: "n",
         name: say("feeding.chart.n"),
         style: "bars",
-        points: plan.weeksN.map((w) => [w.from, w.kgPerHa]),
+        points: ahead(plan.weeksN).map((w) => [w.from, w.kgPerHa]),
       },
       {
         id: "k2o",
         name: say("feeding.chart.k2o"),
         style: "bars",
-        points: plan.weeksK2o.map((w) => [w.from, plan.k2o.kgPerHa === null ? null : w.kgPerHa]),
+        points: ahead(plan.weeksK2o).map((w) => [w.from, plan.k2o.kgPerHa === null ? null : w.kgPerHa]),
       },
     ],
     bands: stagesOf(plan),

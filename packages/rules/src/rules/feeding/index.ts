@@ -7,6 +7,7 @@ import { givenIfDone, openFeedings } from "../../food/unanswered.ts";
 import type { PlantingState } from "../../states/states.ts";
 import { MEASURED_SEASON, uptakePerTonne } from "../../tables/uptake.ts";
 import { measure, onDay, say } from "../../text/message.ts";
+import { holdsFeedBack } from "../cold-record/holdsFeedBack.ts";
 import { supplyChart, weeklyChart } from "./chart.ts";
 import { chosenMaterial } from "./chosen.ts";
 import { decisionText, expectedOf, stakesOf } from "./decision.ts";
@@ -22,7 +23,7 @@ const HIGH_GOAL_T_PER_HA = 56;
 /** What to feed, when, and from which materials. */
 export const feedingRule: Rule<"planting"> = {
   id: "feeding",
-  version: 3,
+  version: 4,
   question: "What should this planting be given, when, and from which materials?",
   subject: "planting",
   needs: [
@@ -32,6 +33,7 @@ export const feedingRule: Rule<"planting"> = {
     "credits: legumes, manure, compost, organic matter, nitrate in water and soil",
     "what was given already, and what the shed holds",
     "the forecast; the injector and its tanks where feed goes through the water",
+    "what the rule cold-record reads: after too much cold feed is held back",
   ],
   run,
 };
@@ -50,7 +52,8 @@ function run(state: PlantingState): AnswerBody {
   if (today >= feedingDates(start, [], today).end) {
     return { kind: "does-not-apply", reason: say("feeding.season-over") };
   }
-  return adviceFrom(state, { goal, start, today, chosen });
+  const holdBack = start <= today && holdsFeedBack(state);
+  return adviceFrom(state, { goal, start, today, chosen, holdBack });
 }
 
 function needsMore(goal: number | undefined, start: string | undefined): NeedsMoreBody {
@@ -84,8 +87,9 @@ function adviceFrom(state: PlantingState, frame: Frame): AdviceBody {
   const reading = readingOf(state, frame, givenIfDone(open, state), state.feeding.allotted);
   const { plan, schedule, dose } = reading;
   const ash = ashInTheWay(state, frame, reading);
-  const working = writeWorking(state, frame.goal, reading);
+  const working = writeWorking(state, frame, reading);
   const kg = (parts: { kg: number }[]) => parts.reduce((sum, p) => sum + p.kg, 0);
+  const held = reading.code === "hold-back";
   const table = weeklyTable(state, reading, frame.today);
   return {
     kind: "advice",
@@ -96,25 +100,25 @@ function adviceFrom(state: PlantingState, frame: Frame): AdviceBody {
       ...stepsOf(state, reading, frame),
     ],
     window: { from: plan.from, to: addDays(plan.from, 6), endsBy: say("feeding.ends") },
-    stakes: stakesOf(state, reading),
+    stakes: stakesOf(state, reading, frame),
     working: working.lines,
     estimated: working.estimated,
-    evidence: evidenceOf(state, reading),
+    evidence: evidenceOf(state, reading, frame),
     grade: "moderate",
-    limits: limitsOf(state, reading, frame.today),
+    limits: limitsOf(state, reading, frame),
     cautions: cautionsFor(...cautionIds(state, reading, frame.today)),
-    wouldChange: wouldChangeOf(state, reading),
+    wouldChange: wouldChangeOf(state, reading, frame),
     cases: open.length > 0 || ash ? casesOf(state, frame, reading, ash) : [],
     expected: expectedOf(state, reading),
     amounts: {
-      nKgPerHa: plan.weeksN[0]?.kgPerHa ?? 0,
+      nKgPerHa: held ? 0 : (plan.weeksN[0]?.kgPerHa ?? 0),
       seasonNKgPerHa: plan.leftN,
       seasonK2oKgPerHa: plan.leftK2o ?? 0,
-      doseKg: reading.dueNow ? kg(dose?.parts ?? []) : 0,
+      doseKg: reading.dueNow && !held ? kg(dose?.parts ?? []) : 0,
       seasonKg: kg(schedule.materials),
       shortfallKg: reading.shortfallKg,
     },
-    charts: [weeklyChart(plan), supplyChart(plan, schedule)],
+    charts: [weeklyChart(plan, held), supplyChart(plan, schedule)],
     ...(table.length > 0 ? { table } : {}),
   };
 }

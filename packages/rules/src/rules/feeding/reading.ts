@@ -27,6 +27,8 @@ export interface Frame {
   today: string;
   /** The one material somebody chose. */
   chosen: Material | undefined;
+  /** The rule cold-record has feed held back from this planting today. */
+  holdBack: boolean;
 }
 
 export type FeedingCode =
@@ -36,6 +38,7 @@ export type FeedingCode =
   | "buy"
   | "not-yet"
   | "after-rain"
+  | "hold-back"
   | "feed-this-week"
   | "paused"
   | "none-this-week";
@@ -101,6 +104,10 @@ export function readingOf(
   return { ...reading, code: codeOf(reading, frame) };
 }
 
+/** Where something falls due, or would if the shed had it, and the cold holds it back. */
+export const isHeldBack = ({ code }: Pick<FeedingReading, "code">, { holdBack }: Frame): boolean =>
+  holdBack && (code === "hold-back" || code === "choose-material" || code === "buy");
+
 /** Only a drip line has its feed injected. */
 export const injectorOf = ({ feeding }: PlantingState): Fertigation | undefined =>
   feeding.method === "drip" ? feeding.fertigation : undefined;
@@ -136,7 +143,7 @@ function missingOf(state: PlantingState, chosen: Material | undefined, schedule:
   return (missing.kgPerHa / (contentPct(chosen, missing.nutrient) / 100)) * hectares;
 }
 
-function codeOf(r: Omit<FeedingReading, "code">, { start, today }: Frame): FeedingCode {
+function codeOf(r: Omit<FeedingReading, "code">, { start, today, holdBack }: Frame): FeedingCode {
   const { plan, schedule } = r;
   const asked = r.demand.needs.some((n) => n.leastKgPerHa > 0);
   if (!asked && plan.nitrate?.pausesUntil !== undefined && plan.seasonN > 0) return "paused";
@@ -145,6 +152,7 @@ function codeOf(r: Omit<FeedingReading, "code">, { start, today }: Frame): Feedi
   if (today < start) return "not-yet";
   const onHand = schedule.materials.some((m) => m.fromStockKg > 0 || m.material.stockKg === undefined);
   if (!onHand) return "buy";
+  if (r.dueNow && holdBack) return "hold-back";
   if (r.dueNow && r.rain?.giveOn !== undefined) return "after-rain";
   if (r.dueNow) return "feed-this-week";
   return plan.nitrate?.pausesUntil === undefined ? "none-this-week" : "paused";

@@ -1,13 +1,14 @@
 import type { AdviceBody } from "../../core/rule.ts";
 import { ashApart } from "../../food/ashApart.ts";
 import { isHardWater, latestWaterTest } from "../../food/fertigation.ts";
+import { isRawManure } from "../../food/mayUse.ts";
 import { oldTestDays } from "../../food/oldTest.ts";
 import { forecastIsFresh } from "../../food/rainAhead.ts";
 import { isSlow } from "../../food/schedule.ts";
 import type { PlantingState } from "../../states/states.ts";
 import { MATERIAL_FACTS } from "../../tables/materials.ts";
 import { type Message, measure, onDay, say } from "../../text/message.ts";
-import { type FeedingReading, injectorOf } from "./reading.ts";
+import { type FeedingReading, type Frame, injectorOf, isHeldBack } from "./reading.ts";
 
 /** The cautions of what is given, each once. */
 export function cautionIds(
@@ -23,10 +24,13 @@ export function cautionIds(
   if (injectorOf(state) && dose && isHardWater(latestWaterTest(state.waterTests, today)))
     ids.add("acid-handling");
   for (const material of materials) {
-    for (const id of MATERIAL_FACTS[material.kind]?.cautions ?? []) ids.add(id);
+    // Raw manure is never dosed on a planting; what its kind warns of is not said of a composted lot.
+    for (const id of MATERIAL_FACTS[material.kind]?.cautions ?? []) {
+      if (id !== "manure-raw" || isRawManure(material)) ids.add(id);
+    }
     // Ammonium hides in compounds and in materials whose kind nobody could name.
     if (material.kind === "compound" || material.kind === "other") ids.add("ash-not-with-ammonium");
-    if (material.kind === "manure" || material.kind === "poultry-manure") ids.add("manure-raw");
+    if (material.kind === "manure") ids.add(isRawManure(material) ? "manure-raw" : "grade-varies");
     if (isSlow(material.kind) || material.kind === "fish") ids.add("organic-dust");
     if (material.certifiedUse === "restricted" && state.bed.certification !== "none")
       ids.add("certifier-first");
@@ -34,7 +38,8 @@ export function cautionIds(
   return [...ids];
 }
 
-export function evidenceOf(state: PlantingState, { plan, rain, water }: FeedingReading): string[] {
+export function evidenceOf(state: PlantingState, r: FeedingReading, frame: Frame): string[] {
+  const { plan, rain, water } = r;
   const has = (kind: string) => plan.credits.some((c) => c.kind === kind && c.how === "computed");
   return [
     "feeding.uptake",
@@ -45,6 +50,7 @@ export function evidenceOf(state: PlantingState, { plan, rain, water }: FeedingR
     "feeding.response",
     "feeding.potash-ratio",
     "feeding.potash-calcium",
+    ...(isHeldBack(r, frame) ? ["feeding.hold-back"] : []),
     ...(rain ? ["feeding.leaching"] : []),
     ...(has("manure") || has("compost") ? ["feeding.manure-nitrogen"] : []),
     ...(has("organic-matter") || has("compost") ? ["feeding.release-memory"] : []),
@@ -55,11 +61,13 @@ export function evidenceOf(state: PlantingState, { plan, rain, water }: FeedingR
   ];
 }
 
-export function limitsOf(state: PlantingState, r: FeedingReading, today: string): Message[] {
+export function limitsOf(state: PlantingState, r: FeedingReading, frame: Frame): Message[] {
+  const { today } = frame;
   const { plan } = r;
   const computed = plan.credits.filter((c) => c.how === "computed").map((c) => c.kind);
   const guides = [plan.p2o5.guide, plan.k2o.guide].filter((g) => g !== undefined);
   const limits = [say("feeding.limit.basis"), say("feeding.limit.climate")];
+  if (isHeldBack(r, frame)) limits.push(say("feeding.limit.hold-back"));
   if (state.feeding.method !== "broadcast") limits.push(say("feeding.limit.strip"));
   if (r.schedule.materials.some((m) => isSlow(m.material.kind))) limits.push(say("feeding.limit.slow"));
   for (const day of oldTestDays(state, plan, today)) {
@@ -86,8 +94,14 @@ export function limitsOf(state: PlantingState, r: FeedingReading, today: string)
   return limits;
 }
 
-export function wouldChangeOf(state: PlantingState, { plan }: FeedingReading): AdviceBody["wouldChange"] {
+export function wouldChangeOf(
+  state: PlantingState,
+  r: FeedingReading,
+  frame: Frame,
+): AdviceBody["wouldChange"] {
+  const { plan } = r;
   const changes = [
+    ...(isHeldBack(r, frame) ? [say("feeding.change.hold-back")] : []),
     say("feeding.change.goal", {
       low: measure(plan.need.low, "kg/ha"),
       high: measure(plan.need.high, "kg/ha"),

@@ -5,7 +5,7 @@ import type { PlantingState } from "../../states/states.ts";
 import { type Message, measure, onDay, say, wordOf } from "../../text/message.ts";
 import { amount } from "./amount.ts";
 import { doseSaid } from "./doseSteps.ts";
-import type { FeedingReading, Frame } from "./reading.ts";
+import { type FeedingReading, type Frame, isHeldBack } from "./reading.ts";
 import { tankSaid } from "./tankSteps.ts";
 import { testsSaid } from "./testSteps.ts";
 
@@ -18,9 +18,11 @@ const MOST_LEFT_OUT_SAID = 6;
 /** First what to do and from which bags, then what else the bed wants, then where the season stands. */
 export function stepsOf(state: PlantingState, r: FeedingReading, frame: Frame): Step[] {
   const { plan } = r;
+  const held = r.code === "hold-back";
   const said = [
-    ...(r.schedule.materials.length > 0 ? doseSaid(state, r) : noMaterialSaid(state, r)),
-    ...tankSaid(state, r, frame.today),
+    ...holdBackSaid(r, frame),
+    ...(r.schedule.materials.length === 0 ? noMaterialSaid(state, r) : held ? [] : doseSaid(state, r)),
+    ...(held ? [] : tankSaid(state, r, frame.today)),
     ...testsSaid(state, r, frame.today),
     ...bagsSaid(r, frame),
     ...mineralSaid(r),
@@ -32,10 +34,17 @@ export function stepsOf(state: PlantingState, r: FeedingReading, frame: Frame): 
           rate: kgPerHa(need.leastKgPerHa),
         }),
       ),
-    ...ratioSaid(plan),
+    ...(held ? [] : ratioSaid(plan)),
     ...needSaid(plan),
   ];
   return said.map((text) => ({ text }));
+}
+
+/** Of two rules that speak of one planting on one day the cold's word holds; what is bought meanwhile may be. */
+function holdBackSaid(r: FeedingReading, frame: Frame): Message[] {
+  if (!isHeldBack(r, frame)) return [];
+  const due = r.plan.weeksN[0]?.kgPerHa ?? 0;
+  return [say("feeding.step.hold-back", { due: due > 0 ? "some" : "none", n: kgPerHa(due) })];
 }
 
 function noMaterialSaid(state: PlantingState, { demand, schedule }: FeedingReading): Message[] {

@@ -56,15 +56,18 @@ export function weeklyTable(state: PlantingState, r: FeedingReading, today: stri
             ]
           : []),
       ],
-      rows: plan.weeksN.map(({ from }, i) => [
-        from,
-        stageOn(plan.dates, from),
-        schedule.weeksN[i] ?? 0,
-        p2o5(i),
-        schedule.weeksK2o[i] ?? 0,
-        ...schedule.materials.map((m) => m.weeksKg[i] ?? 0),
-        ...injected(i),
-      ]),
+      rows: plan.weeksN
+        .map(({ from }, i) => [
+          from,
+          stageOn(plan.dates, from),
+          schedule.weeksN[i] ?? 0,
+          p2o5(i),
+          schedule.weeksK2o[i] ?? 0,
+          ...schedule.materials.map((m) => m.weeksKg[i] ?? 0),
+          ...injected(i),
+          // A week that is held back gives nothing.
+        ])
+        .slice(r.code === "hold-back" ? 1 : 0),
     },
   ];
 

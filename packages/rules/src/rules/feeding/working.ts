@@ -11,13 +11,13 @@ import type { PlantingState } from "../../states/states.ts";
 import { KG_PER_HA_PER_LB_PER_ACRE } from "../../tables/landUnits.ts";
 import { UPTAKE_PER_TONNE, uptakePerTonne } from "../../tables/uptake.ts";
 import { croppedAreaM2 } from "../../water/ground.ts";
-import { type FeedingReading, injectorOf } from "./reading.ts";
+import { type FeedingReading, type Frame, injectorOf } from "./reading.ts";
 
 const CP = { key: "common-practice" };
 const MIDWEST = { key: "midwest-vegetable-guide-2022", locator: "SN-224" };
 
 /** From the yield goal to the bags, line by line. */
-export function writeWorking(state: PlantingState, goal: number, r: FeedingReading): Working {
+export function writeWorking(state: PlantingState, { goal, holdBack }: Frame, r: FeedingReading): Working {
   const w = new Working();
   const { plan } = r;
   writeNeed(w, goal, plan);
@@ -32,6 +32,16 @@ export function writeWorking(state: PlantingState, goal: number, r: FeedingReadi
       need.leastKgPerHa,
       "kg/ha",
       need.source,
+    );
+  }
+  if (holdBack) {
+    w.line(
+      "hold",
+      "feed held back after cold",
+      "as the rule cold-record decides",
+      "until new leaves come",
+      "",
+      CP,
     );
   }
   writeBags(w, state, r);

@@ -4,14 +4,14 @@ import { PEPPER_WATER } from "../../tables/cropCoefficients.ts";
 import { say } from "../../text/message.ts";
 import { SEASON_DAYS } from "../../water/stages.ts";
 import type { Asked } from "./ask.ts";
-import { startOf, type ZoneLine } from "./line.ts";
+import type { ZoneLine } from "./line.ts";
 import type { YieldLoss } from "./loss.ts";
 
 const LONGEST_CHART_DAYS = 60;
 
 /** How far the stressed half may dry, day by day, between what is held easily and all there is. */
 export function lineChart(asked: Asked, z: ZoneLine): Chart {
-  const from = startOf(asked);
+  const from = z.start;
   const last = asked.to ?? addDays(z.zone.setOutOn, SEASON_DAYS);
   const days = Math.min(LONGEST_CHART_DAYS, Math.max(1, daysBetween(from, last)));
   const line = Array.from({ length: days + 1 }, (_, i) => z.on(addDays(from, i)));

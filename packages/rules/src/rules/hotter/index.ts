@@ -10,6 +10,7 @@ import { widestAvailableWater } from "../../water/availableWater.ts";
 import type { Demand } from "../../water/demand.ts";
 import { SEASON_DAYS } from "../../water/stages.ts";
 import { checkForecastAge, checkRecords } from "../irrigate/checks.ts";
+import { heldLineOf } from "../irrigate/heldLine.ts";
 import { type Asked, askOf } from "./ask.ts";
 import { lineChart, yieldChart } from "./chart.ts";
 import { pungencyEvidence } from "./evidence.ts";
@@ -28,7 +29,7 @@ const WEEK_DAYS = 7;
 /** What can stress do for pungency, and at what price? */
 export const hotterRule: Rule<"valve"> = {
   id: "hotter",
-  version: 1,
+  version: 2,
   question: "The grower wants more pungency: what can stress do, and at what price?",
   subject: "valve",
   needs: [
@@ -48,9 +49,11 @@ function run(state: ValveState): AnswerBody {
   checkForecastAge(state.forecast, state.asOf);
   const w = new Working();
   const demand = recentDemand(asked);
-  const lines = demand ? asked.zones.map((entry) => lineOfZone(asked, entry, demand)) : [];
+  const held = demand && heldLineOf(state);
+  const lines = demand ? asked.zones.map((entry) => lineOfZone(asked, entry, demand, undefined, held)) : [];
   const known = lines.filter((z) => z !== undefined);
-  const [governing] = known.toSorted((a, b) => a.cycleDays - b.cycleDays);
+  const [shortest] = known.toSorted((a, b) => a.cycleDays - b.cycleDays);
+  const governing = known.find((z) => z.index === held?.governing) ?? shortest;
   const sensors = known.map((z) => ({
     z,
     says: sensorLineOf(asked, z, z === governing ? w : new Working()),
@@ -101,7 +104,7 @@ function missingSoil(asked: Asked, entry: Asked["zones"][number], demand: Demand
   const { low, high } = widestAvailableWater();
   const lineAt = (m3PerM3: number) => {
     const line = lineOfZone(asked, entry, demand, { m3PerM3, how: "texture", low, high });
-    return measure(line?.on(startOf(asked)).lineMm ?? 0, "mm");
+    return measure(line?.on(line.start).lineMm ?? 0, "mm");
   };
   return {
     field: `zones.${entry.index}.bed.soil.texture`,
@@ -201,7 +204,7 @@ function tryAdvice(
     decision: {
       code,
       text: say(`hotter.decision.${code}`, {
-        line: measure(governing.on(startOf(asked)).lineMm, "mm"),
+        line: measure(governing.on(governing.start).lineMm, "mm"),
         loss: measure(loss.lossPct, "pct"),
       }),
     },
@@ -210,11 +213,11 @@ function tryAdvice(
     limits: limitsOf(asked, zones, loss.seasonShare, evidence.type.fromMemory > 0),
     wouldChange: [
       say("hotter.change.trial"),
-      ...(governing.available.how === "measured" ? [] : [soilMoves(governing, asked)]),
+      ...(governing.available.how === "measured" ? [] : [soilMoves(governing)]),
       ...(sensor.paired ? [] : [say("hotter.change.pair")]),
     ],
     amounts: {
-      depletionMm: governing.on(startOf(asked)).lineMm,
+      depletionMm: governing.on(governing.start).lineMm,
       etShare: asked.etShare,
       lossPct: loss.lossPct,
     },
@@ -223,8 +226,8 @@ function tryAdvice(
 }
 
 /** The line is in proportion to what the soil holds. */
-function soilMoves({ available, on }: ZoneLine, asked: Asked): Message {
-  const { lineMm } = on(startOf(asked));
+function soilMoves({ available, on, start }: ZoneLine): Message {
+  const { lineMm } = on(start);
   return say("hotter.change.soil", {
     low: measure((lineMm * available.low) / available.m3PerM3, "mm"),
     high: measure((lineMm * available.high) / available.m3PerM3, "mm"),

@@ -10,6 +10,7 @@ import { deficitDepletionMm, dryingCycle } from "../../water/deficitDepletion.ts
 import { type Demand, demandOf } from "../../water/demand.ts";
 import { STAGES } from "../../water/stages.ts";
 import { heightM, rootZoneDepthM, type StandingZone } from "../../water/zone.ts";
+import type { HeldLine } from "../irrigate/heldLine.ts";
 import type { Asked } from "./ask.ts";
 
 /** Days of weather behind the expected demand, and days within which they must lie (common practice). */
@@ -35,6 +36,10 @@ export interface ZoneLine {
   on: (day: string) => LineDay;
   /** Days from a full root zone to the line without rain. */
   cycleDays: number;
+  /** The day the line is said for. */
+  start: string;
+  /** The valve is watered by this line already. */
+  held: boolean;
 }
 
 /** The weather of the last two weeks; undefined where no day of it has both extremes. */
@@ -58,7 +63,8 @@ function meanEt0(demand: Demand): number {
  * whose soil is not known.
  *
  * Kc by the single coefficient without mulch (FAO-56 Table 12, eq. 62, 65, 66): it only moves p, and by 0.04 for each
- * mm a day.
+ * mm a day. Where **irrigate** holds the dry spell already, use is as it reckons it on the day it waters by, and in
+ * proportion on the others: one valve has one line.
  *
  * @param available taken in place of the zone's own soil, for saying how far the line could move
  */
@@ -67,6 +73,7 @@ export function lineOfZone(
   entry: { zone: StandingZone; index: number },
   demand: Demand,
   available = availableWaterOf(entry.zone.bed, `zones.${entry.index}.bed`),
+  held?: HeldLine,
 ): ZoneLine | undefined {
   if (!available) return undefined;
   const { zone } = entry;
@@ -74,8 +81,12 @@ export function lineOfZone(
   const et0Mm = meanEt0(demand);
   const levels = kcLevels(zone, today, demand);
   const kcOn = (day: string) => kcOnDay(STAGES, levels, daysBetween(zone.setOutOn, day));
+  const heldEtcMm = held?.zones.get(entry.index)?.etcMm;
+  const by = held && heldEtcMm ? { day: held.day, etcMm: heldEtcMm } : undefined;
+  const ownEtcMm = (day: string) => kcOn(day) * et0Mm;
+  const share = by ? by.etcMm / ownEtcMm(by.day) : 1;
   const on = (day: string): LineDay => {
-    const etcMm = kcOn(day) * et0Mm;
+    const etcMm = ownEtcMm(day) * share;
     const tawMm = totalAvailableWaterMm({
       fieldCapacity: available.m3PerM3,
       wiltingPoint: 0,
@@ -86,14 +97,23 @@ export function lineOfZone(
     const lineMm = deficitDepletionMm({ tawMm, depletionFractionTable, etcMmPerDay: etcMm, etShare });
     return { day, etcMm, tawMm, rawMm, lineMm };
   };
-  const start = on(startOf(asked));
+  const start = on(by?.day ?? startOf(asked));
   const cycle = dryingCycle({
     tawMm: start.tawMm,
     rawMm: start.rawMm,
     etcMmPerDay: start.etcMm,
     depletionMm: start.lineMm,
   });
-  return { ...entry, available, et0Mm, kcOn, on, cycleDays: cycle.days };
+  return {
+    ...entry,
+    available,
+    et0Mm,
+    kcOn,
+    on,
+    cycleDays: cycle.days,
+    start: start.day,
+    held: by !== undefined,
+  };
 }
 
 /** The first day on which the line holds: today, or the deficit's first day where that is ahead. */
@@ -109,7 +129,7 @@ function kcLevels(zone: StandingZone, today: string, demand: Demand): KcLevels {
 
 /** The line of the governing zone, as a reader would check it with a pencil. */
 export function writeLine(w: Working, asked: Asked, z: ZoneLine, demand: Demand): void {
-  const d = z.on(startOf(asked));
+  const d = z.on(z.start);
   w.include(demand.estimates);
   if (z.available.how === "texture") {
     w.estimate(
@@ -119,7 +139,14 @@ export function writeLine(w: Working, asked: Asked, z: ZoneLine, demand: Demand)
     );
   }
   w.line("ET0", "mean of the last 7 measured days", "", z.et0Mm, "mm/day", fao56("eq. 6"));
-  w.line("ETc", "crop evapotranspiration without stress", "Kc ET0", d.etcMm, "mm/day", fao56("eq. 58"));
+  w.line(
+    "ETc",
+    "crop evapotranspiration without stress",
+    z.held ? "as the watering of this valve reckons it for that day" : "Kc ET0",
+    d.etcMm,
+    "mm/day",
+    fao56(z.held ? "eq. 58, 69" : "eq. 58"),
+  );
   w.line(
     "Zr",
     "depth of the root zone",

@@ -2,7 +2,7 @@ import type { Working } from "../../core/working.ts";
 import type { ValveState } from "../../states/states.ts";
 import { rootZoneDepthM } from "../../water/zone.ts";
 import type { Asked } from "./ask.ts";
-import { startOf, type ZoneLine } from "./line.ts";
+import type { ZoneLine } from "./line.ts";
 
 type Reading = NonNullable<ValveState["zones"][number]["soilWater"]>[number];
 
@@ -33,7 +33,7 @@ export interface SensorLine {
 export function sensorLineOf(asked: Asked, z: ZoneLine, w: Working): SensorLine {
   const readings = z.zone.soilWater ?? [];
   const { fieldCapacity } = z.zone.bed.soil;
-  const d = z.on(startOf(asked));
+  const d = z.on(z.start);
   if (fieldCapacity === undefined) return { m3PerM3: undefined, paired: undefined, tooDry: false };
   const depthMm = 1000 * rootZoneDepthM(z.zone, d.day, asked.today);
   const m3PerM3 = w.line(

@@ -3,7 +3,7 @@ import { HOT_DAY_C } from "../../tables/stressHeat.ts";
 import { type Message, measure, onDay, say, wordOf } from "../../text/message.ts";
 import type { Asked } from "./ask.ts";
 import { countsOf, type PungencyEvidence } from "./evidence.ts";
-import { startOf, type ZoneLine } from "./line.ts";
+import type { ZoneLine } from "./line.ts";
 import type { YieldLoss } from "./loss.ts";
 import type { SensorLine } from "./sensors.ts";
 import type { HoldReason, Signs, StopSign } from "./signs.ts";
@@ -38,7 +38,7 @@ export function trySteps(
 ): Step[] {
   const { species, marketType } = z.zone.planting;
   const type = wordOf(`hotter.type.${marketType}`);
-  const d = z.on(startOf(asked));
+  const d = z.on(z.start);
   const share = measure(100 * asked.etShare, "pct");
   const messages = [
     evidence.species.studies > 0
@@ -65,10 +65,27 @@ export function trySteps(
       days: Math.max(1, Math.round(z.cycleDays)),
     }),
   );
+  if (z.held) {
+    messages.push(
+      say("hotter.step.held", {
+        line: measure(d.lineMm, "mm"),
+        raw: measure(d.rawMm, "mm"),
+        from: onDay(asked.from),
+      }),
+    );
+  }
   if (sensor.paired) {
     messages.push(say("hotter.step.tension", { kPa: measure(sensor.paired.kPa, "kPa"), n: sensor.paired.n }));
   }
-  if (!asked.chosen) messages.push(say("hotter.step.enter-share", { share }));
+  if (!asked.chosen) {
+    const begun = asked.from <= asked.today;
+    messages.push(
+      say(begun ? "hotter.step.enter-share-begun" : "hotter.step.enter-share", {
+        share,
+        from: onDay(asked.from),
+      }),
+    );
+  }
   messages.push(
     say("hotter.step.stop-rules", { hot: measure(HOT_DAY_C.default, "C") }),
     say("hotter.step.measure"),

@@ -22,10 +22,12 @@ import { readZone } from "./zoneReading.ts";
  *
  * Version 2: the dual crop coefficient instead of the single one, which stays for containers; soil sensors, salt, the
  * chance of rain, and a dry spell on purpose.
+ *
+ * Version 3: no container is told more than it holds where another bed sets the time of the valve.
  */
 export const irrigateRule: Rule<"valve"> = {
   id: "irrigate",
-  version: 2,
+  version: 3,
   question: "How much water does this valve need to give, and when?",
   subject: "valve",
   needs: [

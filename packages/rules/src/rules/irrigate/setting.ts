@@ -43,6 +43,10 @@ export const bedOf = (setting: ValveSetting, bed: Bed) =>
 export const bedCount = (setting: ValveSetting): number =>
   new Set(setting.zones.map(({ zone }) => zone.bed.id)).size;
 
+/** What a bed gets of the water through the valve: its share of the ground. */
+export const litresOfBed = ({ areaM2 }: ValveSetting, bed: Bed, litres: number): number =>
+  (litres * bedAreaM2(bed)) / areaM2;
+
 /** The share of full water that a zone is allowed on a day of a dry spell that is held; undefined where full water is due. */
 export const waterAllowedOn = (
   { drought }: ValveSetting,

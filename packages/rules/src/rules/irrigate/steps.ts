@@ -1,7 +1,7 @@
 import { daysBetween } from "../../core/days.ts";
 import type { Step } from "../../core/rule.ts";
 import { measure, onDay, say } from "../../text/message.ts";
-import { bedAreaM2 } from "../../water/ground.ts";
+import { bedSteps } from "./bedSteps.ts";
 import type { ValveReading } from "./decide.ts";
 import { isDryOn } from "./drought.ts";
 import { rainSteps } from "./rainSteps.ts";
@@ -11,8 +11,6 @@ import { bedCount, bedOf, type ValveSetting } from "./setting.ts";
 import { firstShort } from "./zoneReading.ts";
 
 const step = (...args: Parameters<typeof say>): Step => ({ text: say(...args) });
-/** Millilitres where a litre jug would not show it. */
-const small = (litres: number) => (litres < 1 ? measure(litres * 1000, "mL") : measure(litres, "L"));
 const MINUTES_PER_DAY = 1440;
 const WILTING_COUNTS_DAYS = 2;
 
@@ -90,20 +88,6 @@ function nextSteps(setting: ValveSetting, { governing, netMm }: ValveReading): S
         }),
       ]
     : [step("irrigate.step.next", { day: onDay(due.day) })];
-}
-
-function bedSteps(setting: ValveSetting, r: ValveReading): Step[] {
-  const beds = new Map(setting.zones.map(({ zone }) => [zone.bed.id, zone.bed]));
-  return [...beds.values()].map((bed) => {
-    const litres = (r.litres * bedAreaM2(bed)) / setting.areaM2;
-    const plants = setting.zones
-      .filter(({ zone }) => zone.bed.id === bed.id)
-      .reduce((sum, { zone }) => sum + zone.planting.plants, 0);
-    const shared = { bed: bedOf(setting, bed), litres: measure(litres, "L") };
-    return bed.containers
-      ? step("irrigate.step.container", { ...shared, each: small(litres / bed.containers.count) })
-      : step("irrigate.step.bed", { ...shared, each: small(litres / plants) });
-  });
 }
 
 function leachingStep(setting: ValveSetting, { leaching }: ValveReading): Step[] {

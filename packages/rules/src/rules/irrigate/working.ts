@@ -5,6 +5,7 @@ import { PEPPER_SALT } from "../../water/salt.ts";
 import { type SensorWord, START_TENSION_SOURCE } from "../../water/soilSensor.ts";
 import type { ValveReading } from "./decide.ts";
 import { writeEstimates } from "./estimates.ts";
+import { overfilled, writeOverfilled } from "./potFilling.ts";
 import type { ZoneReading } from "./reading.ts";
 import { bedOf, type ValveSetting } from "./setting.ts";
 import { writeCoefficient, writeWind } from "./workingDemand.ts";
@@ -31,6 +32,7 @@ export function writeWorking(setting: ValveSetting, reading: ValveReading, deman
   writeSums(w, z);
   writeNow(w, z);
   writeAmount(w, setting, reading);
+  writeOverfilled(w, overfilled(setting, reading));
   return w;
 }
 

@@ -26,7 +26,7 @@ const HARM = { outside: 0.2, off: 0.05, fine: 0.02 } as const;
 /** What to do about a bed's pH, calcium and magnesium. */
 export const limeRule: Rule<"bed"> = {
   id: "lime",
-  version: 3,
+  version: 4,
   question: "Does this bed need lime or sulfur, how much, of what, and by when?",
   subject: "bed",
   needs: [
@@ -149,7 +149,7 @@ function decisionText(state: BedState, j: Judged): Message {
     });
   }
   if (j.task === "sulfur" || j.task === "fizz-first") {
-    return say(key, {
+    return say(j.timing.when === "after-crop" ? `${key}-after-crop` : key, {
       ...shared,
       target: j.plan.targetPh.toFixed(1),
       kg: weight(j.plan.materialBedKg / j.plan.applications),

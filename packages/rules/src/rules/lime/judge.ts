@@ -73,7 +73,7 @@ export function judge(state: BedState, soil: AcidSoil, today: string, w: Working
   const magnesium = magnesiumOf(soil.test);
   const calciumAsks = gypsumIsDue(soil.test) && !givenAfter(state, BRING_CALCIUM, soil.test);
   const magnesiumAsks = magnesium?.low === true && !givenAfter(state, BRING_MAGNESIUM, soil.test);
-  const timing = timingOf(state.setOutOn, today);
+  const timing = timingOf(state.setOutOn, today, state.standingSince);
   const ground: Ground = { soil, targetPh, timing, magnesium, calciumAsks, magnesiumAsks };
   writeTarget(soil, office, w);
   if (limeIsDue(soil.waterPh, office)) return limeOrWait(state, ground, today, w);

@@ -3,7 +3,7 @@ import { addDays, instantAt, localDay } from "../../core/days.ts";
 import type { AdviceBody, AnswerBody, Rule, Stakes } from "../../core/rule.ts";
 import { Working } from "../../core/working.ts";
 import type { PlantingState } from "../../states/states.ts";
-import { type Message, measure, onDay, say } from "../../text/message.ts";
+import { type Message, measure, onDay, say, wordsOf } from "../../text/message.ts";
 import { climatologyYears } from "../../warmth/climatologyYears.ts";
 import { refuseFahrenheit } from "../../warmth/plausibleTemperatures.ts";
 import { cluesOf } from "./clues.ts";
@@ -23,7 +23,7 @@ const EVENING_HOUR = 20;
 /** What may be wrong with these plants? */
 export const lookCloserRule: Rule<"planting"> = {
   id: "look-closer",
-  version: 1,
+  version: 2,
   question: "What may be wrong with these plants?",
   subject: "planting",
   needs: [
@@ -79,20 +79,26 @@ function adviceFrom(
   ranking: Ranking,
   w: Working,
 ): AdviceBody {
-  const { kind, first, second, together } = ranking;
+  const { kind, first, second, named, together } = ranking;
   const urgent = together.some(({ cause }) => cause.urgent);
   const again = addDays(today, urgent ? 1 : LOOK_AGAIN_DAYS);
   const code =
     kind === "unclear"
       ? "unclear"
       : kind === "several"
-        ? `${first.cause.id}-or-${second.cause.id}`
+        ? named.map(({ cause }) => cause.id).join("-or-")
         : first.cause.id;
   return {
     kind: "advice",
     decision: {
       code,
-      text: say(`look-closer.decision.${kind}`, { first: causeNamed(first), second: causeNamed(second) }),
+      text:
+        kind === "several" && named.length > 2
+          ? say("look-closer.decision.several-more", {
+              count: named.length,
+              causes: wordsOf(named.map((one) => causeNamed(one).word)),
+            })
+          : say(`look-closer.decision.${kind}`, { first: causeNamed(first), second: causeNamed(second) }),
     },
     steps: stepsOf(state, picture, ranking),
     window: { from: today, to: again, endsBy: say("look-closer.ends") },

@@ -13,10 +13,12 @@ const MOST_SHOWN = 5;
 export interface Ranking {
   /** One stands clear, several stand close, or none fits what was seen. */
   kind: "leading" | "several" | "unclear";
-  /** Named in the answer. */
+  /** Named in the answer, and told apart. */
   first: Weighed;
   second: Weighed;
-  /** Those whose safe steps are taken: within a point of the first. */
+  /** Those the answer names where several stand close: the first two, and all that stand level with the second. */
+  named: Weighed[];
+  /** Those whose safe steps and cautions are taken: the named, and up to three within a point of the first. */
   together: Weighed[];
   /** Those whose working is shown. */
   shown: Weighed[];
@@ -26,12 +28,17 @@ export function rankingOf(all: Weighed[]): Ranking {
   const [first, second] = all as [Weighed, Weighed, ...Weighed[]];
   const within = (points: number, most: number) =>
     all.slice(0, most).filter((c) => c.points >= first.points - points);
-  const together = within(TOGETHER, MOST_TOGETHER);
+  const near = within(TOGETHER, MOST_TOGETHER);
+  const close = near.length > 1;
+  // Whatever stands level with the second is as likely as it: no cut among equals.
+  const named = close ? all.filter((c) => c.points >= second.points) : [first];
+  const together = named.length > near.length ? named : near;
   return {
-    kind: first.points < FITS_FROM ? "unclear" : together.length > 1 ? "several" : "leading",
+    kind: first.points < FITS_FROM ? "unclear" : close ? "several" : "leading",
     first,
     second,
+    named,
     together,
-    shown: [...new Set([...within(SHOWN, MOST_SHOWN), first, second])],
+    shown: [...new Set([...together, ...within(SHOWN, MOST_SHOWN), first, second])],
   };
 }

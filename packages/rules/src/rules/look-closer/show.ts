@@ -34,7 +34,7 @@ export function pointsChart({ shown }: Ranking): Chart {
     id: "look-closer-points",
     title: say("look-closer.chart.title"),
     x: { name: say("look-closer.chart.cause"), kind: "number", labels: shown.map(nameOf) },
-    y: { name: say("look-closer.chart.points"), unit: "" },
+    y: { name: say("look-closer.chart.points"), unit: "points" },
     series: [
       {
         id: "points",

@@ -53,11 +53,11 @@ export function stepsOf(state: PlantingState, picture: Picture, ranking: Ranking
 }
 
 /**
- * What is right for one possible cause and harms under another is left out while both are open: drift's evidence stays
- * where it stands, wet leaves carry bacteria, drowned roots want no water.
+ * What is right for one possible cause and harms under another is left out while both are open: drift's evidence, weeds
+ * among it, stays where it stands, wet leaves carry bacteria, drowned roots want no water.
  */
 const CLASHES: readonly (readonly [SafeStep, readonly SafeStep[]])[] = [
-  ["drift", ["rogue", "pick-off", "wash-off"]],
+  ["drift", ["rogue", "pick-off", "wash-off", "weeds"]],
   ["splash", ["wash-off"]],
   ["dry-plants", ["wash-off"]],
   ["drain", ["water-even"]],

@@ -2,7 +2,14 @@ import { cautionsFor } from "../../cautions/register.ts";
 import { instantAt, localDay } from "../../core/days.ts";
 import type { AdviceBody, AnswerBody, Rule, Stakes, Step } from "../../core/rule.ts";
 import { Working } from "../../core/working.ts";
-import { type Rest, type RestReading, restReading, restsOf, restVerdict } from "../../layout/rest.ts";
+import {
+  bindingRest,
+  type Rest,
+  type RestReading,
+  restReading,
+  restsOf,
+  restVerdict,
+} from "../../layout/rest.ts";
 import type { SoilDisease } from "../../states/bedPlan.ts";
 import type { BedState } from "../../states/states.ts";
 import { WITHOUT_INTERVAL } from "../../tables/rotationIntervals.ts";
@@ -91,7 +98,7 @@ function needsHistory(rests: readonly Rest[], season: number, w: Working): Answe
 
 function adviceFrom(state: BedState, j: Judged, openEnded: SoilDisease[], w: Working): AdviceBody {
   const code = j.verdict === "clear" ? "clear" : j.standing ? "too-soon-standing" : "too-soon";
-  const binding = j.rests.filter((r) => r.verdict === "too-soon").sort((a, b) => b.from - a.from)[0];
+  const binding = bindingRest(j.rests);
   const params = {
     season: String(j.season),
     from: String(j.from),

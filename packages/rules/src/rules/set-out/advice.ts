@@ -1,13 +1,15 @@
 import { cautionsFor } from "../../cautions/register.ts";
-import { instantAt } from "../../core/days.ts";
+import { addDays, instantAt } from "../../core/days.ts";
 import type { AdviceBody, Case } from "../../core/rule.ts";
+import type { Rest } from "../../layout/rest.ts";
 import type { PlantingState } from "../../states/states.ts";
-import { measure, onDay, say } from "../../text/message.ts";
+import { measure, onDay, type Param, say } from "../../text/message.ts";
 import type { ClimatologyYears } from "../../warmth/climatologyYears.ts";
 import { coverOver } from "../../warmth/coverOver.ts";
 import type { Assessment } from "./assess.ts";
 import { setOutCharts } from "./charts.ts";
 import { lastOfRun } from "./earliest.ts";
+import { keptOut } from "./keptOut.ts";
 import { HORIZON_DAYS, YEARS_FOR_TAILS } from "./line.ts";
 import { setOutSteps } from "./steps.ts";
 import type { Weighed } from "./weigh.ts";
@@ -24,14 +26,15 @@ export function adviceFrom(
   const way = a.protection?.way ?? a.asItStands;
   const first = a.decision === "wait" ? a.asItStands.earliest : a.wanted;
   const dayAt = (lead: number) => way.curve[lead]?.day ?? null;
-  const { working, estimated } = setOutWorking(state, a, years, weighed);
+  const kept = keptOut(state, addDays(a.today, a.wanted));
+  const { working, estimated } = setOutWorking(state, a, years, weighed, kept);
   // A cover that is only weighed may be put up all the same: its caution travels with it.
   const covered = weighed !== null || a.decision === "protect" || a.cover.covers.length > 0;
   const n = a.asItStands.curve[a.wanted]?.n ?? 0;
   return {
     kind: "advice",
-    decision: { code: a.decision, text: decisionText(a) },
-    steps: setOutSteps(a, weighed),
+    decision: { code: a.decision, text: decisionText(a, kept) },
+    steps: setOutSteps(a, weighed, kept),
     window: {
       from: first === null ? null : dayAt(first),
       to: first === null ? null : dayAt(lastOfRun(way.within, first)),
@@ -65,17 +68,24 @@ export function adviceFrom(
   };
 }
 
-function decisionText(a: Assessment) {
+function decisionText(a: Assessment, kept: Rest | undefined) {
   const wanted = a.asItStands.curve[a.wanted];
   const day = onDay(wanted?.day ?? a.today);
-  if (a.decision === "go") return say("set-out.decision.go", { day });
+  // Cold is not all: no day is named for a bed in which peppers are not to stand, without saying so.
+  const rest: Record<string, Param> = kept ? { from: String(kept.from) } : {};
+  if (a.decision === "go")
+    return say(kept ? "set-out.decision.go-kept-out" : "set-out.decision.go", { day, ...rest });
   if (a.decision === "protect" && a.protection) {
     const open = a.asItStands.earliest;
     const protection = { word: `set-out.protection.${a.protection.kind.id}` };
-    if (open === null) return say("set-out.decision.protect-only", { day, protection });
-    return say("set-out.decision.protect", {
+    if (open === null) {
+      const only = kept ? "set-out.decision.protect-only-kept-out" : "set-out.decision.protect-only";
+      return say(only, { day, protection, ...rest });
+    }
+    return say(kept ? "set-out.decision.protect-kept-out" : "set-out.decision.protect", {
       day,
       protection,
+      ...rest,
       open: onDay(a.asItStands.curve[open]?.day ?? a.today),
     });
   }
@@ -100,7 +110,7 @@ function stakesOf(state: PlantingState, a: Assessment): AdviceBody["stakes"] {
   const harm = Math.min(1, wanted.frost.estimate * HARM_OF_FROST + wanted.beyond.estimate * HARM_OF_DOSE);
   return {
     harm,
-    reason: say("set-out.stakes.cold", {
+    reason: say(a.standsOn(a.wanted) ? "set-out.stakes.cold-standing" : "set-out.stakes.cold", {
       beyond: measure(100 * wanted.beyond.estimate, "pct"),
       frost: measure(100 * wanted.frost.estimate, "pct"),
     }),

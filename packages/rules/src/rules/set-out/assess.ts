@@ -28,6 +28,8 @@ export interface Assessment {
   members: Members;
   site: SiteShift;
   cover: CoverOver;
+  /** Whether a cover stands over the bed on the day of that lead. */
+  standsOn(lead: number): boolean;
   soil: SoilReading | null;
   /** Soil on each date; NaN where neither measured nor modelled. */
   soilC: number[];
@@ -104,6 +106,7 @@ export function assess(state: PlantingState, years: ClimatologyYears): Assessmen
     members,
     site,
     cover: coverOver(state.bed, addDays(today, wanted)),
+    standsOn: (lead) => coverOver(state.bed, addDays(today, lead)).covers.length > 0,
     soil,
     soilC,
     asItStands,

@@ -3,8 +3,8 @@ import { say } from "../../text/message.ts";
 import type { Assessment, Way } from "./assess.ts";
 import type { DateDose } from "./doseCurve.ts";
 
-/** The risk by setting-out date, and the distribution of the dose behind it. */
-export const setOutCharts = (a: Assessment): Chart[] => [riskChart(a), doseChart(a)];
+/** The risk by setting-out date, and the distributions of the dose behind it: hours and nights, each on an axis of its own. */
+export const setOutCharts = (a: Assessment): Chart[] => [riskChart(a), doseChart(a), nightsChart(a)];
 
 const pct = (p: number | undefined): number | null => (p === undefined ? null : 100 * p);
 
@@ -59,30 +59,55 @@ function riskChart(a: Assessment): Chart {
   };
 }
 
-function doseChart(a: Assessment): Chart {
-  const { curve } = a.asItStands;
-  const over = (of: (d: DateDose) => number | undefined) =>
-    curve.map((d): [string, number | null] => [d.day, of(d) ?? null]);
-  return {
+const doseChart = (a: Assessment): Chart =>
+  spreadChart(a, {
     id: "dose-by-date",
     title: say("set-out.chart.dose"),
-    x: { name: say("set-out.chart.date"), kind: "date" },
     y: { name: say("set-out.chart.degree-hours"), unit: "C-hours" },
+    of: (d) => d.degreeHours,
+    allowed: (d) => a.line.allowedOn(d.lead).degreeHours,
+  });
+
+const nightsChart = (a: Assessment): Chart =>
+  spreadChart(a, {
+    id: "nights-by-date",
+    title: say("set-out.chart.nights-by-date"),
+    y: { name: say("set-out.chart.nights"), unit: "night-count" },
+    of: (d) => d.nights,
+    allowed: (d) => a.line.allowedOn(d.lead).nights,
+  });
+
+/** One measure of the dose as the middle and the ends of the years have it, and what is allowed of it. */
+function spreadChart(
+  a: Assessment,
+  {
+    id,
+    title,
+    y,
+    of,
+    allowed,
+  }: Pick<Chart, "id" | "title" | "y"> & {
+    of: (d: DateDose) => DateDose["nights"];
+    allowed: (d: DateDose) => number;
+  },
+): Chart {
+  const { curve } = a.asItStands;
+  const over = (quantile: "p10" | "p50" | "p90") =>
+    curve.map((d): [string, number | null] => [d.day, of(d)?.[quantile] ?? null]);
+  return {
+    id,
+    title,
+    x: { name: say("set-out.chart.date"), kind: "date" },
+    y,
     series: [
-      { id: "p10", name: say("set-out.chart.p10"), style: "area", points: over((d) => d.degreeHours?.p10) },
-      { id: "p90", name: say("set-out.chart.p90"), style: "area", points: over((d) => d.degreeHours?.p90) },
-      { id: "p50", name: say("set-out.chart.p50"), style: "line", points: over((d) => d.degreeHours?.p50) },
-      {
-        id: "nights",
-        name: say("set-out.chart.nights"),
-        style: "line",
-        points: over((d) => d.nights?.p50),
-      },
+      { id: "p10", name: say("set-out.chart.p10"), style: "area", points: over("p10") },
+      { id: "p90", name: say("set-out.chart.p90"), style: "area", points: over("p90") },
+      { id: "p50", name: say("set-out.chart.p50"), style: "line", points: over("p50") },
       {
         id: "allowed",
         name: say("set-out.chart.allowed"),
         style: "limit",
-        points: curve.map((d) => [d.day, a.line.allowedOn(d.lead).degreeHours]),
+        points: curve.map((d) => [d.day, allowed(d)]),
       },
     ],
   };

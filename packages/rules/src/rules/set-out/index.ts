@@ -11,7 +11,7 @@ import { weigh } from "./weigh.ts";
 /** When may these seedlings go out? */
 export const setOutRule: Rule<"planting"> = {
   id: "set-out",
-  version: 4,
+  version: 5,
   question: "When may these seedlings go out?",
   subject: "planting",
   needs: [

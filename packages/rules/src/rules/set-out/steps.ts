@@ -1,18 +1,21 @@
 import { addDays } from "../../core/days.ts";
 import type { Step } from "../../core/rule.ts";
-import { type Message, measure, onDay, say } from "../../text/message.ts";
+import type { Rest } from "../../layout/rest.ts";
+import { type Message, measure, onDay, say, wordOf } from "../../text/message.ts";
 import { INSIDE_LIMIT_C } from "../../warmth/ventMark.ts";
 import type { Assessment } from "./assess.ts";
 import { earliestLead } from "./earliest.ts";
+import { keptOutParams } from "./keptOut.ts";
 import { HARDENING_DAYS, READY_LEAVES, SOIL_FLOOR_C } from "./line.ts";
 import type { Weighed } from "./weigh.ts";
 import { weighSteps } from "./weighWords.ts";
 
 /** What to do, in the order in which a grower would do it. */
-export function setOutSteps(a: Assessment, weighed: Weighed | null): Step[] {
+export function setOutSteps(a: Assessment, weighed: Weighed | null, kept: Rest | undefined): Step[] {
   const wanted = a.asItStands.curve[a.wanted];
   const soilC = a.soilC[a.wanted] ?? Number.NaN;
   const steps: (Message | null)[] = [
+    kept ? say("set-out.step.kept-out", keptOutParams(kept)) : null,
     a.decision === "wait" ? say("set-out.step.keep-warm", { c: measure(16, "C") }) : null,
     a.line.hardened
       ? null
@@ -97,9 +100,11 @@ function chanceOf(a: Assessment) {
   const lead = a.decision === "wait" ? (a.asItStands.earliest ?? a.wanted) : a.wanted;
   const date = way.curve[lead];
   const allowed = a.line.allowedOn(lead);
+  const under = a.protection?.kind.id ?? (a.standsOn(lead) ? "standing" : "none");
   const pct = (p: number | undefined) => measure(100 * (p ?? 0), "pct");
   return {
     day: onDay(date?.day ?? a.today),
+    cover: wordOf(`set-out.under.${under}`),
     beyond: pct(date?.beyond?.estimate),
     low: pct(date?.beyond?.low),
     high: pct(date?.beyond?.high),

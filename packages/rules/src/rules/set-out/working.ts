@@ -1,4 +1,5 @@
 import { type Estimated, type SourceRef, Working, type WorkingLine } from "../../core/working.ts";
+import type { Rest } from "../../layout/rest.ts";
 import { mulchOn } from "../../states/standing.ts";
 import type { PlantingState } from "../../states/states.ts";
 import { MULCH_WARMTH } from "../../tables/mulchWarmth.ts";
@@ -8,6 +9,7 @@ import { soilModelSource } from "../../warmth/soilTemperature.ts";
 import { estimateSoil } from "../../warmth/soilWorking.ts";
 import { COOL_CROP_VENT_C, INSIDE_LIMIT_C } from "../../warmth/ventMark.ts";
 import type { Assessment } from "./assess.ts";
+import { keptOutLine } from "./keptOut.ts";
 import { ESTABLISHMENT_DAYS, SOIL_FLOOR_C, STEADY_DAYS } from "./line.ts";
 import type { Weighed } from "./weigh.ts";
 import { weighLines } from "./weighWords.ts";
@@ -21,6 +23,7 @@ export function setOutWorking(
   a: Assessment,
   years: ClimatologyYears,
   weighed: Weighed | null,
+  kept: Rest | undefined,
 ): { working: WorkingLine[]; estimated: Estimated[] } {
   const w = new Working();
   lineLines(w, state, a);
@@ -29,6 +32,7 @@ export function setOutWorking(
   soilLines(w, state, a);
   dateLines(w, a);
   weighLines(w, weighed, state.planting.baseTemperatureC !== undefined);
+  keptOutLine(w, kept);
   return { working: w.lines, estimated: w.estimated };
 }
 

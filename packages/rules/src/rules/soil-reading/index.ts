@@ -1,12 +1,12 @@
 import { cautionsFor } from "../../cautions/register.ts";
 import { addDays, daysBetween, localDay } from "../../core/days.ts";
 import { refuse } from "../../core/errors.ts";
-import type { AnswerBody, Rule } from "../../core/rule.ts";
+import type { AdviceBody, AnswerBody, Rule } from "../../core/rule.ts";
 import { chosenGuide } from "../../guides/held.ts";
 import { TEST_HOLDS_DAYS } from "../../soil-acidity/soil.ts";
 import type { SoilTest } from "../../states/parts.ts";
 import type { BedState } from "../../states/states.ts";
-import { type Message, measure, onDay, say } from "../../text/message.ts";
+import { type Message, measure, onDay, say, wordOf } from "../../text/message.ts";
 import { evidenceOf } from "./evidence.ts";
 import { harmOf } from "./harm.ts";
 import { rangesOf } from "./ranges.ts";
@@ -21,7 +21,7 @@ const GUIDE_DEPTH_CM = { low: 15, high: 20 };
 /** What a laboratory's soil test says. */
 export const soilReadingRule: Rule<"bed"> = {
   id: "soil-reading",
-  version: 2,
+  version: 3,
   question: "What does this soil test say?",
   subject: "bed",
   needs: [
@@ -75,10 +75,17 @@ function adviceFrom(
   const w = writeWorking(reading, harm);
   return {
     kind: "advice",
-    decision: {
-      code: short.length > 0 ? "short" : over.length > 0 ? "enough-and-over" : "enough",
-      text: say("soil-reading.decision", { short: short.length, read: read.length, refused: refused.length }),
-    },
+    decision:
+      read.length === 0
+        ? nothingRead(reading)
+        : {
+            code: short.length > 0 ? "short" : over.length > 0 ? "enough-and-over" : "enough",
+            text: say("soil-reading.decision", {
+              short: short.length,
+              read: read.length,
+              refused: refused.length,
+            }),
+          },
     steps: stepsOf(reading, trends, today, state.bed.soil),
     window: {
       from: test.sampledOn,
@@ -87,7 +94,7 @@ function adviceFrom(
     },
     stakes: {
       harm: harm?.value ?? 0,
-      reason: say(harm ? "soil-reading.stakes.short" : "soil-reading.stakes.enough"),
+      reason: say(`soil-reading.stakes.${harm ? "short" : read.length === 0 ? "nothing-read" : "enough"}`),
       actBy: null,
     },
     working: w.lines,
@@ -102,6 +109,19 @@ function adviceFrom(
     amounts: { short: short.length, read: read.length, refused: refused.length, ph: test.waterPh ?? 0 },
     charts: trendCharts(trends, reading),
     ranges: rangesOf(reading),
+  };
+}
+
+/** Its pH or its salts were read, or the test would have been refused; of its nutrients none. */
+function nothingRead({ test, refused, salts }: SoilReading): AdviceBody["decision"] {
+  const ph = test.waterPh !== undefined && test.medium === "mineral-soil";
+  const what = ph && salts?.kind === "read" ? "ph-and-salts" : ph ? "ph" : "salts";
+  return {
+    code: "nothing-read",
+    text: say("soil-reading.decision.nothing-read", {
+      refused: refused.length,
+      what: wordOf(`soil-reading.said.${what}`),
+    }),
   };
 }
 

@@ -7,7 +7,7 @@ export const coldRecord: Record<string, string> = {
     "Carry on: {hours} below {floor} in the last two weeks, no more than they can take.",
   "cold-record.decision.warmer-nights": "Hold the nights warmer: they fall below {floor}.",
   "cold-record.decision.hold-back-and-look":
-    "Hold back and look: {hours} below {floor} within two weeks may have checked these plants.",
+    "Hold back and look: {hours} below {floor} from {from} to {to} may have checked these plants.",
   "cold-record.decision.hold-back-and-look-frost":
     "Hold back and look: {frosts, plural, one {# day with frost} other {# days with frost}}. The lowest of the record was {minimum}.",
   "cold-record.decision.hold-back-and-look-spoiled":
@@ -33,6 +33,8 @@ export const coldRecord: Record<string, string> = {
     "There was frost. Leaves gone glassy or black are lost; side buds lower down may live.",
   "cold-record.step.hold-back":
     "Hold back feed and take no tips out until new leaves come; water with water that has stood in the warm.",
+  "cold-record.step.new-leaf":
+    "A new leaf was noted on {day}, and the cold since is no more than they can take: feed need not be held back any longer.",
   "cold-record.step.wood":
     "Scratch the bark near the base: green wood will shoot again. Cut nothing back before it does.",
   "cold-record.step.again": "Look again on {day}: note a new leaf, or none.",
@@ -45,7 +47,7 @@ export const coldRecord: Record<string, string> = {
   "cold-record.step.leave-some":
     "Leave a few of the old plants standing: whether they come back tells you something for next time.",
   "cold-record.step.record":
-    "The record: {hours} and {degreeHours} below {floor}, the longest spell {spell}, the lowest {minimum}, {frosts, plural, =0 {no frost} one {# day with frost} other {# days with frost}}. {missing, plural, =0 {No hour is missing.} one {# hour is missing and was not filled.} other {# hours are missing and were not filled.}}",
+    "The whole record, from {from} on: {hours} and {degreeHours} below {floor}, the longest spell {spell}, the lowest {minimum}, {frosts, plural, =0 {no frost} one {# day with frost} other {# days with frost}}. {missing, plural, =0 {No hour is missing.} one {# hour is missing and was not filled.} other {# hours are missing and were not filled.}}",
 
   "cold-record.ends": "The next cold night, or a note on the growing points or new leaves, ends this.",
 

@@ -12,16 +12,20 @@ export const feeding: Record<string, string> = {
   "feeding.decision.none-needed": "No nitrogen is needed: the credits cover what the crop takes up.",
   "feeding.decision.enough-given": "Give no more: what was given covers the rest of the season.",
   "feeding.decision.choose-material":
-    "Choose a material: {n} nitrogen is due this week, {season} over the rest of the season.",
+    "Choose a material: {due, select, none {} other {{n} nitrogen is due this week, }}{season}{due, select, none { nitrogen} other {}} over the rest of the season.",
   "feeding.decision.not-yet":
     "Not before setting out. The first dose of {material} is due {day}.{short, select, none {} other { {missing} of {nutrient} cannot be covered.}}",
   "feeding.decision.after-rain":
     "Wait: {rain} of rain is forecast and would wash it out. Give the {material} on {day}.{short, select, none {} other { {missing} of {nutrient} cannot be covered.}}",
+  "feeding.decision.hold-back":
+    "No feed until new leaves come: the record of cold says to hold back. What falls due this week is not given.",
   "feeding.decision.paused": "No nitrogen before {until}: the last nitrate test found enough in the soil.",
   "feeding.decision.buy":
     "The shed has none of the {material} left.{due, select, none {} other { {n} nitrogen is due this week.}}",
   "feeding.decision.buy-any":
     "Nothing in the shed is left for this planting.{due, select, none {} other { {n} nitrogen is due this week.}}",
+  "feeding.step.hold-back":
+    "Hold back feed until new leaves come, as the record of cold says (custom of the trade){due, select, none {} other {: of the {n} nitrogen that falls due this week give none}}. Note the first new leaf; where there are some already, note that now.",
   "feeding.step.unanswered":
     "We advised a feeding that nobody has answered. This advice takes it as given, so that nothing is given twice. Tell us if it was not.",
   "feeding.step.unanswered-ash":
@@ -179,13 +183,17 @@ export const feeding: Record<string, string> = {
   "feeding.nutrient.b": "boron",
   "feeding.ends": "It ends with the week, with a feeding or heavy rain, or when buds or fruit set are seen.",
   "feeding.stakes":
-    "This week's dose is {share} of the season's nitrogen. In one trial peppers without any lost {loss} of the yield; one week missed costs little, each further one more.",
+    "What falls due this week is {share} of the season's nitrogen{more, select, some {; the dose serves later weeks too and is {dosed} of it} other {}}. In one trial peppers without any lost {loss} of the yield; one week missed costs little, each further one more.",
   "feeding.stakes.none": "Nothing falls due this week, so nothing is lost by waiting.",
   "feeding.stakes.rain": "Waiting for the rain to pass loses nothing; giving it before would.",
+  "feeding.stakes.cold":
+    "Plants that cold may have checked are given no feed until new leaves come (custom of the trade). What the week held back costs was never measured.",
   "feeding.stakes.mineral":
     "The soil test asks for potash or phosphate. What one week without it costs was never measured; it is little.",
   "feeding.limit.basis":
     "Rates are for cropped land, alleys included, at this bed's spacing. On the bed top alone they look larger.",
+  "feeding.limit.hold-back":
+    "That feed is held back after cold is common practice, and so is the cold that calls for it. No trial sets them.",
   "feeding.limit.climate":
     "Uptake figures come from long, warm seasons. In a cool, short one the yield goal must be honest.",
   "feeding.limit.slow":
@@ -210,6 +218,8 @@ export const feeding: Record<string, string> = {
   "feeding.limit.forecast-old": "The forecast is older than a day: no dose was moved by it.",
   "feeding.limit.may-respond":
     "Where guides differ or leave it open, what the fruit removes is put back and no more.",
+  "feeding.change.hold-back":
+    "A look at the growing points, notes of new leaves, and days without more cold: what the record of cold says goes by them.",
   "feeding.change.goal": "The yield goal: it moves the need in proportion ({low} to {high} now).",
   "feeding.change.leaching":
     "Heavy rain or over-watering: 25 mm too much can take 20 to 35 kg/ha of nitrate out. Test again after it.",

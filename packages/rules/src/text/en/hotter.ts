@@ -51,7 +51,11 @@ export const hotter: Record<string, string> = {
   "hotter.step.tension":
     "In this bed that read {kPa} on the tension sensor: the middle of {n} pairs with the water content sensor.",
   "hotter.step.enter-share":
-    "Nobody chose how dry. {share} is the mildest that is tabulated. If you go ahead, enter it with the dry half as a valve of its own: until then watering is reckoned for full use.",
+    "Nobody chose how dry. {share} is the mildest that is tabulated: where nobody chooses another, watering on this valve is reckoned for it from {from} on. If you go ahead, enter the dry half as a valve of its own first, so that the other half keeps full water.",
+  "hotter.step.enter-share-begun":
+    "Nobody chose how dry. {share} is the mildest that is tabulated, and the dry spell that began on {from} is held at it. Enter another share in the planting's record if you want another, or end the dry spell there for full water.",
+  "hotter.step.held":
+    "A dry spell is held on purpose on this valve since {from}: the advice on watering waits until {line} is missing instead of {raw}, by this same line, and for all the plants on the valve. For a half with full water, enter the dry half as a valve of its own.",
   "hotter.step.stop-rules":
     "Look every morning. Stop at once, and water fully, if plants wilt at dawn, fruit shows end rot or sunscald, mites appear under the leaves, or a day of {hot} is forecast. Note it, so that this advice changes.",
   "hotter.step.measure":

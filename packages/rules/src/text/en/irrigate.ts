@@ -20,6 +20,8 @@ export const irrigate: Record<string, string> = {
     "The root zone holds less than a day's use: give it in {rounds, plural, one {# round} other {# rounds}} through the day, so that it does not run through.",
   "irrigate.step.bed": "Bed {bed}: {litres}, about {each} for each plant.",
   "irrigate.step.container": "Containers {bed}: {litres}, about {each} for each container.",
+  "irrigate.step.container-overfilled":
+    "Containers {bed}: no more than {most} for each container at a time, {all} in all. This run would bring them {litres}, about {each} for each, and one filling of a container holds {holds} for its plants: the rest runs through. They need a time of their own, or drippers or a valve of their own; the advice on these containers says how much and how often. What is said for the other beds stays.",
   "irrigate.step.thirstiest":
     "Bed {bed} is short first and sets the time. The other beds get up to {surplus} more than they can hold.",
   "irrigate.step.next": "After that the next watering is due about {day}.",

@@ -14,6 +14,10 @@ export const lime: Record<string, string> = {
     "pH {ph} is above what peppers stand well. Work {kg} of {material} into the bed's {area}, and test again before any more.",
   "lime.decision.fizz-first":
     "pH {ph} is above what peppers stand well. First see whether the soil fizzes with vinegar. Only if it does not: {kg} of {material} on the bed's {area}.",
+  "lime.decision.sulfur-after-crop":
+    "pH {ph} is above what peppers stand well. When the crop that stands there is over (about {from}), work {kg} of {material} into the bed's {area}, and test again before any more.",
+  "lime.decision.fizz-first-after-crop":
+    "pH {ph} is above what peppers stand well. First see whether the soil fizzes with vinegar. Only if it does not, and when the crop that stands there is over (about {from}): {kg} of {material} on the bed's {area}.",
   "lime.decision.sulfur-at-work":
     "pH {ph} is above what peppers stand well, but sulfur was given since the sample. Give no more before a new test.",
   "lime.decision.free-lime":

@@ -12,6 +12,8 @@ export const lookCloser: Record<string, string> = {
     "What was seen fits {first} best, ahead of {second}. Look closer before you act on it.",
   "look-closer.decision.several":
     "What was seen fits {first} and {second} about equally. Look closer before you act on either.",
+  "look-closer.decision.several-more":
+    "What was seen fits {count, plural, =3 {three} =4 {four} =5 {five} =6 {six} =7 {seven} =8 {eight} =9 {nine} other {#}} causes about equally: {causes}. Look closer before you act on any of them.",
   "look-closer.decision.unclear":
     "What was seen fits nothing this list knows well. Look again, and send a sample.",
   "look-closer.ends": "A new sign, a new look at the bed, or a laboratory's answer ends this.",

@@ -9,6 +9,12 @@ export const setOut: Record<string, string> = {
   "set-out.decision.protect": "On {day} only under {protection}; without it wait until {open}.",
   "set-out.decision.protect-only":
     "On {day} only under {protection}; without it no date in the next 90 days is within the accepted risk.",
+  "set-out.decision.go-kept-out":
+    "By the cold they could go out on {day}, but not into this bed: rotation keeps peppers out of it until {from}.",
+  "set-out.decision.protect-kept-out":
+    "By the cold they could go out on {day} under {protection}, without it from {open}, but not into this bed: rotation keeps peppers out of it until {from}.",
+  "set-out.decision.protect-only-kept-out":
+    "By the cold they could go out on {day} under {protection}, without it on no date in the next 90 days, but not into this bed: rotation keeps peppers out of it until {from}.",
   "set-out.decision.wait": "Wait. The earliest date within the accepted risk is {day}.",
   "set-out.decision.none": "Wait. No date in the next {days} is within the accepted risk.",
 
@@ -21,7 +27,11 @@ export const setOut: Record<string, string> = {
   "set-out.stakes.delay": "Each day of waiting costs a day of the season, and no plant.",
   "set-out.stakes.cold":
     "Going out bare on the planned day: {beyond} chance of more cold than these plants should meet, {frost} chance of frost.",
+  "set-out.stakes.cold-standing":
+    "Going out on the planned day under the cover that stands there: {beyond} chance of more cold than these plants should meet, {frost} chance of frost.",
 
+  "set-out.step.kept-out":
+    "The advice on rotation keeps peppers out of this bed until {from}: {crop} stood here in {last}. Give these plants a bed that has rested. What is said here is about the cold alone.",
   "set-out.step.keep-warm": "Keep the plants inside; hold at least {c} at night.",
   "set-out.step.harden":
     "Harden them first: {days} of cooler, drier air and some wind, out by day and in at night. They are ready on {day}.",
@@ -42,7 +52,12 @@ export const setOut: Record<string, string> = {
     "Take the cover off for good by {day}, or when the first flower opens, whichever comes first.",
   "set-out.step.uncover-flowers": "Take the cover off for good when the first flower opens.",
   "set-out.step.chance":
-    "Set out on {day}, plants would have met more than {nights, plural, one {# night} other {# nights}} or {degreeHours} below {floor} within two weeks in {hits} of {n} years, read as a chance of {beyond} (between {low} and {high}). Frost: {frosts} of {n}.",
+    "Set out on {day} {cover}, plants would have met more than {nights, plural, one {# night} other {# nights}} or {degreeHours} below {floor} within two weeks in {hits} of {n} years, read as a chance of {beyond} (between {low} and {high}). Frost: {frosts} of {n}.",
+
+  "set-out.under.none": "with no cover",
+  "set-out.under.standing": "under the cover that stands there",
+  "set-out.under.heavy-fleece": "under a heavy row cover",
+  "set-out.under.fleece-and-plastic": "under a row cover with plastic on hoops above it",
 
   "set-out.way.go": "going out bare",
   "set-out.way.heavy-fleece": "a heavy row cover",
@@ -53,17 +68,17 @@ export const setOut: Record<string, string> = {
     "No date opens; {days} of waiting, until {until}, forgo about {heat} of heat units at the bed.",
   "set-out.step.wait-harvest":
     "By past autumns waiting takes {lost} from {days} of harvest before the first frost: {share}.",
-  "set-out.step.wait-money": "At the yield goal and price given, that is about {money}.",
+  "set-out.step.wait-money": "At the yield goal and price given, that is about {money} in money.",
   "set-out.step.protect-cheaper":
-    "Under {way} from the wanted day: {heat}; about {money} ({materials} for material, {hours}). That is less than waiting costs.",
+    "Under {way} from the wanted day: {heat}; about {money} in money ({materials} for material, and {hours}). That is less than waiting costs.",
   "set-out.step.protect-dearer":
-    "Under {way} from the wanted day: {heat}; about {money} ({materials} for material, {hours}). Waiting costs no more.",
+    "Under {way} from the wanted day: {heat}; about {money} in money ({materials} for material, and {hours}). Waiting costs no more.",
   "set-out.step.protect-not-enough":
-    "Going out on the wanted day under {way} is not within the accepted risk; it would bring {heat} and take about {materials} for material and {hours}.",
+    "Going out on the wanted day under {way} is not within the accepted risk; it would bring {heat} and take about {materials} in money for material and {hours}.",
   "set-out.step.protect-money":
-    "Under {way} from the wanted day: {heat}; about {money} ({materials} for material, {hours}).",
+    "Under {way} from the wanted day: {heat}; about {money} in money ({materials} for material, and {hours}).",
   "set-out.step.protect-hours":
-    "Under {way} from the wanted day: {heat}; about {materials} for material, and {hours}.",
+    "Under {way} from the wanted day: {heat}; about {materials} in money for material, and {hours}.",
   "set-out.change.lacks-days-to-maturity":
     "Days to maturity, as the seed list prints them, would say how many days of harvest waiting takes.",
   "set-out.change.lacks-autumns":
@@ -73,7 +88,8 @@ export const setOut: Record<string, string> = {
   "set-out.change.lacks-labour": "The office has set no wage, so the hours have no price.",
   "set-out.change.lacks-own-hours":
     "The hours for covers are common practice. What putting one up and opening it takes here, once written down, is counted instead.",
-  "set-out.step.fuel": "What heat would take instead of a cover, night-heat says for the house.",
+  "set-out.step.fuel":
+    "What heating would take instead of a cover is said by the advice on night heat for the house.",
 
   "set-out.limit.weighed":
     "Costs of covers are common practice, a day waited is counted as a day of harvest, and warmer days under a cover are left out. The risk decides, not the money.",
@@ -125,6 +141,7 @@ export const setOut: Record<string, string> = {
 
   "set-out.chart.risk": "Chance of too much cold, by setting-out date",
   "set-out.chart.dose": "Cold in the two weeks after setting out, by date",
+  "set-out.chart.nights-by-date": "Nights below the floor in the two weeks after setting out, by date",
   "set-out.chart.date": "Setting-out date",
   "set-out.chart.chance": "Chance",
   "set-out.chart.degree-hours": "Degree-hours below the floor",
@@ -138,6 +155,6 @@ export const setOut: Record<string, string> = {
   "set-out.chart.p10": "Warmest tenth of years",
   "set-out.chart.p50": "Middle year",
   "set-out.chart.p90": "Coldest tenth of years",
-  "set-out.chart.nights": "Nights below the floor, middle year",
+  "set-out.chart.nights": "Nights below the floor",
   "set-out.chart.allowed": "Allowed",
 };

@@ -2,6 +2,11 @@
 export const soilReading: Record<string, string> = {
   "soil-reading.decision":
     "{short, plural, =0 {No nutrient reads short} one {# nutrient reads short} other {# nutrients read short}} of {read} read{refused, plural, =0 {} one {; # value could not be read} other {; # values could not be read}}.",
+  "soil-reading.decision.nothing-read":
+    "{refused, plural, =0 {No nutrient could be read: the test holds none that is read into classes} one {No nutrient could be read: # value is refused, and the steps say why} other {No nutrient could be read: # values are refused, and the steps say why}}. What the test says of {what} stands in the steps.",
+  "soil-reading.said.ph": "the pH",
+  "soil-reading.said.salts": "the salts",
+  "soil-reading.said.ph-and-salts": "the pH and the salts",
   "soil-reading.value":
     "{nutrient}: {class} at {content}{printed, select, yes { (the laboratory printed {reported, number} {reportedUnit})} other {}} by {extractant} ({guide}: {compared, number} {unit}, in the class {open, select, yes {from {low, number} up} other {{low, number} to {high, number}}}). {response}",
   "soil-reading.value-beside":
@@ -128,6 +133,8 @@ export const soilReading: Record<string, string> = {
   "soil-reading.ends": "A newer test ends this, or three years.",
   "soil-reading.stakes.short":
     "A nutrient that reads short can hold the crop back; feeding and lime say by when.",
+  "soil-reading.stakes.nothing-read":
+    "Whether a nutrient is short is not known, nor what that would cost: no nutrient of this test could be read.",
   "soil-reading.stakes.enough": "Nothing reads short.",
   "soil-reading.limit.guide":
     "{guide}: calibrated in {region}. Elsewhere the same number may mean something else.",

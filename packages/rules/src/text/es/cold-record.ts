@@ -6,7 +6,7 @@ export const coldRecord: Record<string, string> = {
     "Siga igual: {hours} por debajo de {floor} en las últimas dos semanas, no más de lo que aguantan.",
   "cold-record.decision.warmer-nights": "Mantenga las noches más tibias: bajan de {floor}.",
   "cold-record.decision.hold-back-and-look":
-    "Espere y mire: {hours} por debajo de {floor} en dos semanas pueden haber frenado estas plantas.",
+    "Espere y mire: {hours} por debajo de {floor} del {from} al {to} pueden haber frenado estas plantas.",
   "cold-record.decision.hold-back-and-look-frost":
     "Espere y mire: {frosts, plural, one {# día con helada} other {# días con helada}}. Lo más bajo del registro fue {minimum}.",
   "cold-record.decision.hold-back-and-look-spoiled":
@@ -31,6 +31,8 @@ export const coldRecord: Record<string, string> = {
     "Hubo helada. Las hojas vidriosas o negras están perdidas; las yemas laterales más abajo pueden vivir.",
   "cold-record.step.hold-back":
     "No fertilice ni despunte hasta que salgan hojas nuevas; riegue con agua que haya estado en lo tibio.",
+  "cold-record.step.new-leaf":
+    "El {day} se anotó una hoja nueva, y el frío desde entonces no es más de lo que aguantan: ya no hace falta esperar con el fertilizante.",
   "cold-record.step.wood":
     "Raspe la corteza cerca de la base: la madera verde volverá a brotar. No corte nada antes de que lo haga.",
   "cold-record.step.again": "Mire de nuevo el {day}: anote una hoja nueva, o ninguna.",
@@ -43,7 +45,7 @@ export const coldRecord: Record<string, string> = {
   "cold-record.step.leave-some":
     "Deje en pie algunas de las plantas viejas: si se recuperan, eso le enseña algo para la próxima vez.",
   "cold-record.step.record":
-    "El registro: {hours} y {degreeHours} por debajo de {floor}, el tramo más largo {spell}, lo más bajo {minimum}, {frosts, plural, =0 {ninguna helada} one {# día con helada} other {# días con helada}}. {missing, plural, =0 {No falta ninguna hora.} one {Falta # hora y no se rellenó.} other {Faltan # horas y no se rellenaron.}}",
+    "El registro entero, desde el {from}: {hours} y {degreeHours} por debajo de {floor}, el tramo más largo {spell}, lo más bajo {minimum}, {frosts, plural, =0 {ninguna helada} one {# día con helada} other {# días con helada}}. {missing, plural, =0 {No falta ninguna hora.} one {Falta # hora y no se rellenó.} other {Faltan # horas y no se rellenaron.}}",
   "cold-record.ends":
     "Termina con la próxima noche fría, o con una nota sobre los puntos de crecimiento o las hojas nuevas.",
   "cold-record.stakes.none": "No se pierde nada por seguir igual.",

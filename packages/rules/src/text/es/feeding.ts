@@ -11,17 +11,21 @@ export const feeding: Record<string, string> = {
   "feeding.decision.none-needed": "No hace falta nitrógeno: los créditos cubren lo que absorbe el cultivo.",
   "feeding.decision.enough-given": "No dé más: lo dado cubre el resto de la temporada.",
   "feeding.decision.choose-material":
-    "Escoja un material: esta semana tocan {n} de nitrógeno, {season} en el resto de la temporada.",
+    "Escoja un material: {due, select, none {} other {esta semana tocan {n} de nitrógeno, }}{season}{due, select, none { de nitrógeno} other {}} en el resto de la temporada.",
   "feeding.decision.not-yet":
     "No antes del trasplante. La primera dosis de {material} toca el {day}.{short, select, none {} other { Quedan sin cubrir {missing} de {nutrient}.}}",
   "feeding.decision.after-rain":
     "Espere: se pronostican {rain} de lluvia que lo lavarían. Dé {material} el {day}.{short, select, none {} other { Quedan sin cubrir {missing} de {nutrient}.}}",
+  "feeding.decision.hold-back":
+    "No fertilice hasta que salgan hojas nuevas: el registro del frío dice que se espere. Lo que toca esta semana no se da.",
   "feeding.decision.paused":
     "Nada de nitrógeno antes del {until}: el último análisis de nitrato halló suficiente en el suelo.",
   "feeding.decision.buy":
     "En la bodega ya no queda {material}.{due, select, none {} other { Esta semana tocan {n} de nitrógeno.}}",
   "feeding.decision.buy-any":
     "En la bodega no queda nada para esta plantación.{due, select, none {} other { Esta semana tocan {n} de nitrógeno.}}",
+  "feeding.step.hold-back":
+    "No fertilice hasta que salgan hojas nuevas, como dice el registro del frío (costumbre del oficio){due, select, none {} other {: de los {n} de nitrógeno que tocan esta semana no dé nada}}. Anote la primera hoja nueva; si ya las hay, anótelo ahora.",
   "feeding.step.unanswered":
     "Aconsejamos una fertilización que nadie contestó. Este consejo la toma como dada, para que nada se dé dos veces. Díganos si no fue así.",
   "feeding.step.unanswered-ash":
@@ -184,13 +188,17 @@ export const feeding: Record<string, string> = {
   "feeding.ends":
     "Termina con la semana, con una fertilización o lluvia fuerte, o cuando se vean botones o cuajado.",
   "feeding.stakes":
-    "La dosis de esta semana es {share} del nitrógeno de la temporada. En un ensayo los pimientos sin nada perdieron {loss} de la cosecha; una semana perdida cuesta poco, cada una más cuesta más.",
+    "Lo que toca esta semana es {share} del nitrógeno de la temporada{more, select, some {; la dosis sirve también para semanas posteriores y es {dosed}} other {}}. En un ensayo los pimientos sin nada perdieron {loss} de la cosecha; una semana perdida cuesta poco, cada una más cuesta más.",
   "feeding.stakes.none": "Esta semana no toca nada, así que no se pierde nada por esperar.",
   "feeding.stakes.rain": "Esperar a que pase la lluvia no pierde nada; darlo antes, sí.",
+  "feeding.stakes.cold":
+    "A plantas que el frío pudo haber frenado no se les da fertilizante hasta que salgan hojas nuevas (costumbre del oficio). Lo que cuesta la semana que se espera nunca se midió.",
   "feeding.stakes.mineral":
     "El análisis de suelo pide potasa o fosfato. Lo que cuesta una semana sin ello nunca se midió; es poco.",
   "feeding.limit.basis":
     "Las dosis son por suelo cultivado, con los pasillos, al espaciamiento de esta cama. Solo sobre la cama parecen mayores.",
+  "feeding.limit.hold-back":
+    "Que después del frío no se fertilice es práctica común, y también lo es el frío que lo pide. Ningún ensayo los fija.",
   "feeding.limit.climate":
     "Las cifras de absorción vienen de temporadas largas y cálidas. En una fresca y corta la meta de cosecha debe ser honesta.",
   "feeding.limit.slow":
@@ -215,6 +223,8 @@ export const feeding: Record<string, string> = {
   "feeding.limit.forecast-old": "El pronóstico tiene más de un día: no movió ninguna dosis.",
   "feeding.limit.may-respond":
     "Donde las guías difieren o lo dejan abierto, se devuelve lo que se lleva el fruto y no más.",
+  "feeding.change.hold-back":
+    "Una mirada a los puntos de crecimiento, notas de hojas nuevas y días sin más frío: por ellos va lo que dice el registro del frío.",
   "feeding.change.goal": "La meta de cosecha: mueve la necesidad en proporción (ahora de {low} a {high}).",
   "feeding.change.leaching":
     "Lluvia fuerte o riego de más: 25 mm de más pueden llevarse de 20 a 35 kg/ha de nitrato. Analice de nuevo después.",

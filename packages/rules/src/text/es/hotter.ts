@@ -51,7 +51,11 @@ export const hotter: Record<string, string> = {
   "hotter.step.tension":
     "En esta cama eso marcó {kPa} en el sensor de tensión: el centro de {n} pares con el sensor de contenido de agua.",
   "hotter.step.enter-share":
-    "Nadie escogió qué tan seco. {share} es lo más suave que está en las tablas. Si sigue adelante, anótelo con la mitad seca como válvula propia: hasta entonces el riego se calcula para uso completo.",
+    "Nadie escogió qué tan seco. {share} es lo más suave que está en las tablas: si nadie escoge otra parte, el riego de esta válvula se calcula para ella desde el {from}. Si sigue adelante, anote antes la mitad seca como válvula propia, para que la otra mitad siga con agua completa.",
+  "hotter.step.enter-share-begun":
+    "Nadie escogió qué tan seco. {share} es lo más suave que está en las tablas, y el tiempo seco que empezó el {from} se mantiene con esa parte. Anote otra parte en el registro de la plantación si quiere otra, o termine ahí el tiempo seco para dar agua completa.",
+  "hotter.step.held":
+    "En esta válvula se mantiene un tiempo seco a propósito desde el {from}: el consejo de riego espera hasta que falten {line} en lugar de {raw}, según esta misma línea, y para todas las plantas de la válvula. Para una mitad con agua completa, anote la mitad seca como válvula propia.",
   "hotter.step.stop-rules":
     "Mire cada mañana. Pare enseguida y riegue bien si las plantas se marchitan al amanecer, si el fruto muestra pudrición apical o golpe de sol, si aparecen ácaros debajo de las hojas, o si se pronostica un día de {hot}. Anótelo, para que este consejo cambie.",
   "hotter.step.measure":

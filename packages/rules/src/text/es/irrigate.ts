@@ -22,6 +22,8 @@ export const irrigate: Record<string, string> = {
     "La zona de raíces guarda menos que el uso de un día: dé el agua en {rounds, plural, one {# vuelta} other {# vueltas}} durante el día, para que no pase de largo por debajo de las raíces.",
   "irrigate.step.bed": "Cama {bed}: {litres}, cerca de {each} para cada planta.",
   "irrigate.step.container": "Macetas {bed}: {litres}, cerca de {each} para cada maceta.",
+  "irrigate.step.container-overfilled":
+    "Macetas {bed}: no más de {most} para cada maceta a la vez, {all} en total. Este riego les llevaría {litres}, cerca de {each} a cada una, y un llenado de una maceta guarda {holds} para sus plantas: lo demás se escurre. Necesitan un tiempo propio, o goteros o una válvula propios; el consejo de estas macetas dice cuánto y cada cuánto. Lo que se dice para las otras camas no cambia.",
   "irrigate.step.thirstiest":
     "A la cama {bed} le falta primero y fija el tiempo. Las otras camas reciben hasta {surplus} más de lo que pueden guardar.",
   "irrigate.step.next": "Después de eso el próximo riego toca hacia el {day}.",

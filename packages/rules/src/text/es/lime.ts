@@ -14,6 +14,10 @@ export const lime: Record<string, string> = {
     "El pH {ph} está por encima de lo que los pimientos aguantan bien. Incorpore {kg} de {material} en los {area} de la cama, y analice de nuevo antes de dar más.",
   "lime.decision.fizz-first":
     "El pH {ph} está por encima de lo que los pimientos aguantan bien. Primero vea si el suelo hace espuma con vinagre. Solo si no la hace: {kg} de {material} en los {area} de la cama.",
+  "lime.decision.sulfur-after-crop":
+    "El pH {ph} está por encima de lo que los pimientos aguantan bien. Cuando termine el cultivo que está ahí (hacia el {from}), incorpore {kg} de {material} en los {area} de la cama, y analice de nuevo antes de dar más.",
+  "lime.decision.fizz-first-after-crop":
+    "El pH {ph} está por encima de lo que los pimientos aguantan bien. Primero vea si el suelo hace espuma con vinagre. Solo si no la hace, y cuando termine el cultivo que está ahí (hacia el {from}): {kg} de {material} en los {area} de la cama.",
   "lime.decision.sulfur-at-work":
     "El pH {ph} está por encima de lo que los pimientos aguantan bien, pero desde la muestra se dio azufre. No dé más antes de un análisis nuevo.",
   "lime.decision.free-lime":

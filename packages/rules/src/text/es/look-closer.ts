@@ -11,6 +11,8 @@ export const lookCloser: Record<string, string> = {
     "Lo que se vio corresponde mejor a {first}, por delante de {second}. Mire más de cerca antes de actuar.",
   "look-closer.decision.several":
     "Lo que se vio corresponde a {first} y {second} más o menos igual. Mire más de cerca antes de actuar por cualquiera de las dos.",
+  "look-closer.decision.several-more":
+    "Lo que se vio corresponde más o menos igual a {count, plural, =3 {tres} =4 {cuatro} =5 {cinco} =6 {seis} =7 {siete} =8 {ocho} =9 {nueve} other {#}} causas: {causes}. Mire más de cerca antes de actuar por cualquiera de ellas.",
   "look-closer.decision.unclear":
     "Lo que se vio no corresponde bien a nada que conozca esta lista. Mire de nuevo, y mande una muestra.",
   "look-closer.ends": "Termina con una señal nueva, otra mirada a la cama, o la respuesta de un laboratorio.",

@@ -34,6 +34,7 @@ export const problems: Record<string, string> = {
   "is there twice": "está dos veces",
   "is listed twice for the same day": "está dos veces para el mismo día",
   "lies in the future": "está en el futuro",
+  "lies long before the advice": "está mucho antes del consejo",
   "is a day to come": "es un día que no ha llegado",
   "is after the day the advice is for": "es después del día del consejo",
   "is after the time the advice is for": "es después de la hora del consejo",
@@ -44,6 +45,7 @@ export const problems: Record<string, string> = {
   "is missing: on how much ground it was given": "falta: en cuánto terreno se dio",
   "must be given where litres are not": "hace falta donde no se dan litros",
   "must be given where nothing else was measured": "hace falta donde no se midió otra cosa",
+  "must be given for what is counted or measured": "hace falta para lo que se cuenta o se mide",
   "minutes or litres must be given": "hay que dar minutos o litros",
   "either a value or why it is missing must be given": "hay que dar un valor o por qué falta",
   "must be empty beside a value": "debe quedar vacío junto a un valor",
@@ -68,7 +70,43 @@ export const problems: Record<string, string> = {
   "must not be before from": "no debe ser antes del primer día",
   "must not be before the trial began": "no debe ser antes de que empezara el ensayo",
   "is before the trial began": "es antes de que empezara el ensayo",
-  "must not be more than kg": "no debe ser más que los kilos cosechados",
+  "No column is the sampling date. Name it `sampled on`.":
+    "Ninguna columna es la fecha del muestreo. Nómbrela `sampled on`.",
+  "No column is the bed, and no bed was chosen for the whole file (bedId).":
+    "Ninguna columna es la cama, y no se escogió ninguna para todo el archivo (bedId).",
+  "No column is the sampling depth, and none was given for the whole file (depthCm).":
+    "Ninguna columna es la profundidad del muestreo, y no se dio ninguna para todo el archivo (depthCm).",
+  "No column is a result (pH, salts or a nutrient).":
+    "Ninguna columna es un resultado (pH, sales o un nutriente).",
+  '"{a}" is a limit, not a number; leave the cell empty or give the number':
+    "«{a}» es un límite y no un número; deje la celda vacía o dé el número",
+  '"{a}" is not a number': "«{a}» no es un número",
+  '"{a}" does not begin at the surface': "«{a}» no empieza en la superficie",
+  '"{a}" is not a day written as {b}': "«{a}» no es un día escrito como {b}",
+  '"{a}" is not a day': "«{a}» no es un día",
+  '"{a}" says neither that it fizzes nor that it does not':
+    "«{a}» no dice ni que hace efervescencia ni que no",
+  'There is no bed "{a}" on this farm; its beds are {b}':
+    "En esta finca no hay cama «{a}»; sus camas son {b}",
+  'There is no bed "{a}" on this farm; its beds are {b} and {0} more':
+    "En esta finca no hay cama «{a}»; sus camas son {b} y {0} más",
+  "{a} stands on line {0} already": "{a} ya está en la línea {0}",
+  'More than one bed of this farm is called "{a}"': "Más de una cama de esta finca se llama «{a}»",
+  "The row has no result": "La fila no tiene ningún resultado",
+  "The day has no values": "El día no tiene ningún valor",
+  "This sample is stored already with other values: {a}":
+    "Esta muestra ya está guardada con otros valores: {a}",
+  "extractant must be one of {a}": "el extractante debe ser uno de {a}",
+  "What was sampled must be mineral soil, its texture or empty; organic soil, muck or peat soil; or a potting, container, soilless, peat, bark or coir mix or medium":
+    "Lo que se muestreó debe ser suelo mineral, su textura o quedar vacío; suelo orgánico o de turba; o una mezcla o sustrato de maceta, sin suelo, de turba, corteza o fibra de coco",
+  "{a} is in {b}, and the row states no depth": "{a} está en {b}, y la fila no dice la profundidad",
+  "{a} is a share of exchange capacity, and the row states no exchange capacity":
+    "{a} es una parte de la capacidad de intercambio, y la fila no la dice",
+  "Two columns are read as {a}; leave one out.": "Dos columnas se leen como {a}; deje una fuera.",
+  "No column is a date. Name it `date`.": "Ninguna columna es una fecha. Nómbrela `date`.",
+  "No column besides the date is one of a day's weather.":
+    "Aparte de la fecha, ninguna columna es del tiempo de un día.",
+  "must not be more than kg": "no debe ser más que todo lo cosechado",
   "must not be above passing20Pct": "no debe ser más que lo que pasa la malla 20",
   "must not be above passing60Pct": "no debe ser más que lo que pasa la malla 60",
   "must not exceed the total nitrogen": "no debe ser más que el nitrógeno total",
@@ -305,6 +343,8 @@ export const problems: Record<string, string> = {
   "must be at least {a} entries": "debe tener al menos {a} entradas",
   "must be at most {a} entries": "debe tener {a} entradas o menos",
   "is missing ({a})": "falta",
+  "must be a number with the country's code, e.g. +12185550100":
+    "debe ser un número con el código del país, p. ej. +12185550100",
   "must be a {a}": "debe ser de tipo {a}",
 
   // The name of each kind of refusal.

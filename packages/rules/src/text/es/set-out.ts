@@ -8,6 +8,12 @@ export const setOut: Record<string, string> = {
   "set-out.decision.protect": "El {day} solo con {protection}; sin eso espere hasta el {open}.",
   "set-out.decision.protect-only":
     "El {day} solo con {protection}; sin eso ninguna fecha de los próximos 90 días está dentro del riesgo aceptado.",
+  "set-out.decision.go-kept-out":
+    "Por el frío podrían salir el {day}, pero no a esta cama: la rotación no admite pimientos en ella hasta {from}.",
+  "set-out.decision.protect-kept-out":
+    "Por el frío podrían salir el {day} con {protection}, sin eso desde el {open}, pero no a esta cama: la rotación no admite pimientos en ella hasta {from}.",
+  "set-out.decision.protect-only-kept-out":
+    "Por el frío podrían salir el {day} con {protection}, sin eso en ninguna fecha de los próximos 90 días, pero no a esta cama: la rotación no admite pimientos en ella hasta {from}.",
   "set-out.decision.wait": "Espere. La fecha más temprana dentro del riesgo aceptado es el {day}.",
   "set-out.decision.none": "Espere. Ninguna fecha de los próximos {days} está dentro del riesgo aceptado.",
   "set-out.protection.heavy-fleece": "una manta térmica gruesa",
@@ -17,6 +23,10 @@ export const setOut: Record<string, string> = {
   "set-out.stakes.delay": "Cada día de espera cuesta un día de temporada, y ninguna planta.",
   "set-out.stakes.cold":
     "Salir sin cubierta el día previsto: {beyond} de probabilidad de más frío del que estas plantas deben pasar, {frost} de probabilidad de helada.",
+  "set-out.stakes.cold-standing":
+    "Salir el día previsto bajo la cubierta que ya está puesta: {beyond} de probabilidad de más frío del que estas plantas deben pasar, {frost} de probabilidad de helada.",
+  "set-out.step.kept-out":
+    "El consejo de rotación no admite pimientos en esta cama hasta {from}: aquí hubo {crop} en {last}. Dé a estas plantas una cama que haya descansado. Lo que se dice aquí trata solo del frío.",
   "set-out.step.keep-warm": "Mantenga las plantas adentro; al menos {c} de noche.",
   "set-out.step.harden":
     "Endurézcalas primero: {days} de aire más fresco y seco y algo de viento, afuera de día y adentro de noche. Estarán listas el {day}.",
@@ -38,7 +48,11 @@ export const setOut: Record<string, string> = {
     "Quite la cubierta del todo a más tardar el {day}, o cuando abra la primera flor, lo que llegue primero.",
   "set-out.step.uncover-flowers": "Quite la cubierta del todo cuando abra la primera flor.",
   "set-out.step.chance":
-    "Trasplantadas el {day}, las plantas habrían pasado más de {nights, plural, one {# noche} other {# noches}} o {degreeHours} por debajo de {floor} en dos semanas en {hits} de {n} años, leído como una probabilidad de {beyond} (entre {low} y {high}). Helada: {frosts} de {n}.",
+    "Trasplantadas el {day} {cover}, las plantas habrían pasado más de {nights, plural, one {# noche} other {# noches}} o {degreeHours} por debajo de {floor} en dos semanas en {hits} de {n} años, leído como una probabilidad de {beyond} (entre {low} y {high}). Helada: {frosts} de {n}.",
+  "set-out.under.none": "sin cubierta",
+  "set-out.under.standing": "bajo la cubierta que ya está puesta",
+  "set-out.under.heavy-fleece": "bajo una manta térmica gruesa",
+  "set-out.under.fleece-and-plastic": "bajo una manta térmica con plástico en arcos encima",
   "set-out.way.go": "salir sin cubierta",
   "set-out.way.heavy-fleece": "una manta térmica gruesa",
   "set-out.way.fleece-and-plastic": "una manta térmica con plástico en arcos encima",
@@ -48,17 +62,17 @@ export const setOut: Record<string, string> = {
     "Ninguna fecha se abre; {days} de espera, hasta el {until}, renuncian a unos {heat} de calor en la cama.",
   "set-out.step.wait-harvest":
     "Según otoños pasados, esperar quita {lost} de {days} de cosecha antes de la primera helada: {share}.",
-  "set-out.step.wait-money": "Con la meta de cosecha y el precio dados, eso es cerca de {money}.",
+  "set-out.step.wait-money": "Con la meta de cosecha y el precio dados, eso es cerca de {money} en dinero.",
   "set-out.step.protect-cheaper":
-    "Con {way} desde el día deseado: {heat}; cerca de {money} ({materials} de material, {hours}). Es menos de lo que cuesta esperar.",
+    "Con {way} desde el día deseado: {heat}; cerca de {money} en dinero ({materials} de material, y {hours}). Es menos de lo que cuesta esperar.",
   "set-out.step.protect-dearer":
-    "Con {way} desde el día deseado: {heat}; cerca de {money} ({materials} de material, {hours}). Esperar no cuesta más.",
+    "Con {way} desde el día deseado: {heat}; cerca de {money} en dinero ({materials} de material, y {hours}). Esperar no cuesta más.",
   "set-out.step.protect-not-enough":
-    "Salir el día deseado con {way} no está dentro del riesgo aceptado; traería {heat} y costaría cerca de {materials} de material y {hours}.",
+    "Salir el día deseado con {way} no está dentro del riesgo aceptado; traería {heat} y costaría cerca de {materials} en dinero de material y {hours}.",
   "set-out.step.protect-money":
-    "Con {way} desde el día deseado: {heat}; cerca de {money} ({materials} de material, {hours}).",
+    "Con {way} desde el día deseado: {heat}; cerca de {money} en dinero ({materials} de material, y {hours}).",
   "set-out.step.protect-hours":
-    "Con {way} desde el día deseado: {heat}; cerca de {materials} de material, y {hours}.",
+    "Con {way} desde el día deseado: {heat}; cerca de {materials} en dinero de material, y {hours}.",
   "set-out.change.lacks-days-to-maturity":
     "Los días a madurez, como los da la lista de semillas, dirían cuántos días de cosecha quita esperar.",
   "set-out.change.lacks-autumns":
@@ -117,6 +131,8 @@ export const setOut: Record<string, string> = {
   "set-out.case.not-done-decision": "Vale la respuesta de hoy, arriba.",
   "set-out.chart.risk": "Probabilidad de demasiado frío, según la fecha de trasplante",
   "set-out.chart.dose": "Frío en las dos semanas después del trasplante, según la fecha",
+  "set-out.chart.nights-by-date":
+    "Noches por debajo del piso en las dos semanas después del trasplante, según la fecha",
   "set-out.chart.date": "Fecha de trasplante",
   "set-out.chart.chance": "Probabilidad",
   "set-out.chart.degree-hours": "Grados-hora por debajo del piso",
@@ -130,6 +146,6 @@ export const setOut: Record<string, string> = {
   "set-out.chart.p10": "El décimo más cálido de los años",
   "set-out.chart.p50": "Año intermedio",
   "set-out.chart.p90": "El décimo más frío de los años",
-  "set-out.chart.nights": "Noches por debajo del piso, año intermedio",
+  "set-out.chart.nights": "Noches por debajo del piso",
   "set-out.chart.allowed": "Permitido",
 };

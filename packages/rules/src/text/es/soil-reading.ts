@@ -2,6 +2,11 @@
 export const soilReading: Record<string, string> = {
   "soil-reading.decision":
     "{short, plural, =0 {Ningún nutriente sale corto} one {# nutriente sale corto} other {# nutrientes salen cortos}} de {read} leídos{refused, plural, =0 {} one {; # valor no se pudo leer} other {; # valores no se pudieron leer}}.",
+  "soil-reading.decision.nothing-read":
+    "{refused, plural, =0 {Ningún nutriente se pudo leer: el análisis no trae ninguno que se lea por clases} one {Ningún nutriente se pudo leer: # valor se rechazó, y los pasos dicen por qué} other {Ningún nutriente se pudo leer: # valores se rechazaron, y los pasos dicen por qué}}. Lo que el análisis dice {what} está en los pasos.",
+  "soil-reading.said.ph": "del pH",
+  "soil-reading.said.salts": "de las sales",
+  "soil-reading.said.ph-and-salts": "del pH y de las sales",
   "soil-reading.value":
     "{nutrient}: {class}, con {content}{printed, select, yes { (el laboratorio imprimió {reported, number} {reportedUnit})} other {}} por {extractant} ({guide}: {compared, number} {unit}, en la clase {open, select, yes {de {low, number} en adelante} other {de {low, number} a {high, number}}}). {response}",
   "soil-reading.value-beside":
@@ -130,6 +135,8 @@ export const soilReading: Record<string, string> = {
   "soil-reading.ends": "Termina con un análisis más nuevo, o a los tres años.",
   "soil-reading.stakes.short":
     "Un nutriente que sale corto puede frenar el cultivo; la fertilización y la cal dicen para cuándo.",
+  "soil-reading.stakes.nothing-read":
+    "No se sabe si algún nutriente sale corto ni lo que costaría: de este análisis no se pudo leer ninguno.",
   "soil-reading.stakes.enough": "Nada sale corto.",
   "soil-reading.limit.guide":
     "{guide}: calibrada en {region}. En otro lugar el mismo número puede decir otra cosa.",

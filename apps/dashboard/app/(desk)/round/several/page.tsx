@@ -42,7 +42,9 @@ export default async function SeveralPage({
       </p>
       <Row notes={<p>{t("severalHelp")}</p>}>
         <h1>{t("severalTitle")}</h1>
-        <p className="decision-under">{t("severalCount", { count: ready.length })}</p>
+        <p className="decision-under">
+          {asked.length === 0 ? t("severalNone") : t("severalCount", { count: ready.length })}
+        </p>
         {asked.length > MOST && <p className="refusal">{t("severalMost", { most: MOST })}</p>}
         {ready.length > 0 && (
           <SeveralDesk

@@ -141,6 +141,15 @@ export const feeding: Record<string, ClaimWords> = {
       "Aquí el nitrato de calcio va solo (práctica común), porque la etiqueta de un fertilizante compuesto no dice de qué está hecho.",
     wouldChange: "Una prueba en frasco de los propios materiales en la propia agua.",
   },
+  "feeding.hold-back": {
+    finding: "Los productores no fertilizan las plantas que el frío frenó hasta que salen hojas nuevas.",
+    design: "Práctica del oficio",
+    size: null,
+    effect: null,
+    limits: "No se halló ningún ensayo, ni del frío que lo pide: cuánto es lo dice la regla cold-record.",
+    wouldChange:
+      "Mitades de una cama con y sin fertilizante tras una racha de frío registrada, con lo que rindieron.",
+  },
   "feeding.solubility": {
     finding: "Lo que disuelve un litro baja con el frío: de nitrato de potasio 133 g a 0 °C, 316 g a 20 °C.",
     design:

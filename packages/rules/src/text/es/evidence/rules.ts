@@ -123,6 +123,7 @@ export const ruleWords: Record<string, { question: string; needs: string[] }> = 
       "créditos: leguminosas, estiércol, composta, materia orgánica, nitrato en el agua y el suelo",
       "qué se dio ya, y qué tiene la bodega",
       "el pronóstico; el inyector y sus tanques donde el fertilizante va por el agua",
+      "lo que lee la regla cold-record: tras demasiado frío el fertilizante espera",
     ],
   },
   shed: {

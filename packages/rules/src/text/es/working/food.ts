@@ -2,6 +2,9 @@
 export const food: Record<string, string> = {
   "{nutrient} that a guide asks for": "{nutrient} que pide una guía",
   "its rate less what was given since": "su dosis menos lo que se dio desde entonces",
+  "feed held back after cold": "fertilizante que se espera tras el frío",
+  "as the rule cold-record decides": "como decide la regla cold-record",
+  "until new leaves come": "hasta que salgan hojas nuevas",
   "yield goal": "meta de cosecha",
   "nitrogen taken up per tonne": "nitrógeno que se absorbe por tonelada",
   "as published": "como está publicado",

@@ -42,6 +42,7 @@ export const symbols: Record<string, string> = {
   open: "abierto",
   parts: "partes",
   phase: "fase",
+  hold: "espera",
   pool: "reserva",
   power: "potencia",
   range: "rango",

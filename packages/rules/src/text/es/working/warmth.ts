@@ -28,6 +28,7 @@ export const warmth: Record<string, string> = {
   "degree-hours in the last fortnight": "grados-hora en las últimas dos semanas",
   "nights below the floor in the last fortnight": "noches por debajo del piso en las últimas dos semanas",
   "noon to noon": "de mediodía a mediodía",
+  "hours below the floor in the worst fortnight": "horas por debajo del piso en las peores dos semanas",
   "degree-hours in the worst fortnight": "grados-hora en las peores dos semanas",
   "nights below the floor in it": "noches por debajo del piso en ellas",
   "degree-hours allowed in a fortnight": "grados-hora permitidos en dos semanas",

@@ -258,6 +258,8 @@ export const water: Record<string, string> = {
   "p TAW, p = 0.30 + 0.04 (5 - ETc)": "p TAW, p = 0.30 + 0.04 (5 - ETc)",
   "1000 θ Zr, θ = {1} ({how})": "1000 θ Zr, θ = {1} ({how})",
   "water allowed over each drying cycle": "agua que se permite en cada ciclo de secado",
+  "as the watering of this valve reckons it for that day":
+    "como lo calcula el riego de esta válvula para ese día",
   "as chosen": "como se escogió",
   "the mildest tabulated; nobody chose one": "la más suave de la tabla; nadie escogió ninguna",
   "missing when the stressed half is watered": "lo que falta cuando se riega la mitad con sequía",

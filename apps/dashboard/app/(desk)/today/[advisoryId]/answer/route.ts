@@ -6,5 +6,5 @@ import { sentLater } from "../../../../../features/offline/sentLater.ts";
 export async function POST(request: Request, { params }: { params: Promise<{ advisoryId: string }> }) {
   const { advisoryId } = await params;
   const units = new URL(request.url).searchParams.get("units") === "us" ? "us" : "metric";
-  return sentLater(request, (data) => sendAnswer({ advisoryId, units }, untouched, data));
+  return sentLater(request, (data) => sendAnswer({ advisoryId, units }, untouched, data), "actual");
 }
