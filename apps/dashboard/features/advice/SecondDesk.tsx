@@ -1,9 +1,9 @@
 import type { DraftDetail } from "@pith/contract";
 import { getTranslations } from "next-intl/server";
 import { instantText } from "../../format/dates.ts";
+import { ActButton } from "../forms/ActButton.tsx";
 import { Form } from "../forms/Form.tsx";
 import { frameWords } from "../forms/words.ts";
-import { ActButton } from "../guides/ActButton.tsx";
 import { SlipBody } from "./Slip.tsx";
 import { confirmSecond, sendBack, takeBackAsking } from "./second.ts";
 

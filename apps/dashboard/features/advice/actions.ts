@@ -56,15 +56,20 @@ export async function setAside(before: FormState, data: FormData): Promise<FormS
 }
 
 /** Computes the drafts again from what is stored now. */
-export async function adviseAgain(farmId: string | null): Promise<void> {
+export async function adviseAgain(farmId: string | null, filters: string): Promise<string> {
   const { officeId } = await agentSeat();
-  await attempt((client) =>
+  const advised = await attempt((client) =>
     client.call(adviceRoutes.adviseAgain, {
       params: { officeId },
       json: farmId === null ? {} : { farmId },
     }),
   );
-  revalidatePath("/round");
+  if (!advised.done) return refusalOf(advised.problem);
+  const asked = new URLSearchParams(filters);
+  // Further down would begin where nothing may stand any more.
+  asked.delete("after");
+  asked.set("saved", "advised");
+  redirect(`/round?${asked}`);
 }
 
 export async function withdraw(advisoryId: string, before: FormState, data: FormData): Promise<FormState> {

@@ -3,7 +3,7 @@ import Link from "next/link";
 import { getTranslations } from "next-intl/server";
 import { instantText } from "../../format/dates.ts";
 import { Row } from "../../ui/Row.tsx";
-import { ActButton } from "../guides/ActButton.tsx";
+import { ActButton } from "../forms/ActButton.tsx";
 import { markCalled } from "./actions.ts";
 
 /** Farms to call before all else: nobody there has read a warning, and its hour is near or past. */

@@ -3,7 +3,7 @@ import Link from "next/link";
 import { getTranslations } from "next-intl/server";
 import { call } from "../../server/api.ts";
 import { RuleName } from "../../ui/RuleName.tsx";
-import { ActButton } from "../guides/ActButton.tsx";
+import { ActButton } from "../forms/ActButton.tsx";
 import { putSourceAway } from "./actions.ts";
 import { ClaimFacts } from "./ClaimFacts.tsx";
 

@@ -3,7 +3,7 @@ import Link from "next/link";
 import { getTranslations } from "next-intl/server";
 import { instantText } from "../../format/dates.ts";
 import { RuleName } from "../../ui/RuleName.tsx";
-import { ActButton } from "../guides/ActButton.tsx";
+import { ActButton } from "../forms/ActButton.tsx";
 import { takeBack } from "./actions.ts";
 
 /** What standing orders issued, marked as such, each to be taken back with one tap while nobody has answered it. */

@@ -1,7 +1,7 @@
 import type { Run } from "@pith/contract";
 import { getTranslations } from "next-intl/server";
 import { instantText } from "../../format/dates.ts";
-import { ActButton } from "../guides/ActButton.tsx";
+import { ActButton } from "../forms/ActButton.tsx";
 import { retry } from "./actions.ts";
 
 /** Pieces of work, each with how it stands; what was given up with the way to have it done again. */

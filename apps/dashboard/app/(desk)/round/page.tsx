@@ -5,6 +5,7 @@ import { getTranslations } from "next-intl/server";
 import { Fragment } from "react";
 import { adviseAgain } from "../../../features/advice/actions.ts";
 import { Calls } from "../../../features/delivery/Calls.tsx";
+import { ActButton } from "../../../features/forms/ActButton.tsx";
 import { frameWords } from "../../../features/forms/words.ts";
 import { Alarms } from "../../../features/round/Alarms.tsx";
 import { RoundKeys } from "../../../features/round/RoundKeys.tsx";
@@ -237,13 +238,17 @@ export default async function RoundPage({ searchParams }: { searchParams: Promis
         </Row>
       )}
       <Row>
-        <form action={adviseAgain.bind(null, asked.farm ?? null)}>
-          <button type="submit" className="quiet">
-            {t("adviseAgain")}
-          </button>{" "}
-          <span className="faint">{t("adviseAgainHelp")}</span>
-        </form>
-        <p>
+        <ActButton
+          action={adviseAgain.bind(null, asked.farm ?? null, addressWith({}).slice("/round?".length))}
+          label={t("adviseAgain")}
+          busy={t("advising")}
+          weight="quiet"
+        />
+        <p className="faint">{t("adviseAgainHelp")}</p>
+        <p className="actions">
+          <Link className="tap" href="/issued" prefetch={false}>
+            {t("allIssued")}
+          </Link>
           <Link className="tap" href="/account/delivery">
             {t("delivery")}
           </Link>

@@ -1,7 +1,7 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { getTranslations } from "next-intl/server";
-import { ActButton } from "../../../../features/guides/ActButton.tsx";
+import { ActButton } from "../../../../features/forms/ActButton.tsx";
 import { chooseGuide, putGuideAway } from "../../../../features/guides/actions.ts";
 import { isUnverified } from "../../../../features/guides/GuideList.tsx";
 import { GuideTables } from "../../../../features/guides/GuideTables.tsx";

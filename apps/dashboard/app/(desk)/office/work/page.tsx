@@ -2,7 +2,7 @@ import { jobRoutes } from "@pith/contract";
 import type { Metadata } from "next";
 import Link from "next/link";
 import { getTranslations } from "next-intl/server";
-import { ActButton } from "../../../../features/guides/ActButton.tsx";
+import { ActButton } from "../../../../features/forms/ActButton.tsx";
 import { adviseOffice } from "../../../../features/work/actions.ts";
 import { LookAgain } from "../../../../features/work/LookAgain.tsx";
 import { Runs } from "../../../../features/work/Runs.tsx";

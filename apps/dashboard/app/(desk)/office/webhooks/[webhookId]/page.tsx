@@ -3,7 +3,7 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound, redirect } from "next/navigation";
 import { getTranslations } from "next-intl/server";
-import { ActButton } from "../../../../../features/guides/ActButton.tsx";
+import { ActButton } from "../../../../../features/forms/ActButton.tsx";
 import { removeWebhook, rotateSecret, sendTest, turn } from "../../../../../features/webhooks/actions.ts";
 import { keyOf } from "../../../../../features/webhooks/events.ts";
 import { NewSecret } from "../../../../../features/webhooks/NewSecret.tsx";

@@ -5,7 +5,7 @@ import Link from "next/link";
 import { getTranslations } from "next-intl/server";
 import { AdviceBody } from "../../../../../../features/advice/AdviceBody.tsx";
 import { readerOf } from "../../../../../../features/advice/reader.ts";
-import { ActButton } from "../../../../../../features/guides/ActButton.tsx";
+import { ActButton } from "../../../../../../features/forms/ActButton.tsx";
 import { changeTrial, removeTrial, trialToEvidence } from "../../../../../../features/trials/actions.ts";
 import { Layout } from "../../../../../../features/trials/Layout.tsx";
 import { NumbersOf } from "../../../../../../features/trials/NumbersOf.tsx";

@@ -1,7 +1,7 @@
 "use client";
 
 import { useActionState } from "react";
-import { once } from "../forms/once.ts";
+import { once } from "./once.ts";
 
 interface Props {
   /** Leads on where it went well; else says why it did not. */
@@ -11,7 +11,7 @@ interface Props {
   weight?: "press" | "quiet";
 }
 
-/** One thing to do with a guide. It computes the open drafts again and may take a while. */
+/** One thing to do that computes the open drafts again, and may take a while. */
 export function ActButton({ action, label, busy, weight = "press" }: Props) {
   const [problem, send, running] = useActionState<string | null>(action, null);
   return (
