@@ -60,6 +60,7 @@ test("the round is walked, opened and set aside without a mouse", async () => {
     hrefs[1],
   );
   await page.goto("/round");
+  await page.locator(`[data-entry][href="${hrefs[1]}"]`).waitFor();
   expect(await page.locator(`[data-entry][href="${hrefs[1]}"]`).count()).toBe(1);
   expect(errors).toEqual([]);
   await context.close();

@@ -79,6 +79,7 @@ test.each(["A4", "Letter"])(
     await page.goto("/today");
     await page.emulateMedia({ media: "print" });
     const cautions = page.locator(".draft [data-caution]");
+    await cautions.first().waitFor();
     for (let i = 0; i < (await cautions.count()); i++) expect(await cautions.nth(i).isVisible()).toBe(true);
     expect(await page.getByRole("link", { name: "The week as a PDF" }).isVisible()).toBe(false);
     expect((await page.pdf({ format })).length).toBeGreaterThan(1000);

@@ -134,7 +134,7 @@ test("on paper an advice keeps its cautions and its ledger hash, and loses what 
   const { page, context } = await openPage({ role: "agent" });
   await page.goto(issued?.path ?? "");
   await page.emulateMedia({ media: "print" });
-  expect(await page.getByRole("region", { name: "Cautions" }).isVisible()).toBe(true);
+  await page.getByRole("region", { name: "Cautions" }).waitFor();
   expect(await page.locator(".ledger-mark .hash").innerText()).toMatch(/^[0-9a-f]{64}$/);
   expect(await page.getByRole("button", { name: "Withdraw this advice" }).isVisible()).toBe(false);
   expect(await page.getByRole("navigation").isVisible()).toBe(false);
