@@ -19,8 +19,9 @@ export interface AdvisedCount {
 
 /**
  * Runs every rule on every subject of a farm and brings its drafts up to date, in the caller's transaction: a draft is
- * replaced only where the answer says something else, none is made where what was issued last still says the same, and
- * drafts of subjects that are gone go too. Which plantings a draft is about may change without anything else.
+ * replaced only where the answer says something else, and renewed where it is where it says the same with other figures;
+ * none is made where what was issued last still says the same, and drafts of subjects that are gone go too. Which
+ * plantings a draft is about may change without anything else.
  */
 export async function adviseFarm(tx: Tx, ctx: Ctx, farmId: string): Promise<AdvisedCount> {
   // One at a time a farm: two runs side by side would each keep what the other replaces.
