@@ -5,6 +5,7 @@ import { getTranslations } from "next-intl/server";
 import { AdvisoryList } from "../../../features/advice/AdvisoryList.tsx";
 import { call } from "../../../server/api.ts";
 import { agentSeat } from "../../../server/seat.ts";
+import { Choose } from "../../../ui/Choose.tsx";
 import { Row } from "../../../ui/Row.tsx";
 import { RULES } from "../../../ui/ruleNames.ts";
 
@@ -55,35 +56,27 @@ export default async function IssuedPage({ searchParams }: Props) {
         <p className="decision-under">{planting ? t("leadPlanting") : t("lead")}</p>
         <form className="filters" method="get">
           {planting && <input type="hidden" name="planting" value={planting} />}
-          <div className="field">
-            <label htmlFor="farm">{round("farm")}</label>
-            <select id="farm" name="farm" defaultValue={farm ?? ""}>
-              <option value="">{round("allFarms")}</option>
-              {farms.map(({ id, name }) => (
-                <option key={id} value={id}>
-                  {name}
-                </option>
-              ))}
-            </select>
-          </div>
-          <div className="field">
-            <label htmlFor="rule">{round("rule")}</label>
-            <select id="rule" name="rule" defaultValue={rule ?? ""}>
-              <option value="">{round("allRules")}</option>
-              {RULES.map((id) => (
-                <option key={id} value={id}>
-                  {rules(id)}
-                </option>
-              ))}
-            </select>
-          </div>
-          <div className="field">
-            <label htmlFor="open">{round("show")}</label>
-            <select id="open" name="open" defaultValue={open ?? ""}>
-              <option value="">{t("all")}</option>
-              <option value="yes">{t("open")}</option>
-            </select>
-          </div>
+          <Choose
+            name="farm"
+            label={round("farm")}
+            chosen={farm}
+            options={[["", round("allFarms")], ...farms.map(({ id, name }) => [id, name] as const)]}
+          />
+          <Choose
+            name="rule"
+            label={round("rule")}
+            chosen={rule}
+            options={[["", round("allRules")], ...RULES.map((id) => [id, rules(id)] as const)]}
+          />
+          <Choose
+            name="open"
+            label={round("show")}
+            chosen={open}
+            options={[
+              ["", t("all")],
+              ["yes", t("open")],
+            ]}
+          />
           <button type="submit" className="quiet">
             {round("apply")}
           </button>

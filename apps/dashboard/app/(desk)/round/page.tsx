@@ -15,6 +15,7 @@ import { clockText, dayAt, todayIn, weekdayText } from "../../../format/dates.ts
 import { call } from "../../../server/api.ts";
 import { agentSeat } from "../../../server/seat.ts";
 import { readerZone } from "../../../server/zone.ts";
+import { Choose } from "../../../ui/Choose.tsx";
 import { Row } from "../../../ui/Row.tsx";
 import { isRule, RULES } from "../../../ui/ruleNames.ts";
 import { Saved } from "../../../ui/Saved.tsx";
@@ -114,45 +115,39 @@ export default async function RoundPage({ searchParams }: { searchParams: Promis
         <h1>{t("title")}</h1>
         <p className="decision-under">{t("count", { count: total })}</p>
         <form className="filters" method="get">
-          <div className="field">
-            <label htmlFor="farm">{t("farm")}</label>
-            <select id="farm" name="farm" defaultValue={asked.farm ?? ""}>
-              <option value="">{t("allFarms")}</option>
-              {farms.map((farm) => (
-                <option key={farm.id} value={farm.id}>
-                  {farm.name}
-                </option>
-              ))}
-            </select>
-          </div>
-          <div className="field">
-            <label htmlFor="rule">{t("rule")}</label>
-            <select id="rule" name="rule" defaultValue={asked.rule ?? ""}>
-              <option value="">{t("allRules")}</option>
-              {RULES.map((id) => (
-                <option key={id} value={id}>
-                  {rules(id)}
-                </option>
-              ))}
-            </select>
-          </div>
-          <div className="field">
-            <label htmlFor="group">{t("group")}</label>
-            <select id="group" name="group" defaultValue={asked.group ?? ""}>
-              <option value="">{t("byUrgency")}</option>
-              <option value="farm">{t("byFarm")}</option>
-              <option value="rule">{t("byRule")}</option>
-              <option value="deadline">{t("byDeadline")}</option>
-            </select>
-          </div>
-          <div className="field">
-            <label htmlFor="show">{t("show")}</label>
-            <select id="show" name="show" defaultValue={asked.show ?? ""}>
-              <option value="">{t("showAdvice")}</option>
-              <option value="all">{t("showAll")}</option>
-              <option value="aside">{t("showAside")}</option>
-            </select>
-          </div>
+          <Choose
+            name="farm"
+            label={t("farm")}
+            chosen={farm}
+            options={[["", t("allFarms")], ...farms.map(({ id, name }) => [id, name] as const)]}
+          />
+          <Choose
+            name="rule"
+            label={t("rule")}
+            chosen={rule}
+            options={[["", t("allRules")], ...RULES.map((id) => [id, rules(id)] as const)]}
+          />
+          <Choose
+            name="group"
+            label={t("group")}
+            chosen={group}
+            options={[
+              ["", t("byUrgency")],
+              ["farm", t("byFarm")],
+              ["rule", t("byRule")],
+              ["deadline", t("byDeadline")],
+            ]}
+          />
+          <Choose
+            name="show"
+            label={t("show")}
+            chosen={show}
+            options={[
+              ["", t("showAdvice")],
+              ["all", t("showAll")],
+              ["aside", t("showAside")],
+            ]}
+          />
           <button type="submit" className="quiet">
             {t("apply")}
           </button>

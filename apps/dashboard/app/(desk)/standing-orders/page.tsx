@@ -11,8 +11,10 @@ import { longDayText } from "../../../format/dates.ts";
 import { call } from "../../../server/api.ts";
 import { agentSeat } from "../../../server/seat.ts";
 import { readerZone } from "../../../server/zone.ts";
+import { Choose } from "../../../ui/Choose.tsx";
 import { Row } from "../../../ui/Row.tsx";
 import { RuleName } from "../../../ui/RuleName.tsx";
+import { isRule } from "../../../ui/ruleNames.ts";
 import { Saved } from "../../../ui/Saved.tsx";
 import { ToOffice } from "../../../ui/ToOffice.tsx";
 
@@ -29,11 +31,12 @@ export default async function StandingOrdersPage({
 }: {
   searchParams: Promise<Record<string, string>>;
 }) {
-  const [{ officeId, lead }, asked, zone, t] = await Promise.all([
+  const [{ officeId, lead }, asked, zone, t, ruleNames] = await Promise.all([
     agentSeat(),
     searchParams,
     readerZone(),
     getTranslations("standingOrders"),
+    getTranslations("rules"),
   ]);
   const params = { officeId };
   const [{ orders }, { advisories }, { farms }, settings] = await Promise.all([
@@ -80,20 +83,18 @@ export default async function StandingOrdersPage({
       </Row>
       <Row side={<h2>{t("new")}</h2>} notes={<p>{t("newHelp")}</p>}>
         <form className="filters" method="get" action="/standing-orders/new">
-          <div className="field">
-            <label htmlFor="farm">{t("farm")}</label>
-            <select id="farm" name="farm">
-              {farms.map(({ id, name }) => (
-                <option key={id} value={id}>
-                  {name}
-                </option>
-              ))}
-            </select>
-          </div>
-          <div className="field">
-            <label htmlFor="rule">{t("rule")}</label>
-            <RuleSelect />
-          </div>
+          <Choose
+            name="farm"
+            label={t("farm")}
+            chosen={farms[0]?.id}
+            options={farms.map(({ id, name }) => [id, name] as const)}
+          />
+          <Choose
+            name="rule"
+            label={t("rule")}
+            chosen="cold-tonight"
+            options={orderable.map(({ id }) => [id, isRule(id) ? ruleNames(id) : id] as const)}
+          />
           <button type="submit" className="quiet">
             {t("goOn")}
           </button>
@@ -111,19 +112,6 @@ export default async function StandingOrdersPage({
 
 /** What an agent chooses by hand no order chooses before. */
 const orderable = rules.filter(({ subject }) => subject !== "what-if");
-
-async function RuleSelect() {
-  const names = await getTranslations("rules");
-  return (
-    <select id="rule" name="rule" defaultValue="cold-tonight">
-      {orderable.map(({ id }) => (
-        <option key={id} value={id}>
-          {names.has(id as "irrigate") ? names(id as "irrigate") : id}
-        </option>
-      ))}
-    </select>
-  );
-}
 
 /** For which advice the office wants two people: a lead says so, an agent reads it. */
 async function SecondReader({ settings, lead }: { settings: IssuingSettings; lead: boolean }) {
