@@ -1,4 +1,3 @@
-import type { StandingOrderTerms } from "@pith/contract";
 import { type Db, forecasts, openDatabase, runs, sites } from "@pith/db";
 import {
   type Ctx,
@@ -6,7 +5,6 @@ import {
   pauseStandingOrder,
   pullForecasts,
   serverItself,
-  signStandingOrder,
   tasks,
   wantNightly,
 } from "@pith/services";
@@ -14,7 +12,7 @@ import { and, asc, eq } from "drizzle-orm";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { freshDatabase, type TestDatabase } from "../support/database.ts";
 import { asOffice, makeFarm, makeSite } from "../support/factories.ts";
-import { makeStaffedSeason, type StaffedSeason } from "./issuingSeason.ts";
+import { makeStaffedSeason, type StaffedSeason, sign } from "./issuingSeason.ts";
 
 /** When standing orders issue: whenever the server has advised a farm by itself, and when their hours begin. */
 
@@ -29,18 +27,6 @@ afterAll(async () => {
   await database.drop();
 });
 
-const terms = (over: Partial<StandingOrderTerms> = {}): StandingOrderTerms => ({
-  decisionCodes: ["water-now"],
-  mostPerWeek: 7,
-  leastGrade: null,
-  measuredOnly: false,
-  hours: null,
-  mostAmounts: {},
-  endsOn: "2026-09-30",
-  ...over,
-});
-const sign = ({ agent, farm }: StaffedSeason, over: Partial<StandingOrderTerms> = {}) =>
-  signStandingOrder(agent, farm.id, { ruleId: "irrigate", terms: terms(over) });
 const issuedIn = async ({ agent }: StaffedSeason) =>
   (await listAdvisories(agent, { automatic: "yes" })).advisories.map((a) => a.ruleId);
 const server = ({ agent }: StaffedSeason, at: string, over: Partial<Ctx> = {}): Ctx => ({

@@ -25,7 +25,7 @@ import { whyNot } from "../../packages/services/src/standingOrders/fits.ts";
 import { freshDatabase, type TestDatabase } from "../support/database.ts";
 import { asOffice } from "../support/factories.ts";
 import { sqlState } from "../tenancy/sqlState.ts";
-import { draftOf, makeStaffedSeason, newestEntry, type StaffedSeason } from "./issuingSeason.ts";
+import { draftOf, makeStaffedSeason, newestEntry, type StaffedSeason, sign, terms } from "./issuingSeason.ts";
 import { goOnTo } from "./season.ts";
 
 /** Standing orders: what they issue, and everything that they do not. */
@@ -41,18 +41,6 @@ afterAll(async () => {
   await database.drop();
 });
 
-const terms = (over: Partial<StandingOrderTerms> = {}): StandingOrderTerms => ({
-  decisionCodes: ["water-now"],
-  mostPerWeek: 7,
-  leastGrade: null,
-  measuredOnly: false,
-  hours: null,
-  mostAmounts: {},
-  endsOn: "2026-09-30",
-  ...over,
-});
-const sign = ({ agent, farm }: StaffedSeason, over: Partial<StandingOrderTerms> = {}) =>
-  signStandingOrder(agent, farm.id, { ruleId: "irrigate", terms: terms(over) });
 /** What the worker does with a farm: it advises it again, then lets its orders issue. */
 const run = async ({ agent, farm }: StaffedSeason) => {
   await adviseAgain(agent, { farmId: farm.id });

@@ -1,5 +1,6 @@
+import type { StandingOrderTerms } from "@pith/contract";
 import { type Db, ledgerEntries } from "@pith/db";
-import { adviseAgain, type Ctx, getDraft, getRound } from "@pith/services";
+import { adviseAgain, type Ctx, getDraft, getRound, signStandingOrder } from "@pith/services";
 import { desc, eq } from "drizzle-orm";
 import { asOffice, makeAgent } from "../support/factories.ts";
 import { makeSeason } from "./season.ts";
@@ -37,3 +38,17 @@ export async function newestEntry({ office, agent }: StaffedSeason) {
   );
   return { seq: row?.seq ?? 0, kind: row?.kind, body: JSON.parse(row?.body ?? "{}") };
 }
+
+/** A watering order that nothing but its decision bounds. */
+export const terms = (over: Partial<StandingOrderTerms> = {}): StandingOrderTerms => ({
+  decisionCodes: ["water-now"],
+  mostPerWeek: 7,
+  leastGrade: null,
+  measuredOnly: false,
+  hours: null,
+  mostAmounts: {},
+  endsOn: "2026-09-30",
+  ...over,
+});
+export const sign = ({ agent, farm }: StaffedSeason, over: Partial<StandingOrderTerms> = {}) =>
+  signStandingOrder(agent, farm.id, { ruleId: "irrigate", terms: terms(over) });

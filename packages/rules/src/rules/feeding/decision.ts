@@ -38,7 +38,7 @@ export function decisionText(r: FeedingReading, frame: Frame): Message {
 const HARM_OF_A_MINERAL_WEEK = 0.001;
 const PRESSES: ReadonlySet<FeedingCode> = new Set<FeedingCode>(["feed-this-week", "choose-material", "buy"]);
 
-/** A dose this many times what falls due is said beside it. */
+/** A dose this many times what falls due is said beside it (cp). */
 const MORE_THAN_DUE = 1.05;
 
 /**
